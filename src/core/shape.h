@@ -1,0 +1,45 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+/// Where everyone stands: rule first, then pins, then shading. A plan is one stage made ready; it is
+/// const afterwards and may be shared. docs/model.md section "Shape" tells the rule in words.
+///
+/// Exactly mirror symmetric: bw_where on the mirrored scheme with the mirrored ball and attackers
+/// gives the mirrored answer to the last bit, and so does a left-right symmetric scheme on its own.
+#ifndef BW_CORE_SHAPE_H
+#define BW_CORE_SHAPE_H
+
+#include "core/field.h"
+#include "core/neighbour.h"
+#include "core/scheme.h"
+
+/// One spot's answer.
+typedef struct bw_station {
+    bw_vec at;    ///< where he belongs
+    bw_duty duty; ///< what he does there
+    int man;      ///< index of the attacker he shades to or has, -1 if none
+} bw_station;
+
+/// A stage made ready for bw_where.
+typedef struct bw_plan {
+    int spots;
+    bool match_up;
+    bw_rule rule;
+    bw_field field;
+    bw_side lead;
+    int low[2]; ///< the low pair: left, right (by home)
+    bw_vec home[BW_MAX_SPOTS];
+    int pin_sites;  ///< 0: no pins, nothing to interpolate
+    bw_sites sites; ///< landmarks, then a ring of anchors on the field's edge
+    bw_vec pull[BW_MAX_LANDMARKS][BW_MAX_SPOTS]; ///< pin minus rule, at each landmark
+} bw_plan;
+
+/// Makes stage number `stage` of a valid scheme ready. Cost: one bw_where per landmark.
+void bw_plan_build(const bw_scheme *scheme, int stage, bw_plan *plan);
+
+/// Positions and duties of all plan->spots spots for a ball position; `attackers` may be NULL with
+/// count 0. `out` has room for BW_MAX_SPOTS. At every ball position exactly one spot has
+/// BW_DUTY_BALL, or two have BW_DUTY_HOLD while the ball is behind; exactly one has BW_DUTY_CREASE
+/// unless the rule says none. Reads only; constant time, about 0.2 microseconds.
+void bw_where(const bw_plan *plan, bw_vec ball, const bw_vec *attackers, int count,
+              bw_station *out);
+
+#endif

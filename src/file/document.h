@@ -1,0 +1,33 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+/// Scheme files on disk: reading with line and column, writing whole or not at all. jansson parses.
+#ifndef BW_FILE_DOCUMENT_H
+#define BW_FILE_DOCUMENT_H
+
+#include "core/scheme.h"
+#include "scheme/error.h"
+#include <stddef.h>
+
+/// The text a scheme was read from, kept so that later findings can name line and column.
+typedef struct bw_source {
+    char *text;
+    size_t length;
+} bw_source;
+
+/// Reads a scheme file; "-" is standard input. On failure *error says why in one sentence
+/// (BW_BAD_INPUT, BW_LIMIT, or BW_FILE when it cannot be read) and *source is empty.
+bw_status bw_document_load(const char *path, bw_scheme *scheme, bw_source *source, bw_error *error);
+
+/// Line and column of the value a JSON Pointer names; of its nearest existing parent when it is
+/// not there. Columns count characters.
+void bw_source_locate(const bw_source *source, const char *pointer, int *line, int *column);
+
+void bw_source_drop(bw_source *source);
+
+/// Writes bytes to a temporary file beside `path`, flushes, renames. Nothing half-written is ever
+/// seen under the name. "-" writes to standard output.
+bw_status bw_file_save(const char *path, const void *bytes, size_t length, bw_error *error);
+
+/// Writes a scheme in canonical form.
+bw_status bw_document_save(const char *path, const bw_scheme *scheme, bw_error *error);
+
+#endif

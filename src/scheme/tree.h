@@ -1,0 +1,60 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+/// A document as a tree, built from a stream of parse events in memory the caller owns. The native
+/// program feeds it from jansson, the browser from its own parser; what follows is the same code.
+/// Limits on depth, node count and text are kept here; duplicate keys are refused here too.
+#ifndef BW_SCHEME_TREE_H
+#define BW_SCHEME_TREE_H
+
+#include "scheme/error.h"
+
+enum {
+    BW_TREE_DEPTH = 12,         ///< deepest nesting a scheme needs is 7
+    BW_TREE_NODES = 8192,       ///< values in one document
+    BW_TREE_TEXT = 128 * 1024,  ///< bytes of all keys and strings together
+    BW_DOCUMENT_BYTES = 1 << 20 ///< largest file accepted
+};
+
+typedef enum bw_node_kind {
+    BW_NODE_NULL,
+    BW_NODE_BOOL,
+    BW_NODE_NUMBER,
+    BW_NODE_STRING,
+    BW_NODE_ARRAY,
+    BW_NODE_OBJECT
+} bw_node_kind;
+
+/// One value. Children are linked by index, in document order; 0 is "none" (node 0 is the root).
+typedef struct bw_node {
+    int32_t kind;   ///< bw_node_kind
+    int32_t parent; ///< -1 for the root
+    int32_t first, next;
+    int32_t count;           ///< children
+    int32_t key, key_length; ///< offset into text, or -1 when the parent is no object
+    int32_t text, text_length;
+    double number; ///< numbers; booleans as 0 or 1
+} bw_node;
+
+typedef struct bw_tree {
+    int32_t node_count, text_used;
+    int32_t depth;
+    int32_t open[BW_TREE_DEPTH], last[BW_TREE_DEPTH];
+    int32_t key, key_length; ///< the key waiting for its value, or -1
+    bw_error error;          ///< first refusal; later events are ignored
+    bw_node nodes[BW_TREE_NODES];
+    char text[BW_TREE_TEXT];
+} bw_tree;
+
+void bw_tree_begin(bw_tree *tree);
+void bw_tree_key(bw_tree *tree, const char *text, size_t length);
+void bw_tree_string(bw_tree *tree, const char *text, size_t length);
+void bw_tree_number(bw_tree *tree, double value);
+void bw_tree_bool(bw_tree *tree, bool value);
+void bw_tree_null(bw_tree *tree);
+void bw_tree_object(bw_tree *tree);
+void bw_tree_array(bw_tree *tree);
+void bw_tree_end(bw_tree *tree); ///< closes the innermost object or array
+
+/// True when one whole value was read and nothing was refused; else tree->error says why.
+bool bw_tree_finish(bw_tree *tree);
+
+#endif
