@@ -27,8 +27,9 @@ typedef struct bw_plan {
     bw_side lead;
     int low[2]; ///< the low pair: left, right (by home)
     bw_vec home[BW_MAX_SPOTS];
-    int pin_sites;  ///< 0: no pins, nothing to interpolate
-    bw_sites sites; ///< landmarks, then a ring of anchors on the field's edge
+    int pin_sites;                      ///< 0: no pins, nothing to interpolate
+    bw_sites sites;                     ///< landmarks, then a ring of anchors on the field's edge
+    uint8_t order[2][BW_MAX_LANDMARKS]; ///< landmarks from low to high and left to right; mirrored
     bw_vec pull[BW_MAX_LANDMARKS][BW_MAX_SPOTS]; ///< pin minus rule, at each landmark
 } bw_plan;
 
@@ -41,5 +42,8 @@ void bw_plan_build(const bw_scheme *scheme, int stage, bw_plan *plan);
 /// unless the rule says none. Reads only; constant time, about 0.2 microseconds.
 void bw_where(const bw_plan *plan, bw_vec ball, const bw_vec *attackers, int count,
               bw_station *out);
+
+/// Where a man who has an attacker stands: goal side of him, tighter the nearer the ball.
+bw_vec bw_mark_place(bw_vec attacker, bw_vec ball, bool has_ball);
 
 #endif

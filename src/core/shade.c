@@ -1,0 +1,160 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "core/shade.h"
+
+/// Proportions of shading. Common practice, no source.
+static const double goal_mouth = 6 * 0.3048; ///< m
+static const double threat_least = 0.15;     ///< rad of goal seen below which nobody shades
+static const double goal_side = 1.0;         ///< m: he stands this far goal side of the attacker
+static const double ball_side = 0.4;         ///< m: and this far toward the ball
+static const double far_discount =
+    0.6; ///< an attacker at the edge of the area counts this much less
+static const double on_ball_gap = 1.4; ///< m goal side of a carrier he has
+static const double sag_base = 0.10, sag_rise = 0.018, sag_least = 0.1, sag_most = 0.42;
+
+/// About the angle of goal mouth an attacker sees, rad: small-angle form of the published
+/// expected-goals angle (R. Pollard, J. Ensum, S. Taylor 2004), cheap enough to ask everywhere.
+static double threat(bw_vec a) {
+    return goal_mouth * bw_max(a.y, 0) / (bw_length2(a) + goal_mouth * goal_mouth / 4);
+}
+
+static bw_vec goal_side_of(bw_vec attacker, bw_vec ball) {
+    bw_vec to_goal = bw_scale(bw_unit(bw_v(-attacker.x, -attacker.y)), goal_side);
+    bw_vec to_ball = bw_scale(bw_unit(bw_sub(ball, attacker)), ball_side);
+    return bw_add(attacker, bw_add(to_goal, to_ball));
+}
+
+bw_vec bw_mark_place(bw_vec attacker, bw_vec ball, bool has_ball) {
+    bw_vec goal = bw_v(0, 0);
+    if (has_ball) {
+        double r = bw_length(attacker);
+        return r > 0 ? bw_scale(attacker, bw_max(1 - on_ball_gap / r, 0.4)) : goal;
+    }
+    double sag = bw_clamp(sag_base + sag_rise * bw_distance(attacker, ball), sag_least, sag_most);
+    return bw_lerp(attacker, goal, sag);
+}
+
+/// The attacker in this station's area worth most, or -1.
+static int pick(const bw_formation *unit, bw_vec at, const bw_vec *attackers, int count,
+                unsigned used) {
+    const double area = unit->rule->area;
+    int best = -1;
+    double best_weight = 0;
+    for (int a = 0; a < count; a++) {
+        if (used >> a & 1u) continue;
+        double t = threat(attackers[a]), d = bw_distance(at, attackers[a]);
+        if (t < threat_least || d > area) continue;
+        double weight = t * (1 - far_discount * d / area);
+        bool equal = best >= 0 && weight == best_weight;
+        if (best < 0 || weight > best_weight || (equal && attackers[a].x > attackers[best].x)) {
+            best = a;
+            best_weight = weight;
+        }
+    }
+    return best;
+}
+
+/// The next station to choose: the crease man, then from low to high and from the ball's side over.
+static int next_chooser(const bw_formation *unit, const bw_station *stations, unsigned done) {
+    int best = -1;
+    for (int i = 0; i < unit->spots; i++) {
+        if (done >> i & 1u) continue;
+        if (stations[i].duty == BW_DUTY_CREASE) return i;
+        if (best < 0 || unit->home[i].y < unit->home[best].y ||
+            (unit->home[i].y == unit->home[best].y && unit->home[i].x > unit->home[best].x)) {
+            best = i;
+        }
+    }
+    return best;
+}
+
+void bw_shade_zone(const bw_formation *unit, bw_vec ball, const bw_vec *attackers, int count,
+                   bw_station *stations) {
+    const bw_rule *rule = unit->rule;
+    unsigned done = 0, used = 0;
+    for (int i = 0; i < unit->spots; i++) {
+        if (stations[i].duty == BW_DUTY_BALL || stations[i].duty == BW_DUTY_HOLD) done |= 1u << i;
+    }
+    // The carrier is the man on the ball's; nobody else shades to him.
+    for (int a = 0; a < count; a++) {
+        if (attackers[a].x == ball.x && attackers[a].y == ball.y) used |= 1u << a;
+    }
+    for (int i; (i = next_chooser(unit, stations, done)) >= 0; done |= 1u << i) {
+        int a = pick(unit, stations[i].at, attackers, count, used);
+        if (a < 0) continue;
+        used |= 1u << a;
+        bw_vec step = bw_sub(goal_side_of(attackers[a], ball), stations[i].at);
+        stations[i].at = bw_add(stations[i].at, bw_limit(bw_scale(step, rule->pull), rule->area));
+        stations[i].man = a;
+    }
+}
+
+/// One way to pair men with attackers, while all ways are tried.
+typedef struct pairing {
+    int man[BW_MAX_SPOTS];
+    double worst, sum;
+} pairing;
+
+static void try_pairings(const bw_formation *unit, const bw_station *stations,
+                         const bw_vec *attackers, const int *order, int left, unsigned used,
+                         pairing *now, pairing *best) {
+    if (left == 0) {
+        if (now->worst < best->worst || (now->worst == best->worst && now->sum < best->sum)) {
+            *best = *now;
+        }
+        return;
+    }
+    int a = order[left - 1];
+    pairing here = *now;
+    for (int i = 0; i < unit->spots; i++) {
+        if (used >> i & 1u) continue;
+        double d = bw_distance(stations[i].at, attackers[a]);
+        now->worst = bw_max(here.worst, d);
+        now->sum = here.sum + d;
+        if (now->worst > best->worst) continue;
+        now->man[i] = a;
+        try_pairings(unit, stations, attackers, order, left - 1, used | 1u << i, now, best);
+        now->man[i] = -1;
+    }
+    *now = here;
+}
+
+void bw_shade_match(const bw_formation *unit, bw_vec ball, const bw_vec *attackers, int count,
+                    bw_station *stations) {
+    // Attackers in order of place, so that neither their numbers nor left and right decide a tie.
+    int order[BW_MAX_ATTACKERS];
+    int n = count < unit->spots ? count : unit->spots;
+    for (int a = 0; a < n; a++) {
+        int k = a;
+        for (; k > 0; k--) {
+            bw_vec p = attackers[order[k - 1]], q = attackers[a];
+            if (p.y < q.y || (p.y == q.y && p.x >= q.x)) break;
+            order[k] = order[k - 1];
+        }
+        order[k] = a;
+    }
+    pairing now = {.worst = 0, .sum = 0}, best = {.worst = 1e9, .sum = 1e9};
+    for (int i = 0; i < BW_MAX_SPOTS; i++)
+        now.man[i] = best.man[i] = -1;
+    try_pairings(unit, stations, attackers, order, n, 0, &now, &best);
+
+    int carrier = -1;
+    double carrier_d = 0;
+    for (int a = 0; a < n; a++) {
+        double d = bw_distance(attackers[a], ball);
+        if (carrier < 0 || d < carrier_d) {
+            carrier = a;
+            carrier_d = d;
+        }
+    }
+    for (int i = 0; i < unit->spots; i++) {
+        int a = best.man[i];
+        if (a < 0) continue;
+        stations[i].man = a;
+        stations[i].at = bw_mark_place(attackers[a], ball, a == carrier);
+        // One crease duty stays named: the farthest man's, who is first to help.
+        if (stations[i].duty != BW_DUTY_CREASE || a == carrier) stations[i].duty = BW_DUTY_MAN;
+    }
+    for (int i = 0; i < unit->spots; i++) {
+        if (best.man[i] == carrier && carrier >= 0) stations[i].duty = BW_DUTY_BALL;
+    }
+}

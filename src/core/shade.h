@@ -1,0 +1,20 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+/// What attackers change: zone men shade toward one who stands in their area; with even numbers
+/// every man takes one. Canonical frame (ball on the right), like rule.h.
+#ifndef BW_CORE_SHADE_H
+#define BW_CORE_SHADE_H
+
+#include "core/rule.h"
+#include "core/shape.h"
+
+/// Zone: moves each off-ball station toward at most one attacker within the rule's area of it, by a
+/// bounded share, the crease man choosing first, no attacker twice. Men holding posts stay.
+void bw_shade_zone(const bw_formation *unit, bw_vec ball, const bw_vec *attackers, int count,
+                   bw_station *stations);
+
+/// Man to man: the pairing with the least worst run, then the least sum; each man goal side of his.
+/// Spots without an attacker keep their place by the rule.
+void bw_shade_match(const bw_formation *unit, bw_vec ball, const bw_vec *attackers, int count,
+                    bw_station *stations);
+
+#endif
