@@ -1,5 +1,6 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "core/shade.h"
+#include "core/match.h"
 
 /// Proportions of shading. Common practice, no source.
 static const double goal_mouth = 6 * 0.3048; ///< m
@@ -88,73 +89,51 @@ void bw_shade_zone(const bw_formation *unit, bw_vec ball, const bw_vec *attacker
     }
 }
 
-/// One way to pair men with attackers, while all ways are tried.
-typedef struct pairing {
-    int man[BW_MAX_SPOTS];
-    double worst, sum;
-} pairing;
-
-static void try_pairings(const bw_formation *unit, const bw_station *stations,
-                         const bw_vec *attackers, const int *order, int left, unsigned used,
-                         pairing *now, pairing *best) {
-    if (left == 0) {
-        if (now->worst < best->worst || (now->worst == best->worst && now->sum < best->sum)) {
-            *best = *now;
+/// Indices of points from low to high, and from the ball's side over: neither numbering nor left and
+/// right may decide a tie.
+static void order_by_place(const bw_vec *at, int count, int *order) {
+    for (int i = 0; i < count; i++) {
+        int k = i;
+        for (; k > 0; k--) {
+            bw_vec before = at[order[k - 1]];
+            if (before.y < at[i].y || (before.y == at[i].y && before.x >= at[i].x)) break;
+            order[k] = order[k - 1];
         }
-        return;
+        order[k] = i;
     }
-    int a = order[left - 1];
-    pairing here = *now;
-    for (int i = 0; i < unit->spots; i++) {
-        if (used >> i & 1u) continue;
-        double d = bw_distance(stations[i].at, attackers[a]);
-        now->worst = bw_max(here.worst, d);
-        now->sum = here.sum + d;
-        if (now->worst > best->worst) continue;
-        now->man[i] = a;
-        try_pairings(unit, stations, attackers, order, left - 1, used | 1u << i, now, best);
-        now->man[i] = -1;
+}
+
+static int nearest_to(bw_vec ball, const bw_vec *attackers, int count) {
+    int best = 0;
+    for (int a = 1; a < count; a++) {
+        if (bw_distance(attackers[a], ball) < bw_distance(attackers[best], ball)) best = a;
     }
-    *now = here;
+    return best;
 }
 
 void bw_shade_match(const bw_formation *unit, bw_vec ball, const bw_vec *attackers, int count,
                     bw_station *stations) {
-    // Attackers in order of place, so that neither their numbers nor left and right decide a tie.
-    int order[BW_MAX_ATTACKERS];
-    int n = count < unit->spots ? count : unit->spots;
-    for (int a = 0; a < n; a++) {
-        int k = a;
-        for (; k > 0; k--) {
-            bw_vec p = attackers[order[k - 1]], q = attackers[a];
-            if (p.y < q.y || (p.y == q.y && p.x >= q.x)) break;
-            order[k] = order[k - 1];
-        }
-        order[k] = a;
-    }
-    pairing now = {.worst = 0, .sum = 0}, best = {.worst = 1e9, .sum = 1e9};
-    for (int i = 0; i < BW_MAX_SPOTS; i++)
-        now.man[i] = best.man[i] = -1;
-    try_pairings(unit, stations, attackers, order, n, 0, &now, &best);
-
-    int carrier = -1;
-    double carrier_d = 0;
-    for (int a = 0; a < n; a++) {
-        double d = bw_distance(attackers[a], ball);
-        if (carrier < 0 || d < carrier_d) {
-            carrier = a;
-            carrier_d = d;
+    const int pairs = count < unit->spots ? count : unit->spots;
+    int row[BW_MAX_ATTACKERS] = {0}, column[BW_MAX_SPOTS] = {0};
+    order_by_place(attackers, pairs, row);
+    order_by_place(unit->home, unit->spots, column);
+    double run[BW_MATCH_MAX][BW_MATCH_MAX] = {{0}};
+    for (int r = 0; r < pairs; r++) {
+        for (int c = 0; c < unit->spots; c++) {
+            run[r][c] = bw_distance(stations[column[c]].at, attackers[row[r]]);
         }
     }
+    const bw_matching pairing = bw_match(run, pairs, unit->spots);
+    const int carrier = nearest_to(ball, attackers, pairs);
     for (int i = 0; i < unit->spots; i++) {
-        int a = best.man[i];
-        if (a < 0) continue;
-        stations[i].man = a;
-        stations[i].at = bw_mark_place(attackers[a], ball, a == carrier);
-        // One crease duty stays named: the farthest man's, who is first to help.
-        if (stations[i].duty != BW_DUTY_CREASE || a == carrier) stations[i].duty = BW_DUTY_MAN;
+        if (stations[i].duty != BW_DUTY_CREASE) stations[i].duty = BW_DUTY_MAN;
     }
-    for (int i = 0; i < unit->spots; i++) {
-        if (best.man[i] == carrier && carrier >= 0) stations[i].duty = BW_DUTY_BALL;
+    // The farthest man keeps the name of the crease duty, being the first to help; unless the ball
+    // is his, when the next in line is not renamed: everyone has a man.
+    for (int r = 0; r < pairs; r++) {
+        bw_station *station = &stations[column[pairing.taken[r]]];
+        station->man = row[r];
+        station->at = bw_mark_place(attackers[row[r]], ball, row[r] == carrier);
+        if (row[r] == carrier) station->duty = BW_DUTY_BALL;
     }
 }
