@@ -1,0 +1,70 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+/// A break: the situation to test, and the state it goes through. bw_break_default() gives a def with
+/// every field sane; bw_break_begin() makes it a break with everyone in place at time 0.
+#ifndef BW_CORE_BREAK_H
+#define BW_CORE_BREAK_H
+
+#include "core/ground.h"
+
+enum { BW_MEN = BW_MAX_ATTACKERS + BW_MAX_SPOTS, BW_MAX_SECONDS = 10 };
+
+/// What to test. Copied; nothing is kept of it by pointer.
+typedef struct bw_break_def {
+    int offence;          ///< attackers, 3 to 6; default 6
+    int defence;          ///< defenders in when it starts, 3 to offence; default 4
+    char set[BW_ID_SIZE]; ///< attack set; default "2-2-2"
+    char
+        start[BW_ID_SIZE]; ///< landmark where the ball is; the nearest attacker is put there; "top"
+    int late_count;        ///< men recovering, in order; default 0; those beyond even numbers idle
+    double late[BW_MAX_LATE]; ///< metres each has still to run to the hole, (0, 100]
+    bool late_from_scheme;    ///< take late_count and late[] from the scheme; default true
+    bool set_already;         ///< defenders begin where the ball has them, at rest; default true
+    bool keep_zone; ///< at even numbers stay in the scheme's stage when it has one; default false
+    uint64_t seed;  ///< of the roll-outs; default 1
+    bw_legs legs[BW_MAX_SPOTS]; ///< a defender's own legs; vmax 0 = the level's
+} bw_break_def;
+
+bw_break_def bw_break_default(void);
+
+/// Everyone and everything that changes. Men 0..5 attack, 6..11 defend, those in first, then the late
+/// men in order. Structure of arrays, so that a step over all men is one straight loop.
+typedef struct bw_state {
+    double x[BW_MEN], y[BW_MEN];                           ///< where, m
+    double u[BW_MEN], v[BW_MEN];                           ///< velocity, m/s
+    double ex[BW_MEN], ey[BW_MEN];                         ///< last effort, m/s
+    double to_x[BW_MAX_ATTACKERS], to_y[BW_MAX_ATTACKERS]; ///< where an attacker is bound
+    int32_t tick;                                          ///< time since the start
+    int8_t holder;                                         ///< attacker with the ball
+    int8_t in;                                             ///< defenders counted in
+    int8_t matched;                                        ///< 1: man to man, job[] holds men
+    int8_t place[BW_MAX_ATTACKERS];                        ///< place an attacker is at or bound for
+    int8_t moving[BW_MAX_ATTACKERS];                       ///< 0: he stands where he is bound
+    int8_t counted[BW_MAX_SPOTS];                          ///< 1: this defender is in
+    int8_t job[BW_MAX_SPOTS];                              ///< his spot in the stage, or his man
+} bw_state;
+
+/// A break in progress or about to be. Const once begun: the searches copy `start`.
+typedef struct bw_break {
+    const bw_ground *ground; ///< not owned
+    bw_break_def def;
+    int attackers;
+    int defenders; ///< in and late together, at most 6
+    int start_landmark;
+    double stay_reach;            ///< farthest a man can be reached by contest terms, m
+    bw_stride legs[BW_MAX_SPOTS]; ///< each defender's
+    bw_state start;
+} bw_break;
+
+/// Puts everyone in place. `why` may be NULL; otherwise one sentence when the answer is not BW_OK:
+/// BW_NOT_FOUND no such set, landmark or stage; BW_BAD_INPUT numbers that make no break.
+bw_status bw_break_begin(const bw_ground *ground, const bw_break_def *def, bw_break *out,
+                         bw_text *why);
+
+/// The mirror image of a state and of a def's break: for tests and for averaging both hands.
+void bw_state_mirror(const bw_state *state, bw_state *out);
+
+static inline bw_vec bw_man(const bw_state *s, int man) {
+    return bw_v(s->x[man], s->y[man]);
+}
+
+#endif
