@@ -1,0 +1,279 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+/// The shape: mirror symmetry to the last bit, one man a duty, pins obeyed, bounded shading.
+#include "core/shape.h"
+#include "core/text.h"
+#include "harness.h"
+#include "scheme/fresh.h"
+
+static const double yd = BW_METRES_PER_YARD;
+
+static bw_scheme fresh(void) {
+    static bw_scheme scheme;
+    bw_scheme_fresh(0, 3, &scheme);
+    return scheme;
+}
+
+/// A scheme with no left-right symmetry left: homes nudged, a few places pinned on one side only.
+static bw_scheme lopsided(unsigned long long seed) {
+    bw_scheme scheme = fresh();
+    unsigned long long random = seed;
+    for (int g = 0; g < scheme.stage_count; g++) {
+        bw_stage *stage = &scheme.stages[g];
+        for (int s = 0; s < stage->defenders; s++) {
+            stage->spots[s].home.x += test_uniform(&random, -2, 2);
+            stage->spots[s].home.y += test_uniform(&random, -0.5, 2);
+        }
+        for (int k = 0; k < 6; k++) {
+            int l = (int)(test_random(&random) % (unsigned)scheme.landmark_count);
+            int s = (int)(test_random(&random) % (unsigned)stage->defenders);
+            stage->pinned[l][s] = 1;
+            stage->pins[l][s] = bw_v(test_uniform(&random, -8, 8), test_uniform(&random, 1, 14));
+        }
+    }
+    return scheme;
+}
+
+/// Pins both twins of a symmetric scheme.
+static bw_scheme pinned_symmetric(void) {
+    bw_scheme scheme = fresh();
+    for (int g = 0; g < scheme.stage_count; g++) {
+        bw_stage *stage = &scheme.stages[g];
+        for (int l = 0; l < scheme.landmark_count; l++) {
+            int twin = scheme.landmarks[l].twin, spot = 0;
+            if (twin < 0 || twin == l || stage->spots[spot].twin < 0) continue;
+            bw_vec place = bw_v(-2.25 - 0.37 * l, 3.1 + 0.21 * l);
+            if (stage->pinned[l][spot] || stage->pinned[twin][stage->spots[spot].twin]) continue;
+            stage->pinned[l][spot] = 1;
+            stage->pins[l][spot] = place;
+            stage->pinned[twin][stage->spots[spot].twin] = 2;
+            stage->pins[twin][stage->spots[spot].twin] = bw_mirror(place);
+        }
+    }
+    return scheme;
+}
+
+static bw_vec random_ball(unsigned long long *random) {
+    return bw_v(test_uniform(random, -20, 20), test_uniform(random, -12, 25));
+}
+
+static void check_mirrored(const bw_station *a, const bw_station *b, int spots) {
+    for (int i = 0; i < spots; i++) {
+        CHECK_SAME(a[i].at.x, -b[i].at.x);
+        CHECK_SAME(a[i].at.y, b[i].at.y);
+        CHECK_INT(a[i].duty, b[i].duty);
+        CHECK_INT(a[i].man, b[i].man);
+    }
+}
+
+static void mirrored_scheme_mirrors_exactly(void) {
+    unsigned long long random = 7;
+    for (int trial = 0; trial < 60; trial++) {
+        bw_scheme scheme = lopsided(100 + (unsigned)trial), image;
+        bw_scheme_mirror(&scheme, &image);
+        for (int g = 0; g < scheme.stage_count; g++) {
+            bw_plan plan, plan_image;
+            bw_plan_build(&scheme, g, &plan);
+            bw_plan_build(&image, g, &plan_image);
+            for (int k = 0; k < 40; k++) {
+                bw_vec ball = random_ball(&random), men[6], men_image[6];
+                if (k % 5 == 0) ball.x = 0;
+                if (k % 7 == 0) ball = scheme.landmarks[k % scheme.landmark_count].at;
+                for (int a = 0; a < 6; a++) {
+                    men[a] = random_ball(&random);
+                    men_image[a] = bw_mirror(men[a]);
+                }
+                int count = k % 2 ? 6 : 0;
+                bw_station out[BW_MAX_SPOTS], out_image[BW_MAX_SPOTS];
+                bw_where(&plan, ball, men, count, out);
+                bw_where(&plan_image, bw_mirror(ball), men_image, count, out_image);
+                check_mirrored(out, out_image, plan.spots);
+            }
+        }
+    }
+}
+
+static void symmetric_scheme_mirrors_itself(void) {
+    unsigned long long random = 11;
+    const bw_scheme schemes[] = {fresh(), pinned_symmetric()};
+    for (int n = 0; n < 2; n++) {
+        for (int g = 0; g < schemes[n].stage_count; g++) {
+            const bw_stage *stage = &schemes[n].stages[g];
+            bw_plan plan;
+            bw_plan_build(&schemes[n], g, &plan);
+            for (int k = 0; k < 500; k++) {
+                bw_vec ball = random_ball(&random);
+                bw_station right[BW_MAX_SPOTS], left[BW_MAX_SPOTS];
+                bw_where(&plan, ball, NULL, 0, right);
+                bw_where(&plan, bw_mirror(ball), NULL, 0, left);
+                for (int s = 0; s < plan.spots; s++) {
+                    int twin = stage->spots[s].twin;
+                    CHECK(twin >= 0);
+                    if (twin < 0) continue;
+                    CHECK_SAME(left[twin].at.x, -right[s].at.x);
+                    CHECK_SAME(left[twin].at.y, right[s].at.y);
+                    CHECK_INT(left[twin].duty, right[s].duty);
+                }
+            }
+        }
+    }
+}
+
+static void every_duty_is_held_once(void) {
+    unsigned long long random = 13;
+    bw_scheme scheme = fresh();
+    for (int g = 0; g < scheme.stage_count; g++) {
+        bw_plan plan;
+        bw_plan_build(&scheme, g, &plan);
+        for (int k = 0; k < 2000 + scheme.landmark_count; k++) {
+            bw_vec ball = k < scheme.landmark_count ? scheme.landmarks[k].at : random_ball(&random);
+            bw_station out[BW_MAX_SPOTS];
+            int count[BW_DUTY_COUNT] = {0};
+            bw_where(&plan, ball, NULL, 0, out);
+            for (int s = 0; s < plan.spots; s++)
+                count[out[s].duty]++;
+            CHECK(count[BW_DUTY_BALL] == 1 ||
+                  (count[BW_DUTY_BALL] == 0 && count[BW_DUTY_HOLD] == 2));
+            if (count[BW_DUTY_BALL] == 0) CHECK(ball.y < 0);
+            CHECK_INT(count[BW_DUTY_CREASE], 1);
+        }
+    }
+}
+
+static void pins_are_obeyed_at_their_landmark(void) {
+    for (unsigned trial = 0; trial < 40; trial++) {
+        bw_scheme scheme = lopsided(500 + trial);
+        for (int g = 0; g < scheme.stage_count; g++) {
+            bw_plan plan;
+            bw_plan_build(&scheme, g, &plan);
+            for (int l = 0; l < scheme.landmark_count; l++) {
+                bw_station out[BW_MAX_SPOTS];
+                bw_where(&plan, scheme.landmarks[l].at, NULL, 0, out);
+                for (int s = 0; s < plan.spots; s++) {
+                    if (!scheme.stages[g].pinned[l][s]) continue;
+                    CHECK_NEAR(out[s].at.x, scheme.stages[g].pins[l][s].x, 1e-12);
+                    CHECK_NEAR(out[s].at.y, scheme.stages[g].pins[l][s].y, 1e-12);
+                }
+            }
+        }
+    }
+}
+
+/// Where nobody changes his duty the shape is continuous: a small step of the ball, a small step of
+/// every man.
+static void places_are_continuous_between_changes_of_duty(void) {
+    unsigned long long random = 17;
+    int compared = 0;
+    for (unsigned trial = 0; trial < 10; trial++) {
+        bw_scheme scheme = lopsided(900 + trial);
+        for (int g = 0; g < scheme.stage_count; g++) {
+            bw_plan plan;
+            bw_plan_build(&scheme, g, &plan);
+            for (int k = 0; k < 400; k++) {
+                bw_vec ball = random_ball(&random);
+                if (bw_length(ball) < 2 || (ball.y < 0.01 && ball.y > -0.01)) continue;
+                bw_vec near = bw_add(ball, bw_v(1e-4, -0.5e-4));
+                bw_station a[BW_MAX_SPOTS], b[BW_MAX_SPOTS];
+                bw_where(&plan, ball, NULL, 0, a);
+                bw_where(&plan, near, NULL, 0, b);
+                bool same = true;
+                for (int s = 0; s < plan.spots; s++)
+                    same = same && a[s].duty == b[s].duty;
+                if (!same) continue;
+                compared++;
+                for (int s = 0; s < plan.spots; s++)
+                    CHECK(bw_distance(a[s].at, b[s].at) < 2e-3);
+            }
+        }
+    }
+    CHECK(compared > 8000);
+}
+
+static void order_of_spots_does_not_matter(void) {
+    bw_scheme scheme = fresh(), shuffled = fresh();
+    int g = bw_scheme_stage(&scheme, 5);
+    bw_stage *stage = &shuffled.stages[g];
+    for (int s = 0; s < 5; s++)
+        stage->spots[s] = scheme.stages[g].spots[4 - s];
+    stage->rule.crease = 4 - scheme.stages[g].rule.crease;
+    bw_plan a, b;
+    bw_plan_build(&scheme, g, &a);
+    bw_plan_build(&shuffled, g, &b);
+    unsigned long long random = 19;
+    for (int k = 0; k < 1000; k++) {
+        bw_vec ball = random_ball(&random);
+        if (k % 4 == 0) ball.x = 0;
+        bw_station x[BW_MAX_SPOTS], y[BW_MAX_SPOTS];
+        bw_where(&a, ball, NULL, 0, x);
+        bw_where(&b, ball, NULL, 0, y);
+        for (int s = 0; s < 5; s++) {
+            CHECK_SAME(x[s].at.x, y[4 - s].at.x);
+            CHECK_SAME(x[s].at.y, y[4 - s].at.y);
+            CHECK_INT(x[s].duty, y[4 - s].duty);
+        }
+    }
+}
+
+static void shading_is_bounded_and_toward_the_man(void) {
+    bw_scheme scheme = fresh();
+    int g = bw_scheme_stage(&scheme, 4);
+    bw_plan plan;
+    bw_plan_build(&scheme, g, &plan);
+    unsigned long long random = 23;
+    int moved = 0;
+    for (int k = 0; k < 2000; k++) {
+        bw_vec ball = bw_v(test_uniform(&random, -14, 14), test_uniform(&random, 2, 16)), man;
+        bw_station alone[BW_MAX_SPOTS], shaded[BW_MAX_SPOTS];
+        bw_where(&plan, ball, NULL, 0, alone);
+        man = bw_v(test_uniform(&random, -8, 8), test_uniform(&random, 1, 12));
+        bw_where(&plan, ball, &man, 1, shaded);
+        for (int s = 0; s < plan.spots; s++) {
+            double step = bw_distance(alone[s].at, shaded[s].at);
+            CHECK(step <= plan.rule.area + 1e-12);
+            CHECK_INT(alone[s].duty, shaded[s].duty);
+            if (step > 0) moved++;
+        }
+    }
+    CHECK(moved > 300);
+}
+
+static void match_up_gives_every_man_one_attacker(void) {
+    bw_scheme scheme = fresh();
+    int g = bw_scheme_stage(&scheme, 6);
+    bw_plan plan;
+    bw_plan_build(&scheme, g, &plan);
+    unsigned long long random = 29;
+    for (int k = 0; k < 300; k++) {
+        bw_vec men[6];
+        for (int a = 0; a < 6; a++)
+            men[a] = random_ball(&random);
+        bw_station out[BW_MAX_SPOTS];
+        bw_where(&plan, men[2], men, 6, out);
+        unsigned seen = 0;
+        for (int s = 0; s < 6; s++) {
+            CHECK(out[s].man >= 0);
+            seen |= 1u << out[s].man;
+            if (out[s].duty == BW_DUTY_BALL) CHECK_INT(out[s].man, 2);
+        }
+        CHECK_INT(seen, 63);
+    }
+}
+
+static void mirror_twice_is_the_same_scheme(void) {
+    bw_scheme scheme = lopsided(3), once, twice;
+    bw_scheme_mirror(&scheme, &once);
+    bw_scheme_mirror(&once, &twice);
+    CHECK(memcmp(&scheme, &twice, sizeof scheme) == 0);
+}
+
+int main(int argc, char **argv) {
+    RUN(mirrored_scheme_mirrors_exactly);
+    RUN(symmetric_scheme_mirrors_itself);
+    RUN(every_duty_is_held_once);
+    RUN(pins_are_obeyed_at_their_landmark);
+    RUN(places_are_continuous_between_changes_of_duty);
+    RUN(order_of_spots_does_not_matter);
+    RUN(shading_is_bounded_and_toward_the_man);
+    RUN(match_up_gives_every_man_one_attacker);
+    RUN(mirror_twice_is_the_same_scheme);
+    return test_report(argc, argv);
+}
