@@ -41,7 +41,7 @@ int main(int argc, char **argv) {
            "/// tools/gen-metrics.c; do not edit.\n"
            "#include \"draw/metrics.h\"\n\n"
            "// clang-format off\n"
-           "const bw_advance bw_advances[] = {\n");
+           "const bw_glyph_width bw_advances[] = {\n");
     int count = 0;
     FT_UInt glyph;
     for (FT_ULong c = FT_Get_First_Char(regular, &glyph); glyph != 0;

@@ -14,12 +14,12 @@
 #define BW_X_HEIGHT 0.56
 #define BW_DESCENT 0.26
 
-typedef struct bw_advance {
+typedef struct bw_glyph_width {
     uint16_t code;  ///< Unicode code point
     uint16_t width; ///< thousandths of the type size
-} bw_advance;
+} bw_glyph_width;
 
-extern const bw_advance bw_advances[];
+extern const bw_glyph_width bw_advances[];
 extern const int bw_advance_count;
 
 /// The code point at s, and how many of the `length` > 0 bytes it takes in *bytes (at least 1). Bytes

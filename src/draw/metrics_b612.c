@@ -5,7 +5,7 @@
 #include "draw/metrics.h"
 
 // clang-format off
-const bw_advance bw_advances[] = {
+const bw_glyph_width bw_advances[] = {
     {0x0020, 350}, {0x0021, 350}, {0x0022, 400}, {0x0023, 850}, {0x0024, 550}, {0x0025, 900},
     {0x0026, 700}, {0x0027, 200}, {0x0028, 450}, {0x0029, 450}, {0x002A, 550}, {0x002B, 600},
     {0x002C, 250}, {0x002D, 450}, {0x002E, 300}, {0x002F, 550}, {0x0030, 650}, {0x0031, 650},
