@@ -1,0 +1,52 @@
+# SPDX-License-Identifier: GPL-3.0-or-later
+# The front door. CMake and Ninja do the work; `cmake --list-presets` shows what lies behind.
+PREFIX ?= /usr/local
+JOBS ?= $(shell nproc)
+FUZZ_SECONDS ?= 30
+
+.NOTPARALLEL:
+.PHONY: build setup demo check board bench wasm fuzz install format clean help
+
+build: build/build.ninja ## the program, at build/breakwater
+	cmake --build build -j $(JOBS)
+
+build/build.ninja:
+	cmake --preset release
+
+setup: ## install what the build needs (Debian 12)
+	tools/setup.sh build
+
+demo: setup build ## check the example scheme and print its book into out/
+	tools/demo.sh
+
+check: ## every test, in every build; ends with the count
+	@tools/setup.sh check
+	@JOBS=$(JOBS) tools/check.sh
+
+board: build ## serve the board on this machine
+	build/breakwater board
+
+bench: build ## measure, and write out/bench.json
+	cmake --build build -j $(JOBS) --target breakwater-bench
+	mkdir -p out
+	build/bench/breakwater-bench out/bench.json
+
+wasm: build/build.ninja ## the core as build/wasm/breakwater.wasm
+	cmake --build build -j $(JOBS) --target wasm
+
+fuzz: ## run each fuzz target for FUZZ_SECONDS (30)
+	cmake --preset fuzz
+	cmake --build --preset fuzz -j $(JOBS)
+	tools/fuzz.sh $(FUZZ_SECONDS)
+
+install: build ## into PREFIX (/usr/local), below DESTDIR
+	cmake --install build --prefix $(PREFIX)
+
+format: ## lay out every C file as .clang-format says
+	tools/list-sources | xargs $$(tools/find-tool clang-format) -i
+
+clean: ## remove what was built
+	rm -rf build out
+
+help: ## this list
+	@awk -F':.*## ' '/^[a-z]+:.*## / { printf "%-9s %s\n", $$1, $$2 }' Makefile

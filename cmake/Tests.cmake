@@ -1,0 +1,38 @@
+# SPDX-License-Identifier: GPL-3.0-or-later
+# Each tests/ROOM/test_*.c is one program and one CTest test, named ROOM/test_*; so is each script
+# tests/ROOM/test_*.sh. All of them find the program in BREAKWATER and the source tree in BW_ROOT.
+set(BW_TEST_ROOMS core scheme draw web outside paint file report team serve cli)
+
+function(bw_test_environment test)
+  set(environment "BW_ROOT=${CMAKE_SOURCE_DIR}" "BREAKWATER=${CMAKE_BINARY_DIR}/breakwater"
+      "LSAN_OPTIONS=suppressions=${CMAKE_SOURCE_DIR}/tests/leaks.supp:print_suppressions=0")
+  get_filename_component(room ${test} DIRECTORY)
+  set_tests_properties(${test} PROPERTIES ENVIRONMENT "${environment}" LABELS "${room}"
+                       WORKING_DIRECTORY ${CMAKE_SOURCE_DIR} TIMEOUT 300)
+endfunction()
+
+foreach(room IN LISTS BW_TEST_ROOMS)
+  file(GLOB programs CONFIGURE_DEPENDS ${CMAKE_SOURCE_DIR}/tests/${room}/test_*.c)
+  foreach(source IN LISTS programs)
+    get_filename_component(name ${source} NAME_WE)
+    set(target ${room}_${name})
+    add_executable(${target} ${source})
+    set_target_properties(${target} PROPERTIES
+      RUNTIME_OUTPUT_DIRECTORY ${CMAKE_BINARY_DIR}/tests/${room} OUTPUT_NAME ${name})
+    target_include_directories(${target} PRIVATE ${CMAKE_SOURCE_DIR}/src ${CMAKE_SOURCE_DIR}/tests)
+    target_link_libraries(${target} PRIVATE ${BW_ROOMS} m)
+    bw_native(${target})
+    bw_threads(${target})
+    if(room STREQUAL "outside")
+      bw_packages(${target} gsl)
+    endif()
+    add_test(NAME ${room}/${name} COMMAND ${target})
+    bw_test_environment(${room}/${name})
+  endforeach()
+  file(GLOB scripts CONFIGURE_DEPENDS ${CMAKE_SOURCE_DIR}/tests/${room}/test_*.sh)
+  foreach(script IN LISTS scripts)
+    get_filename_component(name ${script} NAME)
+    add_test(NAME ${room}/${name} COMMAND sh ${script})
+    bw_test_environment(${room}/${name})
+  endforeach()
+endforeach()
