@@ -115,8 +115,8 @@ static decimal decimal_of(double x, int decimals) {
         unit *= 10;
     }
     if (high >> (LIMB_BITS - 1)) d.places++;
-    if (d.places == unit || decimals == 0) {
-        d.whole += d.places;
+    if (d.places == unit) {
+        d.whole++;
         d.places = 0;
     }
     d.negative = x < 0 && (d.whole != 0 || d.places != 0);
