@@ -37,7 +37,7 @@ static void add_pins(const bw_plan *plan, bw_vec ball, bool flip, bw_place *plac
         int l = plan->order[flip][k];
         if (weight[l] == 0) continue;
         for (int s = 0; s < plan->spots; s++) {
-            bw_vec pull = in_frame(flip, plan->pull[l][s]);
+            bw_vec pull = in_frame(flip, plan->pull[flip][l][s]);
             places[s].at = bw_add(places[s].at, bw_scale(pull, weight[l]));
         }
     }
@@ -104,6 +104,38 @@ static bool any_pin(const bw_scheme *scheme, const bw_stage *stage) {
     return false;
 }
 
+/// The rule's places at a landmark with the ball taken to be on the left (flip) or the right.
+static void by_rule_at(const bw_plan *plan, bw_vec ball, bool flip, bw_vec *at) {
+    const bw_formation unit = formation_in_frame(plan, flip);
+    bw_place places[BW_MAX_SPOTS];
+    bw_rule_places(&unit, in_frame(flip, ball), places);
+    for (int s = 0; s < plan->spots; s++)
+        at[s] = in_frame(flip, places[s].at);
+}
+
+/// Pulls of one landmark. Off the centre line both frames have the same. On it a pin speaks for the
+/// side that takes a tie; for a ball that comes from the other side it speaks for the twin.
+static void build_pulls(const bw_landmark *landmark, const bw_stage *stage, int l, bw_plan *plan) {
+    const bool centred = landmark->at.x == 0;
+    const bool lead = flipped(plan, landmark->at);
+    bw_vec here[BW_MAX_SPOTS], there[BW_MAX_SPOTS];
+    by_rule_at(plan, landmark->at, lead, here);
+    if (centred) by_rule_at(plan, landmark->at, !lead, there);
+    for (int s = 0; s < plan->spots; s++) {
+        if (!stage->pinned[l][s]) continue;
+        bw_vec pin = stage->pins[l][s];
+        plan->pull[lead][l][s] = bw_sub(pin, here[s]);
+        int twin = stage->spots[s].twin;
+        if (!centred) {
+            plan->pull[!lead][l][s] = plan->pull[lead][l][s];
+        } else if (twin >= 0) {
+            plan->pull[!lead][l][twin] = bw_sub(bw_mirror(pin), there[twin]);
+        } else {
+            plan->pull[!lead][l][s] = bw_sub(pin, there[s]);
+        }
+    }
+}
+
 void bw_plan_build(const bw_scheme *scheme, int stage_index, bw_plan *plan) {
     BW_ASSERT(stage_index >= 0 && stage_index < scheme->stage_count);
     const bw_stage *stage = &scheme->stages[stage_index];
@@ -119,11 +151,7 @@ void bw_plan_build(const bw_scheme *scheme, int stage_index, bw_plan *plan) {
 
     for (int l = 0; l < scheme->landmark_count; l++) {
         plan->sites.at[plan->sites.count++] = scheme->landmarks[l].at;
-        bw_station by_rule[BW_MAX_SPOTS];
-        bw_where(plan, scheme->landmarks[l].at, NULL, 0, by_rule);
-        for (int s = 0; s < plan->spots; s++) {
-            if (stage->pinned[l][s]) plan->pull[l][s] = bw_sub(stage->pins[l][s], by_rule[s].at);
-        }
+        build_pulls(&scheme->landmarks[l], stage, l, plan);
     }
     add_anchors(&plan->field, &plan->sites);
     order_landmarks(scheme, false, plan->order[0]);

@@ -30,7 +30,9 @@ typedef struct bw_plan {
     int pin_sites;                      ///< 0: no pins, nothing to interpolate
     bw_sites sites;                     ///< landmarks, then a ring of anchors on the field's edge
     uint8_t order[2][BW_MAX_LANDMARKS]; ///< landmarks from low to high and left to right; mirrored
-    bw_vec pull[BW_MAX_LANDMARKS][BW_MAX_SPOTS]; ///< pin minus rule, at each landmark
+    /// Pin minus rule at each landmark, [0] with the ball on the right, [1] on the left. They differ
+    /// only at landmarks on the centre line, where the unit leans to the ball's side.
+    bw_vec pull[2][BW_MAX_LANDMARKS][BW_MAX_SPOTS];
 } bw_plan;
 
 /// Makes stage number `stage` of a valid scheme ready. Cost: one bw_where per landmark.
