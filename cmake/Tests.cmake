@@ -19,7 +19,8 @@ foreach(room IN LISTS BW_TEST_ROOMS)
     add_executable(${target} ${source})
     set_target_properties(${target} PROPERTIES
       RUNTIME_OUTPUT_DIRECTORY ${CMAKE_BINARY_DIR}/tests/${room} OUTPUT_NAME ${name})
-    target_include_directories(${target} PRIVATE ${CMAKE_SOURCE_DIR}/src ${CMAKE_SOURCE_DIR}/tests)
+    target_include_directories(${target} PRIVATE ${CMAKE_SOURCE_DIR}/src ${CMAKE_SOURCE_DIR}/tests
+                             ${CMAKE_SOURCE_DIR})
     target_link_libraries(${target} PRIVATE ${BW_ROOMS} m)
     bw_native(${target})
     bw_threads(${target})
