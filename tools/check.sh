@@ -1,0 +1,89 @@
+#!/bin/sh
+# SPDX-License-Identifier: GPL-3.0-or-later
+# Everything that must hold before a change goes in. Each phase prints one line with its time; the
+# output of one that fails follows it. The last line counts phases and tests together.
+# check.sh [PHASE...] runs only these; check.sh --list names them.
+set -u
+cd "$(dirname "$0")/.." || exit 1
+JOBS=${JOBS:-$(nproc)}
+export JOBS LC_ALL=C
+logs=build/check
+mkdir -p "$logs"
+passed=0
+failed=0
+
+build() { # PRESET COMPILER [TARGET]
+    CC=$2 cmake --preset "$1" && cmake --build --preset "$1" -j "$JOBS" ${3:+--target "$3"}
+}
+build_and_test() {
+    build "$1" "$2" && ctest --preset "$1" -j "$JOBS"
+}
+
+debug() { build_and_test debug gcc; }
+release() { build_and_test release gcc; }
+asan() { build_and_test asan clang-14; }
+
+# The same scene in every build and in WebAssembly: one answer, to the last bit.
+golden() {
+    build clang clang-14 core_test_golden && build release gcc wasm || return 1
+    for tree in build/debug build build/clang build/asan; do
+        "$tree/tests/core/test_golden" --print >"$logs/golden" || return 1
+        echo "$tree:" && diff tests/core/golden.txt "$logs/golden" || return 1
+    done
+    echo "build/wasm in Node:"
+    node tools/run-golden.mjs build/wasm/breakwater.wasm >"$logs/golden" &&
+        diff tests/core/golden.txt "$logs/golden"
+}
+
+includes() { tools/check-includes --self-test && tools/check-includes; }
+headers() { tools/check-headers gcc && tools/check-headers clang-14; }
+pure() { tools/check-pure build; }
+format() { tools/list-sources | xargs "$(tools/find-tool clang-format)" --dry-run -Werror; }
+tidy() { tools/tidy build/asan; }
+text() { tools/check-text; }
+
+phases="text format includes headers debug release asan golden pure tidy"
+
+# Adds CTest's own counts, which stand in the log of a phase that ran tests.
+count_tests() {
+    counts=$(sed -n 's/^[0-9]*% tests passed, \([0-9]*\) tests* failed out of \([0-9]*\)$/\1 \2/p' "$1")
+    [ -n "$counts" ] || return 0
+    passed=$((passed + ${counts#* } - ${counts% *}))
+    failed=$((failed + ${counts% *}))
+    note="${counts#* } tests"
+}
+
+run_phase() {
+    note=""
+    log=$logs/$1.log
+    began=$(date +%s)
+    if "$1" >"$log" 2>&1 </dev/null; then
+        passed=$((passed + 1))
+        verdict=ok
+    else
+        failed=$((failed + 1))
+        verdict=FAILED
+    fi
+    took=$(($(date +%s) - began))
+    count_tests "$log"
+    printf '%-9s %-6s %4d s  %s\n' "$1" "$verdict" "$took" "$note"
+    [ "$verdict" = ok ] || tail -n 60 "$log" | sed 's/^/    /'
+}
+
+case "${1:-}" in
+    --list)
+        echo "$phases"
+        exit 0
+        ;;
+esac
+for phase in ${*:-$phases}; do
+    case " $phases " in
+        *" $phase "*) run_phase "$phase" ;;
+        *)
+            echo "check.sh: no phase \"$phase\"; there are: $phases" >&2
+            exit 2
+            ;;
+    esac
+done
+echo "$passed passed, $failed failed"
+[ "$failed" = 0 ]
