@@ -14,6 +14,12 @@ void bw_say_place(bw_units units, bw_vec at, bw_text *out);
 /// "behind the goal", "left wing", ...: where the ball is, by the nearest landmark's name or by place.
 void bw_say_ball(const bw_scheme *scheme, bw_vec ball, bw_text *out);
 
+/// The same with the word it needs in a sentence: "behind the goal", "on the left wing".
+void bw_say_at(const bw_scheme *scheme, bw_vec ball, bw_text *out);
+
+/// A name as it stands at the head of a sentence: "Low left".
+void bw_say_first(const char *name, bw_text *out);
+
 /// What one spot does: "Low left holds at his post, 3.0 yd left, 1.5 yd out."
 void bw_say_job(const bw_scheme *scheme, int stage, int spot, const bw_station *station,
                 bw_text *out);

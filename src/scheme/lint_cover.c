@@ -1,0 +1,181 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+/// Cover, with the ball at each landmark: a man on the ball, a man near the crease, nobody doing
+/// another's job, and no gap in front of the goal that the two men beside it cannot close in time.
+#include "core/rule.h"
+#include "scheme/lint_part.h"
+
+#define YD BW_METRES_PER_YARD
+
+/// Common practice, no source.
+static const double on_ball_slack = 1.5 * YD; ///< beyond the cushion, and still on the ball
+static const double double_slack = 0.5 * YD;  ///< ... and within which a second man is on it too
+static const double crowded = 1.5 * YD;       ///< nearer than this, two men do one man's work
+static const double crease_front = 4 * YD;    ///< the place in front of the goal that must be near
+
+static bw_vec ball_at(const bw_lint *lint, int landmark) {
+    return lint->scheme->landmarks[landmark].at;
+}
+
+/// The man nearest to p with the ball at this landmark.
+static int nearest(const bw_lint *lint, int landmark, bw_vec p) {
+    int best = 0;
+    for (int s = 1; s < lint->plan.spots; s++) {
+        if (bw_distance(lint->at[landmark][s].at, p) < bw_distance(lint->at[landmark][best].at, p))
+            best = s;
+    }
+    return best;
+}
+
+/// Ball in front and inside the line where it is met, and nobody there.
+static void look_at_ball(bw_lint *lint, int landmark) {
+    const bw_rule *rule = &lint->plan.rule;
+    bw_vec ball = ball_at(lint, landmark);
+    if (ball.y < 0 || bw_length(ball) <= rule->cushion) return;
+    double met = bw_length(bw_rule_on_ball(rule, ball));
+    bool inside = met + rule->cushion >= bw_length(ball);
+    int man = nearest(lint, landmark, ball);
+    double gap = bw_distance(lint->at[landmark][man].at, ball);
+    if (!inside || gap <= rule->cushion + on_ball_slack) return;
+
+    bw_finding *f = bw_lint_begin(lint, BW_WARNING);
+    bw_lint_point_spot(lint, f, landmark, man);
+    bw_text t = bw_lint_message(f);
+    bw_put(&t, "Nobody is on the ball");
+    bw_lint_put_ball(lint, &t, landmark);
+    bw_put(&t, ", inside the pickup line: the nearest man, ");
+    bw_put(&t, bw_lint_spot_name(lint, man));
+    bw_put(&t, ", is ");
+    bw_lint_put_length(lint, &t, gap);
+    bw_put(&t, " away");
+    bw_lint_put_sides(lint, &t, landmark);
+    bw_put_char(&t, '.');
+    bw_lint_remedy(f, "Move or free his pin there, or bring the pickup line in.");
+}
+
+/// Nobody can be in front of the crease by the time a pass thrown there is shot.
+static void look_at_crease(bw_lint *lint, int landmark) {
+    bw_vec front = bw_v(0, crease_front);
+    int man = nearest(lint, landmark, front);
+    double gap = bw_distance(lint->at[landmark][man].at, front);
+    double t_pass = bw_lint_time(lint, ball_at(lint, landmark), front);
+    double reach = bw_reach(lint->level->defender, t_pass) + lint->level->stick_reach;
+    if (gap <= reach) return;
+
+    bw_finding *f = bw_lint_begin(lint, BW_WARNING);
+    bw_lint_point_spot(lint, f, landmark, man);
+    bw_text t = bw_lint_message(f);
+    bw_put(&t, "Nobody has the crease");
+    bw_lint_put_ball(lint, &t, landmark);
+    bw_put(&t, ": the nearest man, ");
+    bw_put(&t, bw_lint_spot_name(lint, man));
+    bw_put(&t, ", is ");
+    bw_lint_put_length(lint, &t, gap);
+    bw_put(&t, " from its front and reaches ");
+    bw_lint_put_length(lint, &t, reach);
+    bw_put(&t, " in the time of a pass and a shot");
+    bw_lint_put_sides(lint, &t, landmark);
+    bw_put_char(&t, '.');
+    bw_lint_remedy(f, "Pin a man nearer to it, or let the rule give someone the crease.");
+}
+
+static void say_pair(bw_lint *lint, int landmark, int a, int b, const char *what, double d,
+                     const char *remedy) {
+    bw_finding *f = bw_lint_begin(lint, BW_WARNING);
+    bw_lint_point_spot(lint, f, landmark, b);
+    bw_text t = bw_lint_message(f);
+    bw_put(&t, "The spots \"");
+    bw_put(&t, bw_lint_spot_name(lint, a));
+    bw_put(&t, "\" and \"");
+    bw_put(&t, bw_lint_spot_name(lint, b));
+    bw_put(&t, what);
+    bw_lint_put_length(lint, &t, d);
+    bw_put(&t, " apart");
+    bw_lint_put_ball(lint, &t, landmark);
+    bw_lint_put_sides(lint, &t, landmark);
+    bw_put_char(&t, '.');
+    bw_lint_remedy(f, remedy);
+}
+
+/// Two men where one would do.
+static void look_at_pair(bw_lint *lint, int landmark, int a, int b) {
+    bw_vec p = lint->at[landmark][a].at, q = lint->at[landmark][b].at;
+    bw_vec ball = ball_at(lint, landmark);
+    double on_ball = lint->plan.rule.cushion + double_slack;
+    double d = bw_distance(p, q);
+    if (d < crowded)
+        say_pair(lint, landmark, a, b, "\" do one man's work, ", d,
+                 "Move one of them to where nobody is.");
+    else if (bw_distance(p, ball) < on_ball && bw_distance(q, ball) < on_ball)
+        say_pair(lint, landmark, a, b, "\" are both on the ball, ", d,
+                 "Move one of them off the ball, to the next man or the crease.");
+}
+
+/// Two men are neighbours when nobody else is as near to the middle between them as they are: the gap
+/// is theirs to close (a Gabriel neighbour: K. R. Gabriel, R. R. Sokal 1969).
+static bool neighbours(const bw_lint *lint, int landmark, int a, int b) {
+    const bw_station *at = lint->at[landmark];
+    bw_vec middle = bw_lerp(at[a].at, at[b].at, 0.5);
+    for (int s = 0; s < lint->plan.spots; s++) {
+        if (s == a || s == b) continue;
+        if (bw_distance(at[s].at, middle) < bw_distance(at[a].at, at[b].at) / 2) return false;
+    }
+    return true;
+}
+
+/// A gap is open when an attacker could catch in its middle and shoot before the two men beside it,
+/// each running from rest, have closed it: both run for the time of that pass and shot, and both have
+/// a stick. Only gaps in the hole count, and of those not the ones at a poor angle, less than half a
+/// right angle from the goal line: such shots are given up before closer ones.
+static void look_at_gap(bw_lint *lint, int landmark, int a, int b) {
+    bw_vec from = lint->at[landmark][a].at, to = lint->at[landmark][b].at;
+    bw_vec middle = bw_lerp(from, to, 0.5);
+    if (bw_abs(middle.x) > middle.y || bw_length(middle) > BW_LINT_HOLE) return;
+    double time = bw_lint_time(lint, ball_at(lint, landmark), middle);
+    double one = bw_reach(lint->level->defender, time) + lint->level->stick_reach;
+    double wide = bw_distance(from, to);
+    if (wide <= 2 * one || !neighbours(lint, landmark, a, b)) return;
+
+    bw_finding *f = bw_lint_begin(lint, BW_WARNING);
+    bw_lint_point_spot(lint, f, landmark, b);
+    bw_text t = bw_lint_message(f);
+    bw_put(&t, "The gap between \"");
+    bw_put(&t, bw_lint_spot_name(lint, a));
+    bw_put(&t, "\" and \"");
+    bw_put(&t, bw_lint_spot_name(lint, b));
+    bw_put(&t, "\" is ");
+    bw_lint_put_length(lint, &t, wide);
+    bw_lint_put_ball(lint, &t, landmark);
+    bw_put(&t, "; in the time of a pass and a shot the two can close ");
+    bw_lint_put_length(lint, &t, 2 * one);
+    bw_lint_put_sides(lint, &t, landmark);
+    bw_put_char(&t, '.');
+    bw_lint_remedy(f, "Move the two men nearer together there.");
+}
+
+static void look_at_pairs(bw_lint *lint, int landmark) {
+    for (int b = 1; b < lint->plan.spots; b++) {
+        for (int a = 0; a < b; a++) {
+            look_at_pair(lint, landmark, a, b);
+            look_at_gap(lint, landmark, a, b);
+        }
+    }
+}
+
+void bw_lint_cover(bw_lint *lint) {
+    if (bw_lint_stage(lint)->rule.crease == BW_CREASE_NONE) {
+        bw_finding *f = bw_lint_begin(lint, BW_WARNING);
+        bw_lint_point(lint, f, "/rule/crease");
+        bw_text t = bw_lint_message(f);
+        bw_put(&t, "In the stage ");
+        bw_put(&t, bw_lint_stage(lint)->shape);
+        bw_put(&t, " nobody is given the crease.");
+        bw_lint_remedy(f, "Set the rule's crease to \"farthest\" or to a spot.");
+    }
+    for (int l = 0; l < lint->scheme->landmark_count; l++) {
+        if (bw_lint_told(lint, l)) continue;
+        look_at_ball(lint, l);
+        if (bw_lint_shot_next(lint, l)) continue;
+        look_at_crease(lint, l);
+        look_at_pairs(lint, l);
+    }
+}

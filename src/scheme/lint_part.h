@@ -1,0 +1,84 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+/// What the parts of the lint share: the scheme being looked at, the stage made ready, and the
+/// writing of one finding. Private to src/scheme.
+#ifndef BW_SCHEME_LINT_PART_H
+#define BW_SCHEME_LINT_PART_H
+
+#include "core/graph.h"
+#include "core/level.h"
+#include "core/shape.h"
+#include "core/text.h"
+#include "scheme/lint.h"
+
+/// A lint under way. The stage fields hold one stage at a time.
+typedef struct bw_lint {
+    const bw_scheme *scheme;
+    const bw_level *level;
+    const bw_field *field;
+    bw_finding *findings;
+    int room;         ///< findings there is room for
+    int count;        ///< findings there are
+    bw_finding spare; ///< where findings beyond `room` are written
+    bw_graph graph;   ///< of the landmarks
+
+    int stage;
+    bool symmetric; ///< the stage is its own mirror image: one side stands for both
+    bw_plan plan;
+    bw_station at[BW_MAX_LANDMARKS][BW_MAX_SPOTS]; ///< everyone's place, by the ball's landmark
+} bw_lint;
+
+static inline const bw_stage *bw_lint_stage(const bw_lint *lint) {
+    return &lint->scheme->stages[lint->stage];
+}
+
+/// The parts, in the order in which a document has their places.
+void bw_lint_landmarks(bw_lint *lint); ///< landmarks too close to tell apart
+void bw_lint_words(bw_lint *lint);     ///< calls missing or said twice
+void bw_lint_places(bw_lint *lint);    ///< men off the field, in the goal, in the crease
+void bw_lint_cover(bw_lint *lint);     ///< ball, crease, crowding, gaps, at each landmark
+void bw_lint_runs(bw_lint *lint);      ///< rotations and carries nobody can follow
+void bw_lint_late(bw_lint *lint);      ///< late men with nothing to take
+
+/// The next finding, empty but for its severity.
+bw_finding *bw_lint_begin(bw_lint *lint, bw_severity severity);
+
+/// Its place: the stage, then `part` ("/rule/crease"); no stage when lint->stage < 0.
+void bw_lint_point(const bw_lint *lint, bw_finding *finding, const char *part);
+
+/// Its place: where the document fixes this spot for the ball at this landmark; a pin, its twin's pin,
+/// or the spot's home.
+void bw_lint_point_spot(const bw_lint *lint, bw_finding *finding, int landmark, int spot);
+
+/// Its sentence, to be written into.
+bw_text bw_lint_message(bw_finding *finding);
+
+void bw_lint_remedy(bw_finding *finding, const char *sentence);
+
+/// "9.2 yd" and "7.3 yd/s", in the scheme's unit.
+void bw_lint_put_length(const bw_lint *lint, bw_text *out, double metres);
+void bw_lint_put_speed(const bw_lint *lint, bw_text *out, double metres_per_second);
+
+const char *bw_lint_spot_name(const bw_lint *lint, int spot);
+
+/// " with the ball at right wing"
+void bw_lint_put_ball(const bw_lint *lint, bw_text *out, int landmark);
+
+/// True when the landmark's twin, met before, has told the same story.
+bool bw_lint_told(const bw_lint *lint, int landmark);
+
+/// "; the other side is the same", where it is.
+void bw_lint_put_sides(const bw_lint *lint, bw_text *out, int landmark);
+
+/// True when a ball at this landmark is in front and so near the goal that what follows is a shot: no
+/// rotation or gap matters then.
+bool bw_lint_shot_next(const bw_lint *lint, int landmark);
+
+/// How far from the goal's centre the hole reaches: what must be guarded first.
+#define BW_LINT_HOLE (12 * BW_METRES_PER_YARD)
+
+/// Seconds a man has when the ball is passed between two places: it is wound up, it flies, the catcher
+/// comes into the hole if he is outside it, and makes ready to shoot; less the man's own reaction.
+/// Never negative.
+double bw_lint_time(const bw_lint *lint, bw_vec from, bw_vec to);
+
+#endif

@@ -1,0 +1,191 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+/// Runs: rotations that ask for more speed than the level has, and carries along which the shape
+/// moves a man faster than he can go. Only the few worst of a stage are told.
+#include "core/ball.h"
+#include "scheme/caption.h"
+#include "scheme/lint_part.h"
+
+/// A man lags this far behind the shape, m, before it is held against the shape (assumed: 1 yd).
+static const double lag_allowed = 1 * BW_METRES_PER_YARD;
+static const double step = 0.25; ///< m of carry between two looks at the shape
+enum { WORST = 3 };              ///< rotations and carries told a stage
+
+/// One rotation or carry, and the man who has most to do.
+typedef struct run {
+    int from, to;
+    int spot;
+    double asked; ///< top speed, m/s
+} run;
+
+/// The worst runs so far, the worst first.
+typedef struct runs {
+    int kept;
+    int over; ///< runs that ask too much, kept or not
+    run worst[WORST];
+} runs;
+
+static void keep(runs *list, run r) {
+    list->over++;
+    int k = list->kept < WORST ? list->kept++ : WORST;
+    for (; k > 0 && list->worst[k - 1].asked < r.asked; k--) {
+        if (k < WORST) list->worst[k] = list->worst[k - 1];
+    }
+    if (k < WORST) list->worst[k] = r;
+}
+
+static bw_vec landmark(const bw_lint *lint, int l) {
+    return lint->scheme->landmarks[l].at;
+}
+
+/// Metres from the goal's centre to the nearest point of a stretch.
+static double goal_clearance(bw_vec a, bw_vec b) {
+    bw_vec along = bw_sub(b, a);
+    double l2 = bw_length2(along);
+    double t = l2 > 0 ? bw_clamp(-bw_dot(a, along) / l2, 0, 1) : 0;
+    return bw_length(bw_lerp(a, b, t));
+}
+
+/// In a stage that is its own mirror image the twin rotation tells the same, save that a ball on the
+/// centre line has a side of its own: the scheme's tie side.
+static bool told(const bw_lint *lint, int from, int to) {
+    const bw_landmark *a = &lint->scheme->landmarks[from], *b = &lint->scheme->landmarks[to];
+    if (!lint->symmetric || a->at.x == 0 || b->at.x == 0) return false;
+    return a->twin < from || (a->twin == from && b->twin < to);
+}
+
+/// Whether a man's place waits for the pass after this one: nobody shoots before the next pass finds
+/// his man. The crease is handed over: whoever has it stays until he is relieved, unless he is the one
+/// who must go to the ball.
+static bool can_wait(const bw_lint *lint, int from, int to, int spot) {
+    bw_duty duty = lint->at[to][spot].duty;
+    if (duty == BW_DUTY_ADJACENT || duty == BW_DUTY_BACKSIDE) return true;
+    if (duty != BW_DUTY_CREASE) return false;
+    for (int s = 0; s < lint->plan.spots; s++) {
+        if (lint->at[from][s].duty == BW_DUTY_CREASE)
+            return s != spot && lint->at[to][s].duty != BW_DUTY_BALL;
+    }
+    return false;
+}
+
+/// Seconds until it matters that a man is in his place after a pass.
+static double time_for(const bw_lint *lint, int from, int to, int spot) {
+    bw_vec ball = landmark(lint, to);
+    double time = bw_lint_time(lint, landmark(lint, from), ball);
+    if (!can_wait(lint, from, to, spot)) return time;
+    const bw_level *level = lint->level;
+    double d = bw_distance(ball, lint->at[to][spot].at);
+    return time + level->release + bw_ball_time(level->pass_speed, BW_BALL_DRAG, d);
+}
+
+/// Passed from one landmark to the other: who must be fastest to be in his place in time. A man is in
+/// it when his stick is.
+static run passed(const bw_lint *lint, int from, int to) {
+    run worst = {from, to, -1, 0};
+    for (int s = 0; s < lint->plan.spots; s++) {
+        double d = bw_distance(lint->at[from][s].at, lint->at[to][s].at) - lint->level->stick_reach;
+        if (d <= 0) continue;
+        double time = time_for(lint, from, to, s);
+        double asked = bw_speed_needed(lint->level->defender.tau, d, time);
+        if (asked > worst.asked) {
+            worst.asked = asked;
+            worst.spot = s;
+        }
+    }
+    return worst;
+}
+
+static bool same_duties(const bw_lint *lint, const bw_station *a, const bw_station *b) {
+    for (int s = 0; s < lint->plan.spots; s++) {
+        if (a[s].duty != b[s].duty) return false;
+    }
+    return true;
+}
+
+/// Carried from one landmark to the other: the greatest speed at which the shape takes a man along,
+/// of the men it leaves behind by more than is allowed. Where a duty changes hands the target jumps
+/// and men run; that is not the shape's doing, and the count begins anew.
+static run carried(const bw_lint *lint, int from, int to) {
+    bw_vec a = landmark(lint, from), b = landmark(lint, to);
+    double length = bw_distance(a, b);
+    int steps = (int)(length / step) + 1;
+    double seconds = length / steps / lint->level->carry_speed;
+    run worst = {from, to, -1, 0};
+    double lag[BW_MAX_SPOTS] = {0}, top[BW_MAX_SPOTS] = {0};
+    bw_station before[BW_MAX_SPOTS], now[BW_MAX_SPOTS];
+    bw_where(&lint->plan, a, NULL, 0, before);
+    for (int i = 1; i <= steps; i++) {
+        bw_where(&lint->plan, bw_lerp(a, b, (double)i / steps), NULL, 0, now);
+        bool same = same_duties(lint, before, now);
+        for (int s = 0; s < lint->plan.spots; s++) {
+            double moved = bw_distance(before[s].at, now[s].at);
+            before[s] = now[s];
+            double behind = lag[s] + moved - lint->level->defender.vmax * seconds;
+            lag[s] = same ? bw_max(behind, 0) : 0;
+            top[s] = lag[s] > 0 ? bw_max(top[s], moved / seconds) : 0;
+            if (lag[s] <= lag_allowed || top[s] <= worst.asked) continue;
+            worst.asked = top[s];
+            worst.spot = s;
+        }
+    }
+    return worst;
+}
+
+static void say(bw_lint *lint, run r, const char *how, const char *remedy) {
+    bw_finding *f = bw_lint_begin(lint, BW_WARNING);
+    bw_lint_point_spot(lint, f, r.to, r.spot);
+    bw_text t = bw_lint_message(f);
+    bw_put(&t, how);
+    bw_say_ball(lint->scheme, landmark(lint, r.from), &t);
+    bw_put(&t, " to ");
+    bw_say_ball(lint->scheme, landmark(lint, r.to), &t);
+    bw_put(&t, ", ");
+    bw_put(&t, bw_lint_spot_name(lint, r.spot));
+    bw_put(&t, " needs ");
+    bw_lint_put_speed(lint, &t, r.asked);
+    bw_put(&t, " and has ");
+    bw_lint_put_speed(lint, &t, lint->level->defender.vmax);
+    if (landmark(lint, r.from).x != 0 && landmark(lint, r.to).x != 0)
+        bw_lint_put_sides(lint, &t, r.from);
+    bw_put_char(&t, '.');
+    bw_lint_remedy(f, remedy);
+}
+
+static void say_more(bw_lint *lint, int more, const char *what) {
+    if (more <= 0) return;
+    bw_finding *f = bw_lint_begin(lint, BW_NOTE);
+    bw_lint_point(lint, f, "");
+    bw_text t = bw_lint_message(f);
+    bw_put_int(&t, more);
+    bw_put(&t, what);
+    bw_put(&t, " of the stage ");
+    bw_put(&t, bw_lint_stage(lint)->shape);
+    bw_put(&t, more == 1 ? " asks too much speed, less than those named."
+                         : " ask too much speed, less than those named.");
+    bw_lint_remedy(f, "Mend the worst first; the others often follow.");
+}
+
+void bw_lint_runs(bw_lint *lint) {
+    double had = lint->level->defender.vmax;
+    runs passes = {0}, carries = {0};
+    for (int a = 0; a < lint->graph.count; a++) {
+        for (int b = 0; b < lint->graph.count; b++) {
+            if (!lint->graph.linked[a][b] || told(lint, a, b)) continue;
+            if (bw_lint_shot_next(lint, a) || bw_lint_shot_next(lint, b)) continue;
+            double clear = goal_clearance(landmark(lint, a), landmark(lint, b));
+            if (clear < lint->field->goal / 2) continue;
+            run r = passed(lint, a, b);
+            if (r.asked > had) keep(&passes, r);
+            if (a > b || clear < lint->field->crease) continue;
+            r = carried(lint, a, b);
+            if (r.asked > had) keep(&carries, r);
+        }
+    }
+    for (int i = 0; i < passes.kept; i++)
+        say(lint, passes.worst[i], "When the ball is passed from ",
+            "Move his two places nearer together, or give the far one to another man.");
+    say_more(lint, passes.over - passes.kept, " more rotations");
+    for (int i = 0; i < carries.kept; i++)
+        say(lint, carries.worst[i], "When the ball is carried from ",
+            "Move his pins at the two ends nearer together.");
+    say_more(lint, carries.over - carries.kept, " more carries");
+}
