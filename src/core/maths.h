@@ -15,13 +15,14 @@ double bw_exp(double x);
 /// Natural logarithm of x > 0, error below 2 ulp. x == 0 gives -infinity; x < 0 gives NaN.
 double bw_log(double x);
 
-/// Sine and cosine of x radians, |x| <= 1e5, absolute error below 1e-15 there.
+/// Sine and cosine of x radians, |x| <= 1e5, absolute error below 1e-15 there; NaN beyond.
 /// bw_sin(-x) == -bw_sin(x) and bw_cos(-x) == bw_cos(x) exactly: mirror symmetry leans on it.
 double bw_sin(double x);
 double bw_cos(double x);
 
 /// Angle of (x, y) in radians, (-pi, pi], error below 4e-16 absolute. Zero for the zero vector.
-/// bw_atan2(-y, x) == -bw_atan2(y, x) exactly.
+/// bw_atan2(-y, x) == -bw_atan2(y, x) exactly, but for y == 0 behind the zero (x < 0): there it is
+/// pi for either sign of zero, because a mirrored point on the axis is the same point.
 double bw_atan2(double y, double x);
 
 static inline double bw_sqrt(double x) {
