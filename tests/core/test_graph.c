@@ -3,7 +3,7 @@
 /// paraboloid z = x^2 + y^2; two points are linked when a face of the lower hull has both. And what
 /// the rest of the program leans on: mirror images, numbering, a triangulation that tiles the hull.
 #include "core/graph.h"
-#include "tests/harness.h"
+#include "harness.h"
 #include <stdlib.h>
 
 static unsigned long long seed = 11;
@@ -19,14 +19,17 @@ typedef struct cloud {
     spot at[BW_MAX_LANDMARKS];
 } cloud;
 
+static long long whole(int size) {
+    return (long long)(test_random(&seed) % (unsigned)(2 * size + 1)) - size;
+}
+
 /// Different whole points, |x| and |y| up to `size`: a small size makes nearly everything co-circular
 /// or collinear.
 static cloud random_cloud(int count, int size) {
     cloud c = {0};
     while (c.count < count) {
-        const int span = 2 * size + 1;
-        const spot p = {(long long)(test_random(&seed) % (unsigned)span) - size,
-                        (long long)(test_random(&seed) % (unsigned)span) - size};
+        const long long x = whole(size), y = whole(size);
+        const spot p = {x, y};
         bool taken = false;
         for (int i = 0; i < c.count; i++)
             taken |= c.at[i].x == p.x && c.at[i].y == p.y;

@@ -3,7 +3,7 @@
 /// in long double), and the properties the shape leans on: exact mirror images, no dependence on
 /// numbering, linear precision, continuity everywhere, the hull's seam included.
 #include "core/neighbour.h"
-#include "tests/harness.h"
+#include "harness.h"
 
 static unsigned long long seed = 20;
 
@@ -27,11 +27,17 @@ static bool taken(const bw_sites *sites, bw_vec p) {
     return false;
 }
 
+/// One number after the other: arguments may be worked out in either order.
+static bw_vec random_point(double reach) {
+    const double x = test_uniform(&seed, -reach, reach);
+    return bw_v(x, test_uniform(&seed, -reach, reach));
+}
+
 /// Random sites; `grid` > 0 puts them on multiples of it, where ties are everywhere.
 static bw_sites random_sites(int count, double grid) {
     bw_sites sites = {0};
     while (sites.count < count) {
-        bw_vec p = bw_v(test_uniform(&seed, -20, 20), test_uniform(&seed, -20, 20));
+        bw_vec p = random_point(20);
         if (grid > 0) p = bw_v(grid * bw_floor(p.x / grid), grid * bw_floor(p.y / grid));
         if (!taken(&sites, p)) sites.at[sites.count++] = p;
     }
@@ -41,7 +47,7 @@ static bw_sites random_sites(int count, double grid) {
 /// A point that is often in trouble: on the centre line, on a grid line, half-way between two sites
 /// (a hull edge among them), or anywhere.
 static bw_vec awkward_point(const bw_sites *sites, double grid) {
-    bw_vec p = bw_v(test_uniform(&seed, -24, 24), test_uniform(&seed, -24, 24));
+    bw_vec p = random_point(24);
     int i = (int)(test_random(&seed) % (unsigned)sites->count);
     int j = (int)(test_random(&seed) % (unsigned)sites->count);
     switch (test_random(&seed) % 5) {

@@ -3,7 +3,7 @@
 /// a line or a circle, and at field scale in yards turned into metres.
 #include "core/base.h"
 #include "core/predicates.h"
-#include "tests/harness.h"
+#include "harness.h"
 
 __extension__ typedef __int128 wide;
 
@@ -37,6 +37,12 @@ static long long whole(long long low, long long high) {
     return low + (long long)(test_random(&seed) % (unsigned long long)(high - low + 1));
 }
 
+/// One number after the other: initialisers may be worked out in either order.
+static spot whole_spot(long long reach) {
+    const long long x = whole(-reach, reach), y = whole(-reach, reach);
+    return (spot){x, y};
+}
+
 /// Integers as doubles, times a power of two, which rounds nothing.
 static bw_vec placed(spot s, double unit) {
     return bw_v((double)s.x * unit, (double)s.y * unit);
@@ -47,11 +53,12 @@ static void orient_agrees_with_integers(void) {
     int ties = 0;
     for (int round = 0; round < 300000; round++) {
         const long long step = 1ll << whole(2, 46);
-        const spot d = {whole(-step, step), whole(-step, step)};
-        const spot a = {whole(-(1ll << 46), 1ll << 46), whole(-(1ll << 46), 1ll << 46)};
+        const spot d = whole_spot(step);
+        const spot a = whole_spot(1ll << 46);
         const long long m = whole(-30, 30), n = whole(-30, 30);
         const spot b = {a.x + m * d.x, a.y + m * d.y};
-        const spot c = {a.x + n * d.x + whole(-1, 1), a.y + n * d.y + whole(-1, 1)};
+        const spot off = whole_spot(1);
+        const spot c = {a.x + n * d.x + off.x, a.y + n * d.y + off.y};
         const double unit = ldexp(1, (int)whole(-60, 10));
         const int want = integer_orient(a, b, c);
         ties += want == 0;
@@ -67,7 +74,8 @@ static spot ring_point(void) {
                                   {943, 576}, {884, 663},  {855, 700},  {817, 744},  {700, 855},
                                   {576, 943}, {272, 1071}, {47, 1104},  {0, 1105},   {169, 1092}};
     const int *r = ring[whole(0, BW_COUNT(ring) - 1)];
-    return (spot){whole(0, 1) ? r[0] : -r[0], whole(0, 1) ? r[1] : -r[1]};
+    const long long x = whole(0, 1) ? r[0] : -r[0], y = whole(0, 1) ? r[1] : -r[1];
+    return (spot){x, y};
 }
 
 /// Four points of one circle, or a unit off it.
@@ -75,7 +83,7 @@ static void in_circle_agrees_with_integers(void) {
     int ties = 0;
     for (int round = 0; round < 300000; round++) {
         const long long scale = whole(1, 200000);
-        const spot centre = {whole(-1000000, 1000000), whole(-1000000, 1000000)};
+        const spot centre = whole_spot(1000000);
         const int jitter = round % 2;
         spot p[4];
         for (int i = 0; i < 4; i++) {
@@ -98,7 +106,7 @@ static void in_circle_agrees_with_integers(void) {
 /// A vector far below the last bit of any coordinate, never zero.
 static bw_vec nudge(spot *whole_nudge) {
     do
-        *whole_nudge = (spot){whole(-9, 9), whole(-9, 9)};
+        *whole_nudge = whole_spot(9);
     while (whole_nudge->x == 0 && whole_nudge->y == 0);
     return placed(*whole_nudge, 0x1p-100);
 }
@@ -107,7 +115,7 @@ static bw_vec nudge(spot *whole_nudge) {
 /// on the part that does not.
 static void orient_needs_the_tails(void) {
     for (int round = 0; round < 100000; round++) {
-        const spot v = {whole(-500, 500), whole(-500, 500)};
+        const spot v = whole_spot(500);
         const long long m = whole(-90, 90), n = whole(-90, 90);
         const spot a = {m * v.x, m * v.y}, b = {n * v.x, n * v.y};
         spot c;
@@ -141,7 +149,7 @@ static void turning_the_corners_changes_nothing(void) {
     for (int round = 0; round < 100000; round++) {
         bw_vec p[4];
         for (int i = 0; i < 4; i++)
-            p[i] = placed((spot){whole(-8, 8), whole(-8, 8)}, 0.5 * BW_METRES_PER_YARD);
+            p[i] = placed(whole_spot(8), 0.5 * BW_METRES_PER_YARD);
         const int turn = bw_orient(p[0], p[1], p[2]), in = bw_in_circle(p[0], p[1], p[2], p[3]);
         CHECK_INT(bw_orient(p[1], p[2], p[0]), turn);
         CHECK_INT(bw_orient(p[1], p[0], p[2]), -turn);

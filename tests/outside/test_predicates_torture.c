@@ -4,7 +4,7 @@
 /// C. Yap, "Classroom examples of robustness problems in geometric computations", Comput. Geom. 40,
 /// 2008, 61-78. The number of wrong signs was counted for this project with exact rationals.
 #include "core/predicates.h"
-#include "tests/harness.h"
+#include "harness.h"
 
 __extension__ typedef __int128 wide;
 

@@ -4,7 +4,7 @@
 #include "core/graph.h"
 #include "core/neighbour.h"
 #include "core/predicates.h"
-#include "tests/harness.h"
+#include "harness.h"
 
 static void check_weights(const bw_sites *sites, bw_vec p, const double *want, double tolerance) {
     double weight[BW_MAX_SITES];
