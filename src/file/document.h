@@ -17,6 +17,10 @@ typedef struct bw_source {
 /// (BW_BAD_INPUT, BW_LIMIT, or BW_FILE when it cannot be read) and *source is empty.
 bw_status bw_document_load(const char *path, bw_scheme *scheme, bw_source *source, bw_error *error);
 
+/// Reads a scheme from text in memory.
+/// The text may hold anything; it is not changed.
+bw_status bw_document_parse(const char *text, size_t length, bw_scheme *scheme, bw_error *error);
+
 /// Line and column of the value a JSON Pointer names; of its nearest existing parent when it is
 /// not there. Columns count characters.
 void bw_source_locate(const bw_source *source, const char *pointer, int *line, int *column);

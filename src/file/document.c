@@ -1,0 +1,172 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+/// jansson parses; its tree is walked into the same events that the browser sends.
+#include "file/document.h"
+#include "core/text.h"
+#include "file/locate.h"
+#include "scheme/read.h"
+#include "scheme/write.h"
+#include <errno.h>
+#include <jansson.h>
+#include <stdio.h>
+#include <stdlib.h>
+#include <string.h>
+#include <sys/stat.h>
+
+static bw_status fail(bw_error *error, bw_status status, const char *message) {
+    *error = (bw_error){.status = status, .line = 1, .column = 1};
+    bw_copy(error->message, sizeof error->message, message);
+    return status;
+}
+
+/// Depth is bounded: the tree refuses nesting deeper than BW_TREE_DEPTH and the walk stops there.
+static void feed(bw_tree *tree, const json_t *value) {
+    if (tree->error.status != BW_OK) return;
+    switch (json_typeof(value)) {
+    case JSON_OBJECT: {
+        const char *key;
+        json_t *member;
+        bw_tree_object(tree);
+        json_object_foreach((json_t *)value, key, member) {
+            bw_tree_key(tree, key, strlen(key));
+            feed(tree, member);
+        }
+        bw_tree_end(tree);
+        return;
+    }
+    case JSON_ARRAY:
+        bw_tree_array(tree);
+        for (size_t i = 0; i < json_array_size(value); i++)
+            feed(tree, json_array_get(value, i));
+        bw_tree_end(tree);
+        return;
+    case JSON_STRING:
+        bw_tree_string(tree, json_string_value(value), json_string_length(value));
+        return;
+    case JSON_INTEGER: bw_tree_number(tree, (double)json_integer_value(value)); return;
+    case JSON_REAL: bw_tree_number(tree, json_real_value(value)); return;
+    case JSON_TRUE: bw_tree_bool(tree, true); return;
+    case JSON_FALSE: bw_tree_bool(tree, false); return;
+    default: bw_tree_null(tree);
+    }
+}
+
+/// jansson's reasons in our words. Its texts name tokens; a coach needs what would be right.
+static void explain(const json_error_t *why, bw_error *error) {
+    bw_text t = bw_text_in(error->message, sizeof error->message);
+    switch (json_error_code(why)) {
+    case json_error_duplicate_key: bw_put(&t, "a key is said twice in one object; keep one"); break;
+    case json_error_premature_end_of_input:
+        bw_put(&t, "the document ends before it is whole; a bracket or quote is not closed");
+        break;
+    case json_error_end_of_input_expected:
+        bw_put(&t, "something follows the document; a file holds one scheme");
+        break;
+    case json_error_invalid_utf8:
+        bw_put(&t, "the text is not UTF-8 here; save the file as UTF-8");
+        break;
+    case json_error_null_character:
+    case json_error_null_byte_in_key:
+        bw_put(&t, "a text has a NUL character in it; leave it out");
+        break;
+    case json_error_numeric_overflow:
+        bw_put(&t, "this number is too large; lengths stay below 1000");
+        break;
+    case json_error_stack_overflow:
+        bw_put(&t, "values are nested more than 12 deep; a scheme needs at most 7");
+        error->status = BW_LIMIT;
+        break;
+    default:
+        bw_put(&t, "this is not JSON here (");
+        bw_put(&t, why->text);
+        bw_put(&t, "); look for a missing comma, quote or bracket");
+    }
+}
+
+bw_status bw_document_parse(const char *text, size_t length, bw_scheme *scheme, bw_error *error) {
+    if (length == 0) return fail(error, BW_BAD_INPUT, "the file is empty; a scheme begins with {");
+    if (length > BW_DOCUMENT_BYTES) {
+        return fail(error, BW_LIMIT, "the file is larger than a scheme can be (1 MB)");
+    }
+    const bw_source source = {(char *)text, length};
+    json_error_t why;
+    json_t *root = json_loadb(text, length, JSON_REJECT_DUPLICATES | JSON_DECODE_ANY, &why);
+    if (!root) {
+        *error = (bw_error){.status = BW_BAD_INPUT};
+        explain(&why, error);
+        size_t at = why.position > 0 ? (size_t)why.position : 0;
+        bw_locate_offset(&source, at, error);
+        return error->status;
+    }
+    bw_tree *tree = malloc(sizeof *tree);
+    if (!tree) {
+        json_decref(root);
+        return fail(error, BW_NO_ROOM, "there is not enough memory to read the file");
+    }
+    bw_tree_begin(tree);
+    feed(tree, root);
+    json_decref(root);
+    bw_tree_finish(tree);
+    bw_status status = bw_scheme_read(tree, scheme, error);
+    free(tree);
+    if (status != BW_OK) bw_source_locate(&source, error->pointer, &error->line, &error->column);
+    return status;
+}
+
+static bw_status system_says(bw_error *error, const char *what) {
+    char message[BW_MESSAGE_SIZE];
+    bw_text t = bw_text_in(message, sizeof message);
+    bw_put(&t, what);
+    bw_put(&t, ": ");
+    bw_put(&t, strerror(errno));
+    return fail(error, BW_FILE, message);
+}
+
+/// Reads at most one byte more than a document may have: enough to know it is too large.
+static bw_status read_all(FILE *in, bw_source *source, bw_error *error) {
+    const size_t most = (size_t)BW_DOCUMENT_BYTES + 1;
+    source->text = malloc(most);
+    if (!source->text)
+        return fail(error, BW_NO_ROOM, "there is not enough memory to read the file");
+    source->length = fread(source->text, 1, most, in);
+    if (ferror(in)) return system_says(error, "it cannot be read");
+    return BW_OK;
+}
+
+bw_status bw_document_load(const char *path, bw_scheme *scheme, bw_source *source,
+                           bw_error *error) {
+    *source = (bw_source){NULL, 0};
+    bool standard = strcmp(path, "-") == 0;
+    struct stat about;
+    if (!standard) {
+        if (stat(path, &about) != 0) return system_says(error, "it cannot be read");
+        if (S_ISDIR(about.st_mode)) {
+            return fail(error, BW_FILE, "this is a folder; name a scheme file in it");
+        }
+        if (!S_ISREG(about.st_mode) && !S_ISFIFO(about.st_mode)) {
+            return fail(error, BW_FILE, "this is a device; name a scheme file");
+        }
+    }
+    FILE *in = standard ? stdin : fopen(path, "rb");
+    if (!in) return system_says(error, "it cannot be read");
+    bw_status status = read_all(in, source, error);
+    if (!standard) fclose(in);
+    if (status == BW_OK) status = bw_document_parse(source->text, source->length, scheme, error);
+    if (status != BW_OK) bw_source_drop(source);
+    return status;
+}
+
+void bw_source_drop(bw_source *source) {
+    free(source->text);
+    *source = (bw_source){NULL, 0};
+}
+
+bw_status bw_document_save(const char *path, const bw_scheme *scheme, bw_error *error) {
+    char *memory = malloc(BW_DOCUMENT_BYTES);
+    if (!memory) return fail(error, BW_NO_ROOM, "there is not enough memory to write the scheme");
+    bw_text out = bw_text_in(memory, BW_DOCUMENT_BYTES);
+    bw_scheme_write(scheme, &out);
+    bw_status status = out.full ? fail(error, BW_LIMIT, "the scheme is larger than a file may be")
+                                : bw_file_save(path, out.data, out.used, error);
+    free(memory);
+    return status;
+}

@@ -1,0 +1,68 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+/// Whole or not at all: a temporary file in the same folder, flushed to the disk, then renamed.
+#include "core/text.h"
+#include "file/document.h"
+#include <errno.h>
+#include <stdio.h>
+#include <stdlib.h>
+#include <string.h>
+#include <sys/stat.h>
+#include <unistd.h>
+
+static bw_status system_says(bw_error *error, const char *what) {
+    *error = (bw_error){.status = BW_FILE};
+    bw_text t = bw_text_in(error->message, sizeof error->message);
+    bw_put(&t, what);
+    bw_put(&t, ": ");
+    bw_put(&t, strerror(errno));
+    return BW_FILE;
+}
+
+static bool write_all(int file, const char *bytes, size_t length) {
+    while (length > 0) {
+        ssize_t n = write(file, bytes, length);
+        if (n < 0 && errno == EINTR) continue;
+        if (n <= 0) return false;
+        bytes += n;
+        length -= (size_t)n;
+    }
+    return true;
+}
+
+/// The mode a new file gets anyway; mkstemp alone would leave it unreadable to others.
+static mode_t usual_mode(const char *path) {
+    struct stat about;
+    if (stat(path, &about) == 0) return about.st_mode & 0777;
+    mode_t mask = umask(0);
+    umask(mask);
+    return 0666 & ~mask;
+}
+
+static bw_status save_to(const char *path, char *temporary, const void *bytes, size_t length,
+                         bw_error *error) {
+    int file = mkstemp(temporary);
+    if (file < 0) return system_says(error, "it cannot be written");
+    bool fine =
+        write_all(file, bytes, length) && fchmod(file, usual_mode(path)) == 0 && fsync(file) == 0;
+    if (close(file) != 0) fine = false;
+    if (fine && rename(temporary, path) == 0) return BW_OK;
+    bw_status status = system_says(error, "it cannot be written");
+    unlink(temporary);
+    return status;
+}
+
+bw_status bw_file_save(const char *path, const void *bytes, size_t length, bw_error *error) {
+    if (strcmp(path, "-") == 0) {
+        if (fwrite(bytes, 1, length, stdout) == length && fflush(stdout) == 0) return BW_OK;
+        return system_says(error, "standard output cannot be written");
+    }
+    const char suffix[] = ".XXXXXX";
+    size_t n = strlen(path);
+    char *temporary = malloc(n + sizeof suffix);
+    if (!temporary) return system_says(error, "it cannot be written");
+    memcpy(temporary, path, n);
+    memcpy(temporary + n, suffix, sizeof suffix);
+    bw_status status = save_to(path, temporary, bytes, length, error);
+    free(temporary);
+    return status;
+}

@@ -1,0 +1,144 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "scheme/tree.h"
+#include "core/text.h"
+#include "scheme/path.h"
+
+void bw_tree_begin(bw_tree *tree) {
+    tree->node_count = 0;
+    tree->text_used = 0;
+    tree->depth = 0;
+    tree->key = -1;
+    tree->key_length = 0;
+    tree->error = (bw_error){.status = BW_OK};
+}
+
+static bool refused(const bw_tree *tree) {
+    return tree->error.status != BW_OK;
+}
+
+/// Keeps the first refusal; it applies to the value that would come next.
+static void refuse(bw_tree *tree, bw_status status, const char *message) {
+    if (refused(tree)) return;
+    tree->error.status = status;
+    bw_copy(tree->error.message, sizeof tree->error.message, message);
+    bw_text pointer = bw_text_in(tree->error.pointer, sizeof tree->error.pointer);
+    if (tree->depth > 0) bw_put_pointer(tree, tree->open[tree->depth - 1], &pointer);
+}
+
+/// Copies text into the tree; -1 and a refusal when it does not fit or is not fit to keep.
+static int32_t keep_text(bw_tree *tree, const char *text, size_t length) {
+    if (length > (size_t)(BW_TREE_TEXT - tree->text_used)) {
+        refuse(tree, BW_LIMIT, "there is more text than a scheme can hold (128 kB)");
+        return -1;
+    }
+    for (size_t i = 0; i < length; i++) {
+        if (text[i] == '\0') {
+            refuse(tree, BW_BAD_INPUT, "a text has a NUL character in it; leave it out");
+            return -1;
+        }
+    }
+    int32_t at = tree->text_used;
+    for (size_t i = 0; i < length; i++)
+        tree->text[at + (int32_t)i] = text[i];
+    tree->text_used += (int32_t)length;
+    return at;
+}
+
+/// Adds a value under the innermost open container. -1 when refused.
+static int32_t add(bw_tree *tree, bw_node_kind kind) {
+    if (refused(tree)) return -1;
+    if (tree->node_count == BW_TREE_NODES) {
+        refuse(tree, BW_LIMIT, "there are more values than a scheme can hold (8192)");
+        return -1;
+    }
+    if (tree->depth == 0 && tree->node_count > 0) {
+        refuse(tree, BW_BAD_INPUT, "something follows the document; a file holds one scheme");
+        return -1;
+    }
+    int32_t index = tree->node_count++;
+    bw_node *node = &tree->nodes[index];
+    *node = (bw_node){.kind = kind, .parent = -1, .key = tree->key, .key_length = tree->key_length};
+    tree->key = -1;
+    tree->key_length = 0;
+    if (tree->depth > 0) {
+        int32_t parent = tree->open[tree->depth - 1];
+        node->parent = parent;
+        if (tree->nodes[parent].kind == BW_NODE_ARRAY) node->key = -1;
+        if (tree->nodes[parent].count++ == 0)
+            tree->nodes[parent].first = index;
+        else
+            tree->nodes[tree->last[tree->depth - 1]].next = index;
+        tree->last[tree->depth - 1] = index;
+    }
+    return index;
+}
+
+static void open_container(bw_tree *tree, bw_node_kind kind) {
+    if (!refused(tree) && tree->depth == BW_TREE_DEPTH) {
+        refuse(tree, BW_LIMIT, "values are nested more than 12 deep; a scheme needs at most 7");
+    }
+    int32_t index = add(tree, kind);
+    if (index < 0) return;
+    tree->open[tree->depth] = index;
+    tree->last[tree->depth] = 0;
+    tree->depth++;
+}
+
+void bw_tree_object(bw_tree *tree) {
+    open_container(tree, BW_NODE_OBJECT);
+}
+void bw_tree_array(bw_tree *tree) {
+    open_container(tree, BW_NODE_ARRAY);
+}
+
+void bw_tree_end(bw_tree *tree) {
+    if (!refused(tree) && tree->depth > 0) tree->depth--;
+}
+
+void bw_tree_key(bw_tree *tree, const char *text, size_t length) {
+    if (refused(tree)) return;
+    int32_t parent = tree->depth > 0 ? tree->open[tree->depth - 1] : -1;
+    for (int32_t i = parent < 0 ? 0 : tree->nodes[parent].first; i != 0; i = tree->nodes[i].next) {
+        if (!bw_node_key_is(tree, i, text, length)) continue;
+        char message[BW_MESSAGE_SIZE];
+        bw_text t = bw_text_in(message, sizeof message);
+        bw_put(&t, "the key \"");
+        bw_put_n(&t, text, length < 40 ? length : 40);
+        bw_put(&t, "\" is said twice; keep one");
+        refuse(tree, BW_BAD_INPUT, message);
+        return;
+    }
+    tree->key = keep_text(tree, text, length);
+    tree->key_length = (int32_t)length;
+}
+
+void bw_tree_string(bw_tree *tree, const char *text, size_t length) {
+    if (refused(tree)) return;
+    int32_t at = keep_text(tree, text, length);
+    if (at < 0) return;
+    int32_t index = add(tree, BW_NODE_STRING);
+    if (index < 0) return;
+    tree->nodes[index].text = at;
+    tree->nodes[index].text_length = (int32_t)length;
+}
+
+void bw_tree_number(bw_tree *tree, double value) {
+    int32_t index = add(tree, BW_NODE_NUMBER);
+    if (index >= 0) tree->nodes[index].number = value;
+}
+
+void bw_tree_bool(bw_tree *tree, bool value) {
+    int32_t index = add(tree, BW_NODE_BOOL);
+    if (index >= 0) tree->nodes[index].number = value ? 1 : 0;
+}
+
+void bw_tree_null(bw_tree *tree) {
+    add(tree, BW_NODE_NULL);
+}
+
+bool bw_tree_finish(bw_tree *tree) {
+    if (!refused(tree) && (tree->node_count == 0 || tree->depth > 0)) {
+        refuse(tree, BW_BAD_INPUT, "the document ends before it is whole");
+    }
+    return !refused(tree);
+}

@@ -1,0 +1,280 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+/// One record a line, so that two versions of a scheme compare well line by line.
+#include "scheme/write.h"
+#include "core/field.h"
+#include "core/level.h"
+
+enum { PLACES = 4 };
+
+typedef struct writing {
+    const bw_scheme *scheme;
+    bw_text *out;
+    double per; ///< metres in the file's unit
+} writing;
+
+static void put_string(bw_text *out, const char *s) {
+    bw_put_char(out, '"');
+    for (; *s; s++) {
+        if (*s == '"' || *s == '\\') bw_put_char(out, '\\');
+        if (*s == '\n')
+            bw_put(out, "\\n");
+        else
+            bw_put_char(out, *s);
+    }
+    bw_put_char(out, '"');
+}
+
+/// "key": before a value.
+static void put_key(bw_text *out, const char *key) {
+    put_string(out, key);
+    bw_put(out, ": ");
+}
+
+static void put_pair(bw_text *out, const char *key, const char *value) {
+    put_key(out, key);
+    put_string(out, value);
+}
+
+static void put_length(const writing *w, double metres) {
+    bw_put_number(w->out, metres / w->per, PLACES);
+}
+
+static void put_place(const writing *w, bw_vec at) {
+    bw_put_char(w->out, '[');
+    put_length(w, at.x);
+    bw_put(w->out, ", ");
+    put_length(w, at.y);
+    bw_put_char(w->out, ']');
+}
+
+/// What stands between one record and the next: a comma except before the first, and a fresh line.
+static void put_line(bw_text *out, bool first, int indent) {
+    if (!first) bw_put_char(out, ',');
+    bw_put_char(out, '\n');
+    for (int i = 0; i < indent; i++)
+        bw_put_char(out, ' ');
+}
+
+static void put_landmarks(const writing *w) {
+    bw_text *out = w->out;
+    for (int i = 0; i < w->scheme->landmark_count; i++) {
+        const bw_landmark *landmark = &w->scheme->landmarks[i];
+        put_line(out, i == 0, 4);
+        bw_put_char(out, '{');
+        put_pair(out, "id", landmark->id);
+        bw_put(out, ", ");
+        put_pair(out, "name", landmark->name);
+        bw_put(out, ", ");
+        if (landmark->derived && landmark->twin >= 0) {
+            put_pair(out, "mirror_of", w->scheme->landmarks[landmark->twin].id);
+        } else {
+            put_key(out, "at");
+            put_place(w, landmark->at);
+        }
+        bw_put_char(out, '}');
+    }
+}
+
+static void put_spots(const writing *w, const bw_stage *stage) {
+    bw_text *out = w->out;
+    for (int s = 0; s < stage->defenders; s++) {
+        const bw_spot *spot = &stage->spots[s];
+        put_line(out, s == 0, 8);
+        bw_put_char(out, '{');
+        put_pair(out, "id", spot->id);
+        bw_put(out, ", ");
+        put_pair(out, "name", spot->name);
+        bw_put(out, ", ");
+        if (spot->derived && spot->twin >= 0) {
+            put_pair(out, "mirror_of", stage->spots[spot->twin].id);
+        } else {
+            put_key(out, "home");
+            put_place(w, spot->home);
+        }
+        if (spot->call[0]) {
+            bw_put(out, ", ");
+            put_pair(out, "call", spot->call);
+        }
+        bw_put_char(out, '}');
+    }
+}
+
+static void put_rule(const writing *w, const bw_stage *stage) {
+    const bw_rule *rule = &stage->rule;
+    bw_text *out = w->out;
+    put_key(out, "pickup");
+    put_length(w, rule->pickup);
+    bw_put(out, ", \"cushion\": ");
+    put_length(w, rule->cushion);
+    bw_put(out, ", \"shift\": ");
+    bw_put_number(out, rule->shift, PLACES);
+    bw_put(out, ", \"soft\": ");
+    bw_put_number(out, rule->soft, PLACES);
+    bw_put(out, ", \"area\": ");
+    put_length(w, rule->area);
+    bw_put(out, ", \"pull\": ");
+    bw_put_number(out, rule->pull, PLACES);
+    put_line(out, false, 8);
+    bw_put(out, " \"hold_behind\": ");
+    bw_put(out, rule->hold_behind ? "true" : "false");
+    bw_put(out, ", \"hold_at\": ");
+    put_place(w, rule->hold_at);
+    bw_put(out, ", \"crease_at\": ");
+    put_place(w, rule->crease_at);
+    bw_put(out, ", \"crease\": ");
+    put_string(out, rule->crease == BW_CREASE_FARTHEST ? "farthest"
+                    : rule->crease == BW_CREASE_NONE   ? "none"
+                                                       : stage->spots[rule->crease].id);
+}
+
+/// Pins the coach gave; those that follow by mirror are left out again.
+static void put_pins(const writing *w, const bw_stage *stage) {
+    bw_text *out = w->out;
+    bool first_landmark = true;
+    for (int l = 0; l < w->scheme->landmark_count; l++) {
+        bool first_spot = true;
+        for (int s = 0; s < stage->defenders; s++) {
+            if (stage->pinned[l][s] != 1) continue;
+            if (first_spot) {
+                if (first_landmark) bw_put(out, ",\n      \"pins\": {");
+                put_line(out, first_landmark, 8);
+                put_key(out, w->scheme->landmarks[l].id);
+            }
+            bw_put(out, first_spot ? "{" : ", ");
+            put_key(out, stage->spots[s].id);
+            put_place(w, stage->pins[l][s]);
+            first_spot = first_landmark = false;
+        }
+        if (!first_spot) bw_put_char(out, '}');
+    }
+    if (!first_landmark) bw_put(out, "\n      }");
+}
+
+static void put_stages(const writing *w) {
+    bw_text *out = w->out;
+    for (int g = 0; g < w->scheme->stage_count; g++) {
+        const bw_stage *stage = &w->scheme->stages[g];
+        put_line(out, g == 0, 4);
+        bw_put(out, "{\n      \"defenders\": ");
+        bw_put_int(out, stage->defenders);
+        bw_put(out, ", ");
+        put_pair(out, "shape", stage->shape);
+        if (stage->call[0]) {
+            bw_put(out, ", ");
+            put_pair(out, "call", stage->call);
+        }
+        bw_put(out, ",\n      \"spots\": [");
+        put_spots(w, stage);
+        bw_put(out, "\n      ],\n      \"rule\": {");
+        put_rule(w, stage);
+        bw_put_char(out, '}');
+        put_pins(w, stage);
+        bw_put(out, "\n    }");
+    }
+}
+
+static void put_late(const writing *w) {
+    bw_text *out = w->out;
+    for (int i = 0; i < w->scheme->late_count; i++) {
+        const bw_late *late = &w->scheme->late[i];
+        put_line(out, i == 0, 4);
+        bw_put_char(out, '{');
+        put_pair(out, "role", late->role);
+        bw_put(out, ", \"behind\": ");
+        put_length(w, late->behind);
+        bw_put(out, ", \"takes\": ");
+        if (late->take_count == 0) bw_put(out, "\"match\"");
+        for (int t = 0; t < late->take_count; t++) {
+            bw_put(out, t == 0 ? "[" : ", ");
+            put_string(out, late->takes[t]);
+        }
+        bw_put(out, late->take_count == 0 ? "}" : "]}");
+    }
+}
+
+static void put_sets(const writing *w) {
+    bw_text *out = w->out;
+    for (int i = 0; i < w->scheme->set_count; i++) {
+        const bw_set *set = &w->scheme->sets[i];
+        put_line(out, i == 0, 4);
+        bw_put_char(out, '{');
+        put_pair(out, "id", set->id);
+        bw_put(out, ", ");
+        put_pair(out, "name", set->name);
+        bw_put(out, ", \"at\": [");
+        for (int a = 0; a < set->count; a++) {
+            if (a > 0) bw_put(out, ", ");
+            put_place(w, set->at[a]);
+        }
+        bw_put(out, "]}");
+    }
+}
+
+static void put_stop(const writing *w, const bw_stop *stop) {
+    bw_put(w->out, "{\"ball\": ");
+    if (stop->at_landmark)
+        put_string(w->out, w->scheme->landmarks[stop->landmark].id);
+    else
+        put_place(w, stop->ball);
+    bw_put(w->out, ", \"pause\": ");
+    bw_put_number(w->out, stop->pause, PLACES);
+    if (stop->caption[0]) {
+        bw_put(w->out, ", ");
+        put_pair(w->out, "caption", stop->caption);
+    }
+    bw_put_char(w->out, '}');
+}
+
+static void put_lessons(const writing *w) {
+    bw_text *out = w->out;
+    for (int i = 0; i < w->scheme->lesson_count; i++) {
+        const bw_lesson *lesson = &w->scheme->lessons[i];
+        put_line(out, i == 0, 4);
+        bw_put_char(out, '{');
+        put_pair(out, "id", lesson->id);
+        bw_put(out, ", ");
+        put_pair(out, "name", lesson->name);
+        bw_put(out, ", \"stage\": ");
+        bw_put_int(out, lesson->defenders);
+        bw_put(out, ", \"stops\": [");
+        for (int k = 0; k < lesson->stop_count; k++) {
+            put_line(out, k == 0, 6);
+            put_stop(w, &lesson->stops[k]);
+        }
+        bw_put(out, "\n    ]}");
+    }
+}
+
+/// One list of the document: ,\n  "key": [ ... ].
+static void put_list(const writing *w, const char *key, int count, void (*put)(const writing *)) {
+    if (count == 0) return;
+    put_line(w->out, false, 2);
+    put_key(w->out, key);
+    bw_put_char(w->out, '[');
+    put(w);
+    bw_put(w->out, "\n  ]");
+}
+
+static void put_member(const writing *w, const char *key, const char *value) {
+    put_line(w->out, false, 2);
+    put_pair(w->out, key, value);
+}
+
+void bw_scheme_write(const bw_scheme *scheme, bw_text *out) {
+    const writing w = {scheme, out, scheme->units == BW_METRES ? 1 : BW_METRES_PER_YARD};
+    bw_put(out, "{\n  \"format\": \"breakwater-scheme\",\n  \"version\": 1");
+    if (scheme->id[0]) put_member(&w, "id", scheme->id);
+    put_member(&w, "name", scheme->name);
+    if (scheme->team[0]) put_member(&w, "team", scheme->team);
+    put_member(&w, "field", bw_field_at(scheme->field)->id);
+    put_member(&w, "units", scheme->units == BW_METRES ? "m" : "yd");
+    put_member(&w, "level", bw_level_at(scheme->level)->id);
+    if (scheme->lead == BW_LEFT) put_member(&w, "lead", "left");
+    put_list(&w, "landmarks", scheme->landmark_count, put_landmarks);
+    put_list(&w, "stages", scheme->stage_count, put_stages);
+    put_list(&w, "late", scheme->late_count, put_late);
+    put_list(&w, "sets", scheme->set_count, put_sets);
+    put_list(&w, "lessons", scheme->lesson_count, put_lessons);
+    if (scheme->notes[0]) put_member(&w, "notes", scheme->notes);
+    bw_put(out, "\n}\n");
+}
