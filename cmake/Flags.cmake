@@ -13,7 +13,10 @@ set(BW_STRICT -Wall -Wextra -Wpedantic -ffp-contract=off -fno-trapping-math -fno
 if(BW_WERROR)
   list(APPEND BW_STRICT -Werror)
 endif()
-add_compile_options(${BW_STRICT})
+add_compile_options("$<$<COMPILE_LANGUAGE:C>:${BW_STRICT}>")
+
+# In src/ every function is static or declared in a header.
+set(BW_PROTOTYPES $<$<COMPILE_LANGUAGE:C>:-Wstrict-prototypes> $<$<COMPILE_LANGUAGE:C>:-Wmissing-prototypes>)
 
 # No machine's own paths in the program: the same sources give the same bytes anywhere.
 add_compile_options(-ffile-prefix-map=${CMAKE_SOURCE_DIR}/=)

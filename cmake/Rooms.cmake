@@ -3,6 +3,7 @@
 #   makes the library bw_NAME from src/NAME/*.c. PURE rooms see nothing but the freestanding C
 #   headers (tools/check-includes); the others may use POSIX. Packages are asked for, and linked,
 #   only where a room with sources needs them.
+#   An assembler file (.S) holds data that becomes part of the program: the fonts.
 # bw_program(PROGRAM FOLDER [THREADS] [USES room...])  the same for the program itself.
 find_package(PkgConfig REQUIRED)
 
@@ -36,7 +37,14 @@ endfunction()
 
 function(bw_room name)
   cmake_parse_arguments(PARSE_ARGV 1 ROOM "PURE;THREADS" "" "USES;PACKAGES")
-  file(GLOB sources CONFIGURE_DEPENDS ${CMAKE_SOURCE_DIR}/src/${name}/*.c)
+  file(GLOB sources CONFIGURE_DEPENDS ${CMAKE_SOURCE_DIR}/src/${name}/*.c
+                                      ${CMAKE_SOURCE_DIR}/src/${name}/*.S)
+  file(GLOB fonts CONFIGURE_DEPENDS ${CMAKE_SOURCE_DIR}/assets/fonts/*)
+  foreach(source IN LISTS sources)
+    if(source MATCHES "\\.S$")
+      set_source_files_properties(${source} PROPERTIES OBJECT_DEPENDS "${fonts}")
+    endif()
+  endforeach()
   set(target bw_${name})
   list(TRANSFORM ROOM_USES PREPEND bw_)
   if(NOT sources)
@@ -45,7 +53,7 @@ function(bw_room name)
   else()
     add_library(${target} STATIC ${sources})
     target_include_directories(${target} PUBLIC ${CMAKE_SOURCE_DIR}/src)
-    target_compile_options(${target} PRIVATE -Wstrict-prototypes -Wmissing-prototypes)
+    target_compile_options(${target} PRIVATE ${BW_PROTOTYPES})
     target_link_libraries(${target} PUBLIC ${ROOM_USES})
     bw_packages(${target} ${ROOM_PACKAGES})
     if(NOT ROOM_PURE)
@@ -69,7 +77,7 @@ function(bw_program program folder)
   list(TRANSFORM ROOM_USES PREPEND bw_)
   add_executable(${program} ${sources})
   target_include_directories(${program} PRIVATE ${CMAKE_SOURCE_DIR}/src)
-  target_compile_options(${program} PRIVATE -Wstrict-prototypes -Wmissing-prototypes)
+  target_compile_options(${program} PRIVATE ${BW_PROTOTYPES})
   target_link_libraries(${program} PRIVATE ${ROOM_USES} m)
   bw_packages(${program} ${ROOM_PACKAGES})
   bw_native(${program})
