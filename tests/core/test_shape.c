@@ -6,6 +6,13 @@
 #include "scheme/fresh.h"
 #include "scheme/twin.h"
 
+/// One number after the other: C leaves the order of arguments open.
+static bw_vec random_place(unsigned long long *random, double left, double right, double low,
+                           double high) {
+    double x = test_uniform(random, left, right);
+    double y = test_uniform(random, low, high);
+    return bw_v(x, y);
+}
 
 static bw_scheme fresh(void) {
     static bw_scheme scheme;
@@ -27,7 +34,7 @@ static bw_scheme lopsided(unsigned long long seed) {
             int l = (int)(test_random(&random) % (unsigned)scheme.landmark_count);
             int s = (int)(test_random(&random) % (unsigned)stage->defenders);
             stage->pinned[l][s] = 1;
-            stage->pins[l][s] = bw_v(test_uniform(&random, -8, 8), test_uniform(&random, 1, 14));
+            stage->pins[l][s] = random_place(&random, -8, 8, 1, 14);
         }
     }
     return scheme;
@@ -50,7 +57,7 @@ static bw_scheme pinned_symmetric(void) {
 }
 
 static bw_vec random_ball(unsigned long long *random) {
-    return bw_v(test_uniform(random, -20, 20), test_uniform(random, -12, 25));
+    return random_place(random, -20, 20, -12, 25);
 }
 
 static void check_mirrored(const bw_station *a, const bw_station *b, int spots) {
@@ -220,10 +227,10 @@ static void shading_is_bounded_and_toward_the_man(void) {
     unsigned long long random = 23;
     int moved = 0;
     for (int k = 0; k < 2000; k++) {
-        bw_vec ball = bw_v(test_uniform(&random, -14, 14), test_uniform(&random, 2, 16)), man;
+        bw_vec ball = random_place(&random, -14, 14, 2, 16), man;
         bw_station alone[BW_MAX_SPOTS], shaded[BW_MAX_SPOTS];
         bw_where(&plan, ball, NULL, 0, alone);
-        man = bw_v(test_uniform(&random, -8, 8), test_uniform(&random, 1, 12));
+        man = random_place(&random, -8, 8, 1, 12);
         bw_where(&plan, ball, &man, 1, shaded);
         for (int s = 0; s < plan.spots; s++) {
             double step = bw_distance(alone[s].at, shaded[s].at);
