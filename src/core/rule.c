@@ -82,6 +82,12 @@ static double meeting_share(bw_vec ball) {
            bw_clamp(1 + ball.y / meet_depth, 0, 1);
 }
 
+/// A zone man leaves the crease to the goalkeeper: he is moved straight out to its edge.
+static bw_vec outside_crease(const bw_formation *unit, bw_vec at) {
+    double r = bw_length(at);
+    return r > 0 && r < unit->keep_out ? bw_scale(at, unit->keep_out / r) : at;
+}
+
 /// Ball behind: the low pair stand at their posts, the near one going out to the goal line extended
 /// as the carrier comes round. Returns the set of spots used.
 static unsigned hold_low_pair(const bw_formation *unit, bw_vec ball, double sideways,
@@ -92,9 +98,9 @@ static unsigned hold_low_pair(const bw_formation *unit, bw_vec ball, double side
     double out_to = bw_min(ball.x - rule->cushion, meeting_distance(rule, 0));
     bw_vec meet = bw_v(bw_max(out_to, rule->hold_at.x), on_line);
     double share = meeting_share(ball);
-    out[unit->low_near].at = bw_lerp(near, meet, share);
+    out[unit->low_near].at = outside_crease(unit, bw_lerp(near, meet, share));
     out[unit->low_near].duty = share >= 0.5 ? BW_DUTY_BALL : BW_DUTY_HOLD;
-    out[unit->low_far].at = far;
+    out[unit->low_far].at = outside_crease(unit, far);
     out[unit->low_far].duty = BW_DUTY_HOLD;
     return 1u << unit->low_near | 1u << unit->low_far;
 }
@@ -120,7 +126,7 @@ static void name_the_rest(const bw_formation *unit, const bw_vec *base, bw_vec b
                 next_d = d;
             }
         }
-        out[next].at = base[next];
+        out[next].at = outside_crease(unit, base[next]);
         if (unit->match_up)
             out[next].duty = BW_DUTY_MAN;
         else

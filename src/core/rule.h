@@ -14,6 +14,7 @@ typedef struct bw_formation {
     const bw_rule *rule;
     bw_vec home[BW_MAX_SPOTS];
     double crease_x; ///< crease_at.x in this frame
+    double keep_out; ///< metres from the goal's centre that belong to the goalkeeper
     int low_near;    ///< the one of the low pair on the ball's side
     int low_far;
 } bw_formation;

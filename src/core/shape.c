@@ -7,6 +7,9 @@
 /// that no landmark can coincide with one.
 static const double anchor_margin = 1.0;
 
+/// Zone men stand at least this far outside the crease line, m.
+static const double crease_margin = 0.2;
+
 static bool flipped(const bw_plan *plan, bw_vec ball) {
     return ball.x < 0 || (ball.x == 0 && plan->lead == BW_LEFT);
 }
@@ -20,6 +23,7 @@ static bw_formation formation_in_frame(const bw_plan *plan, bool flip) {
     bw_formation unit = {.spots = plan->spots,
                          .match_up = plan->match_up,
                          .rule = &plan->rule,
+                         .keep_out = plan->field.crease + crease_margin,
                          .crease_x = flip ? -plan->rule.crease_at.x : plan->rule.crease_at.x,
                          .low_near = plan->low[flip ? 0 : 1],
                          .low_far = plan->low[flip ? 1 : 0]};
