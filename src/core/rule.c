@@ -1,5 +1,5 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-/// The rule in code; docs/model.md, section "Shape", tells it in words.
+/// The rule in code; docs/shape.md tells it in words.
 #include "core/rule.h"
 
 #define YD BW_METRES_PER_YARD

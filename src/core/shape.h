@@ -1,6 +1,6 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 /// Where everyone stands: rule first, then pins, then shading. A plan is one stage made ready; it is
-/// const afterwards and may be shared. docs/model.md section "Shape" tells the rule in words.
+/// const afterwards and may be shared. docs/shape.md tells the rule in words.
 ///
 /// Exactly mirror symmetric: bw_where on the mirrored scheme with the mirrored ball and attackers
 /// gives the mirrored answer to the last bit, and so does a left-right symmetric scheme on its own.
