@@ -31,7 +31,7 @@ bw_break_def bw_break_default(void);
 typedef struct bw_state {
     double x[BW_MEN], y[BW_MEN];                           ///< where, m
     double u[BW_MEN], v[BW_MEN];                           ///< velocity, m/s
-    double ex[BW_MEN], ey[BW_MEN];                         ///< last effort, m/s
+    double ex[BW_MAX_SPOTS], ey[BW_MAX_SPOTS];             ///< a defender's last effort, m/s
     double to_x[BW_MAX_ATTACKERS], to_y[BW_MAX_ATTACKERS]; ///< where an attacker is bound
     int32_t tick;                                          ///< time since the start
     int8_t holder;                                         ///< attacker with the ball
@@ -43,15 +43,27 @@ typedef struct bw_state {
     int8_t job[BW_MAX_SPOTS];                              ///< his spot in the stage, or his man
 } bw_state;
 
-/// A break in progress or about to be. Const once begun: the searches copy `start`.
+/// The defenders' strides side by side, so that one loop moves all of them.
+typedef struct bw_paces {
+    double fade[BW_STEP_TABLE][BW_MAX_SPOTS];
+    double coast[BW_STEP_TABLE][BW_MAX_SPOTS];
+    double drive[BW_STEP_TABLE][BW_MAX_SPOTS];
+    double ahead_coast[BW_MAX_SPOTS];
+    double ahead_gain[BW_MAX_SPOTS];
+    double vmax[BW_MAX_SPOTS];
+} bw_paces;
+
+/// A break about to be played. Const once begun: the searches copy `start`.
 typedef struct bw_break {
     const bw_ground *ground; ///< not owned
     bw_break_def def;
     int attackers;
     int defenders; ///< in and late together, at most 6
     int start_landmark;
-    double stay_reach;            ///< farthest a man can be reached by contest terms, m
-    bw_stride legs[BW_MAX_SPOTS]; ///< each defender's
+    int reaction[BW_MAX_SPOTS + 1]; ///< ticks before a man reacts, by number of defenders in
+    bw_vec late_spot[BW_MAX_SPOTS]; ///< where a late man runs until he is counted in
+    int late_takes[BW_MAX_SPOTS];   ///< index of that late man in the scheme, -1 if none
+    bw_paces paces;
     bw_state start;
 } bw_break;
 
@@ -60,8 +72,14 @@ typedef struct bw_break {
 bw_status bw_break_begin(const bw_ground *ground, const bw_break_def *def, bw_break *out,
                          bw_text *why);
 
-/// The mirror image of a state and of a def's break: for tests and for averaging both hands.
-void bw_state_mirror(const bw_state *state, bw_state *out);
+/// Where every defender should be for a ball at `ball`, in the hands of attacker `man`: the targets
+/// of the moment, in tx and ty [BW_MAX_SPOTS]. Late men not yet in: the spot they run to.
+void bw_break_stations(const bw_break *b, const bw_state *s, bw_vec ball, int man, double *tx,
+                       double *ty);
+
+/// Counts in every late man who has come near his spot, and gives everyone his new job. True when the
+/// unit changed.
+bool bw_break_join(const bw_break *b, bw_state *s, bw_vec ball);
 
 static inline bw_vec bw_man(const bw_state *s, int man) {
     return bw_v(s->x[man], s->y[man]);

@@ -16,12 +16,17 @@ enum {
     BW_TICKS_PER_SECOND = 50,
     BW_STEP_TICKS = 10, ///< a man decides his effort anew every 0.2 s
     BW_MAX_PLACES = BW_MAX_LANDMARKS,
-    BW_STEP_TABLE = 64 ///< ticks of constant effort with ready constants
+    BW_MAX_TICKS = 500, ///< ten seconds
+    BW_STEP_TABLE = 64  ///< ticks of constant effort with ready constants
 };
 
 /// Seconds ahead at which a man's effort would have him on his target. A parameter of the model, not
 /// of its numerics: it says how hard men chase (assumed; see docs/model.md).
 #define BW_HORIZON 0.5
+
+/// Bounds of one carry, s (assumed).
+#define BW_CARRY_LEAST 0.35
+#define BW_CARRY_MOST 1.2
 
 /// Nobody throws farther than this in a break, m (assumed: 30 yd).
 #define BW_LONGEST_PASS 27.432
@@ -50,15 +55,19 @@ typedef struct bw_ground {
     const bw_field *field;
     bw_plan
         plans[BW_MAX_SPOTS + 1]; ///< by number of defenders; spots == 0 where the scheme has none
-    bw_stride defender;
     bw_stride attacker;
     bw_stride carrier;
     int place_count;
     bw_node places[BW_MAX_PLACES];
-    bw_graph graph;  ///< of the places
-    int release;     ///< ticks from catch to release of a pass
-    int shoot;       ///< ticks from catch to a shot
-    int longest_ply; ///< ticks of the longest pass, wind-up included
+    double worth[BW_MAX_PLACES];    ///< of a shot from each place with time and room
+    bw_graph graph;                 ///< of the places
+    int release;                    ///< ticks from catch to release of a pass
+    int shoot;                      ///< ticks from catch to a shot
+    int hold;                       ///< ticks of a hold
+    int carry_least;                ///< ticks of the shortest carry
+    int carry_most;                 ///< and of the longest
+    int longest_ply;                ///< ticks of the longest ply
+    double reach[BW_MAX_TICKS + 1]; ///< farthest an attacker gets from rest, by ticks, m
     bw_shot_table shot;
 } bw_ground;
 

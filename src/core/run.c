@@ -1,0 +1,140 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+/// Steps of 0.2 s of constant effort, each the exact solution of the motion with drag; the first
+/// stretch of a reaction is one step. The same arithmetic as bw_advance and bw_effort_toward, with
+/// the exponentials looked up.
+#include "core/run.h"
+
+/// An attacker this near where he is bound and this slow stands, m and m/s.
+#define ARRIVED 0.05
+#define SLOW 0.2
+/// A man who stops needs this many seconds of his speed to do it, about (assumed).
+#define STOPPING 0.25
+
+typedef struct runner {
+    double x, y, u, v;
+} runner;
+
+/// One step of one man toward (tx, ty).
+static runner stride_on(runner r, const bw_stride *stride, double tx, double ty, int n) {
+    double wx = (tx - r.x - r.u * stride->ahead_coast) * stride->ahead_gain;
+    double wy = (ty - r.y - r.v * stride->ahead_coast) * stride->ahead_gain;
+    const double w2 = wx * wx + wy * wy, vmax = stride->vmax;
+    if (w2 > vmax * vmax) {
+        const double k = vmax / bw_sqrt(w2);
+        wx *= k;
+        wy *= k;
+    }
+    const double c = stride->coast[n], d = stride->drive[n], e = stride->fade[n];
+    return (runner){r.x + r.u * c + wx * d, r.y + r.v * c + wy * d, wx + (r.u - wx) * e,
+                    wy + (r.v - wy) * e};
+}
+
+static bool stands(runner r, double tx, double ty) {
+    const double dx = r.x - tx, dy = r.y - ty;
+    return dx * dx + dy * dy < ARRIVED * ARRIVED && r.u * r.u + r.v * r.v < SLOW * SLOW;
+}
+
+static void step_attackers(const bw_break *b, bw_state *s, int carrier, int n) {
+    for (int a = 0; a < b->attackers; a++) {
+        if (!s->moving[a]) continue;
+        const bw_stride *stride = a == carrier ? &b->ground->carrier : &b->ground->attacker;
+        runner r = {s->x[a], s->y[a], s->u[a], s->v[a]};
+        r = stride_on(r, stride, s->to_x[a], s->to_y[a], n);
+        if (stands(r, s->to_x[a], s->to_y[a])) {
+            r = (runner){s->to_x[a], s->to_y[a], 0, 0};
+            s->moving[a] = 0;
+        }
+        s->x[a] = r.x;
+        s->y[a] = r.y;
+        s->u[a] = r.u;
+        s->v[a] = r.v;
+    }
+}
+
+bw_vec bw_run_alone(const bw_state *s, int a, const bw_stride *stride, int ticks, int freeze) {
+    runner r = {s->x[a], s->y[a], s->u[a], s->v[a]};
+    if (!s->moving[a]) return bw_v(r.x, r.y);
+    int n = freeze > 0 ? freeze : BW_STEP_TICKS;
+    for (int left = ticks; left > 0; left -= n, n = BW_STEP_TICKS) {
+        if (n > left) n = left;
+        r = stride_on(r, stride, s->to_x[a], s->to_y[a], n);
+        if (stands(r, s->to_x[a], s->to_y[a])) return bw_v(s->to_x[a], s->to_y[a]);
+    }
+    return bw_v(r.x, r.y);
+}
+
+/// Efforts that would put every defender on target half a second ahead. All six lanes are worked,
+/// the idle ones on zeros, so that the loop has a fixed length.
+static void aim_defenders(const bw_break *b, bw_state *s, const double *tx, const double *ty) {
+    const bw_paces *p = &b->paces;
+    const double *x = s->x + BW_MAX_ATTACKERS, *y = s->y + BW_MAX_ATTACKERS;
+    const double *u = s->u + BW_MAX_ATTACKERS, *v = s->v + BW_MAX_ATTACKERS;
+    for (int d = 0; d < BW_MAX_SPOTS; d++) {
+        const double wx = (tx[d] - x[d] - u[d] * p->ahead_coast[d]) * p->ahead_gain[d];
+        const double wy = (ty[d] - y[d] - v[d] * p->ahead_coast[d]) * p->ahead_gain[d];
+        const double w2 = wx * wx + wy * wy, most2 = p->vmax[d] * p->vmax[d];
+        const double k = p->vmax[d] / bw_sqrt(w2 > most2 ? w2 : most2);
+        s->ex[d] = w2 > most2 ? wx * k : wx;
+        s->ey[d] = w2 > most2 ? wy * k : wy;
+    }
+}
+
+static void step_defenders(const bw_break *b, bw_state *s, int n) {
+    const double *c = b->paces.coast[n], *drive = b->paces.drive[n], *e = b->paces.fade[n];
+    double *x = s->x + BW_MAX_ATTACKERS, *y = s->y + BW_MAX_ATTACKERS;
+    double *u = s->u + BW_MAX_ATTACKERS, *v = s->v + BW_MAX_ATTACKERS;
+    for (int d = 0; d < BW_MAX_SPOTS; d++) {
+        x[d] = x[d] + u[d] * c[d] + s->ex[d] * drive[d];
+        y[d] = y[d] + v[d] * c[d] + s->ey[d] * drive[d];
+        u[d] = s->ex[d] + (u[d] - s->ex[d]) * e[d];
+        v[d] = s->ey[d] + (v[d] - s->ey[d]) * e[d];
+    }
+}
+
+static double nearest2(const bw_break *b, const bw_state *s, int man) {
+    double least = 1e9;
+    for (int d = 0; d < b->defenders; d++) {
+        const double dx = s->x[BW_MAX_ATTACKERS + d] - s->x[man];
+        const double dy = s->y[BW_MAX_ATTACKERS + d] - s->y[man];
+        least = bw_min(least, dx * dx + dy * dy);
+    }
+    return least;
+}
+
+static void show(const bw_stretch *run, const bw_state *s, int done) {
+    const bw_onlooker *o = run->onlooker;
+    if (!o || !o->watch) return;
+    const bw_vec ball =
+        o->flying ? bw_lerp(o->from, run->ball, (double)done / run->ticks) : bw_man(s, run->man);
+    o->watch(o->self, s, ball, o->flying && done < run->ticks);
+}
+
+double bw_run(const bw_break *b, bw_state *s, const bw_stretch *run) {
+    double tx[BW_MAX_SPOTS] = {0}, ty[BW_MAX_SPOTS] = {0}, least = 1e9;
+    bool frozen = run->freeze > 0, aimed = false;
+    int n = frozen ? run->freeze : BW_STEP_TICKS;
+    for (int left = run->ticks; left > 0; left -= n, n = BW_STEP_TICKS) {
+        if (n > left) n = left;
+        if (!frozen) {
+            // Man to man follows its men; a zone is placed once for each place of the ball.
+            if (!aimed || s->matched) bw_break_stations(b, s, run->ball, run->man, tx, ty);
+            aimed = true;
+            aim_defenders(b, s, tx, ty);
+        }
+        frozen = false;
+        step_attackers(b, s, run->carrier, n);
+        step_defenders(b, s, n);
+        s->tick += n;
+        if (s->in < b->defenders && bw_break_join(b, s, run->ball)) aimed = false;
+        least = bw_min(least, nearest2(b, s, run->man));
+        show(run, s, run->ticks - left + n);
+    }
+    return bw_sqrt(least);
+}
+
+void bw_run_stop(const bw_break *b, bw_state *s, int a) {
+    if (!s->moving[a]) return;
+    s->to_x[a] = s->x[a] + STOPPING * s->u[a];
+    s->to_y[a] = s->y[a] + STOPPING * s->v[a];
+    s->place[a] = (int8_t)bw_ground_nearest(b->ground, bw_v(s->to_x[a], s->to_y[a]));
+}
