@@ -1,0 +1,110 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+/// The verb `draw`: the picture book, a stage of it, or one chart.
+#include "cli/attackers.h"
+#include "cli/draw_chart.h"
+#include "cli/load.h"
+#include "cli/pages.h"
+#include "cli/say.h"
+#include "draw/book.h"
+#include <string.h>
+
+/// A run of the book's pages.
+typedef struct stretch {
+    const bw_scheme *scheme;
+    bw_paper paper;
+    int before; ///< pages of the book before the first
+} stretch;
+
+static bw_status book_page(const void *self, int number, bw_ink *ink) {
+    const stretch *s = self;
+    return bw_book_page(s->scheme, s->before + number, s->paper, ink);
+}
+
+static bw_status chart_page(const void *self, int number, bw_ink *ink) {
+    (void)number;
+    bw_chart_sheet(self, ink);
+    return (bw_status)ink->status;
+}
+
+static bw_paper find_paper(const char *id) {
+    int paper = 0;
+    while (strcmp(bw_paper_name((bw_paper)paper), id) != 0)
+        paper++;
+    return (bw_paper)paper;
+}
+
+static int draw_chart(const bw_args *args, const bw_scheme *scheme, int stage, bw_paper paper) {
+    bw_chart_request chart = {.scheme = scheme, .stage = stage, .paper = paper};
+    bw_attackers men;
+    int landmark;
+    int code = bw_load_ball(args, scheme, &chart.ball, &landmark);
+    if (code == BW_EXIT_OK) code = bw_load_attackers(args, scheme, &men);
+    if (code != BW_EXIT_OK) return code;
+    chart.attackers = men.at;
+    chart.attacker_count = men.count;
+    chart.danger = bw_option_given(args, "danger");
+    const bw_pages pages = {1, scheme->name, chart_page, &chart};
+    return bw_paint_pages(args, &pages);
+}
+
+static int draw_book(const bw_args *args, const bw_scheme *scheme, int stage, bw_paper paper) {
+    stretch s = {scheme, paper, 0};
+    bw_pages pages = {bw_book_pages(scheme), scheme->name, book_page, &s};
+    if (stage >= 0) {
+        bool last = stage + 1 == scheme->stage_count;
+        int first = bw_book_stage_page(scheme, stage), end = pages.count + 1;
+        if (!last)
+            end = bw_book_stage_page(scheme, stage + 1);
+        else if (scheme->lesson_count > 0)
+            end = bw_book_lesson_page(scheme, 0);
+        s.before = first - 1;
+        pages.count = end - first;
+    }
+    return bw_paint_pages(args, &pages);
+}
+
+static int run(const bw_args *args) {
+    static bw_scheme scheme;
+    int code = bw_load_scheme(args, &scheme);
+    if (code != BW_EXIT_OK) return code;
+    bool ball = bw_option_given(args, "ball");
+    int stage = -1;
+    if (ball || bw_option_given(args, "stage")) {
+        stage = bw_load_stage(args, &scheme, &code);
+        if (stage < 0) return code;
+    }
+    if (!ball && (bw_option_given(args, "attackers") || bw_option_given(args, "set") ||
+                  bw_option_given(args, "danger")))
+        return bw_usage(args->verb, "--attackers, --set and --danger go with --ball.");
+    bw_paper paper = find_paper(bw_option_text(args, "paper"));
+    return ball ? draw_chart(args, &scheme, stage, paper) : draw_book(args, &scheme, stage, paper);
+}
+
+static const bw_option options[] = {
+    {.name = "stage", .value = "N", .help = "Only the stage with N defenders"},
+    {.name = "ball", .value = "PLACE", .help = "One chart, with the ball at a landmark or x,y"},
+    BW_ATTACKER_OPTIONS,
+    {.name = "danger", .help = "On one chart: tint where a free shot is dangerous at this level"},
+    BW_PAGE_OPTIONS,
+};
+
+const bw_command bw_command_draw = {
+    .name = "draw",
+    .operands = "FILE",
+    .least = 1,
+    .most = 1,
+    .summary = "draw the picture book, a stage of it, or one chart",
+    .text = "Without --stage and --ball it is the whole book: a cover with the ball places and the "
+            "calls, the shapes at a glance, then for each stage who does what and a chart for "
+            "every landmark, and the lessons. All to scale, with a scale bar and a key.\n\n"
+            "The ending of the file tells its format. A book as SVG or PNG is one file a page, "
+            "numbered before the ending. Files are written whole or not at all; one that is there "
+            "already is replaced.\n\n"
+            "With --json: {\"pages\",\"files\":[...]}.",
+    .examples = "breakwater draw mine.json -o book.pdf # the book\n"
+                "breakwater draw mine.json --stage 4 --paper a4 -o four.pdf # one stage of it\n"
+                "breakwater draw mine.json --stage 4 --ball x --theme mono -o x.png # one chart\n",
+    .options = options,
+    .option_count = BW_COUNT(options),
+    .run = run,
+};

@@ -1,0 +1,118 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "cli/load.h"
+#include "cli/say.h"
+#include "core/field.h"
+#include "core/text.h"
+#include "file/document.h"
+#include <string.h>
+
+void bw_load_units(const bw_args *args, bw_scheme *scheme) {
+    const char *unit = bw_option_text(args, "units");
+    if (unit) scheme->units = strcmp(unit, "m") == 0 ? BW_METRES : BW_YARDS;
+}
+
+int bw_load_scheme(const bw_args *args, bw_scheme *scheme) {
+    bw_source source;
+    bw_error error;
+    const char *path = args->operands[0];
+    bw_status status = bw_document_load(path, scheme, &source, &error);
+    if (status != BW_OK) return bw_complain_document(path, &error);
+    bw_source_drop(&source);
+    bw_load_units(args, scheme);
+    return BW_EXIT_OK;
+}
+
+/// "3, 4, 5 and 6": the stages a scheme has.
+static void list_stages(const bw_scheme *scheme, bw_text *out) {
+    for (int i = 0; i < scheme->stage_count; i++) {
+        if (i > 0) bw_put(out, i == scheme->stage_count - 1 ? " and " : ", ");
+        bw_put_int(out, scheme->stages[i].defenders);
+    }
+}
+
+int bw_load_stage(const bw_args *args, const bw_scheme *scheme, int *code) {
+    char list[64];
+    bw_text text = bw_text_in(list, sizeof list);
+    list_stages(scheme, &text);
+    int defenders = 0;
+    *code = BW_EXIT_USAGE;
+    if (!bw_option_int(args, "stage", 3, BW_MAX_SPOTS, &defenders)) return -1;
+    if (defenders == 0) {
+        if (scheme->stage_count == 1) return 0;
+        bw_usage(args->verb, "say which stage: --stage N; this scheme has %s.", list);
+        return -1;
+    }
+    int stage = bw_scheme_stage(scheme, defenders);
+    if (stage >= 0) return stage;
+    bw_complain("the scheme has no stage with %d defenders; it has %s.", defenders, list);
+    *code = BW_EXIT_WRONG;
+    return -1;
+}
+
+bool bw_scan_place(const bw_scheme *scheme, const char **text, bw_vec *at) {
+    bw_vec p;
+    if (!bw_scan_decimal(text, &p.x) || **text != ',') return false;
+    ++*text;
+    if (!bw_scan_decimal(text, &p.y)) return false;
+    double metres = scheme->units == BW_METRES ? 1 : BW_METRES_PER_YARD;
+    *at = bw_scale(p, metres);
+    return true;
+}
+
+static const char *landmark_id(const void *self, int index) {
+    const bw_scheme *scheme = self;
+    return index < scheme->landmark_count ? scheme->landmarks[index].id : NULL;
+}
+
+static int no_landmark(const bw_scheme *scheme, const char *name) {
+    const char *near = bw_nearest_word(name, landmark_id, scheme);
+    if (near) {
+        bw_complain("the scheme has no landmark \"%s\"; did you mean \"%s\"?", name, near);
+        return BW_EXIT_WRONG;
+    }
+    char list[BW_MAX_LANDMARKS * (BW_ID_SIZE + 2)];
+    bw_text text = bw_text_in(list, sizeof list);
+    for (int l = 0; l < scheme->landmark_count; l++) {
+        if (l > 0) bw_put(&text, ", ");
+        bw_put(&text, scheme->landmarks[l].id);
+    }
+    bw_complain("the scheme has no landmark \"%s\"; it has %s, or give a place as x,y.", name,
+                list);
+    return BW_EXIT_WRONG;
+}
+
+int bw_load_landmark(const bw_scheme *scheme, const char *id, int *landmark) {
+    *landmark = bw_scheme_landmark(scheme, id);
+    return *landmark >= 0 ? BW_EXIT_OK : no_landmark(scheme, id);
+}
+
+static int off_field(const bw_scheme *scheme, const char *text) {
+    const bw_field *field = bw_field_at(scheme->field);
+    const char *unit = scheme->units == BW_METRES ? "m" : "yd";
+    double per = scheme->units == BW_METRES ? 1 : BW_METRES_PER_YARD;
+    bw_complain("the ball at %s %s is off the field: x is from %.1f to %.1f %s and y from %.1f to "
+                "%.1f %s.",
+                text, unit, -field->width / 2 / per, field->width / 2 / per, unit,
+                -field->end_line / per, field->midline / per, unit);
+    return BW_EXIT_WRONG;
+}
+
+int bw_load_ball(const bw_args *args, const bw_scheme *scheme, bw_vec *ball, int *landmark) {
+    const char *text = bw_option_text(args, "ball");
+    *landmark = -1;
+    if (!text) return bw_usage(args->verb, "say where the ball is: --ball LANDMARK or --ball x,y.");
+    if (!strchr(text, ',')) {
+        int code = bw_load_landmark(scheme, text, landmark);
+        if (code != BW_EXIT_OK) return code;
+        *ball = scheme->landmarks[*landmark].at;
+        return BW_EXIT_OK;
+    }
+    const char *end = text;
+    if (!bw_scan_place(scheme, &end, ball) || *end)
+        return bw_usage(args->verb,
+                        "--ball is a landmark or two plain numbers such as 3,-4.5, "
+                        "not \"%s\".",
+                        text);
+    return bw_field_contains(bw_field_at(scheme->field), *ball) ? BW_EXIT_OK
+                                                                : off_field(scheme, text);
+}

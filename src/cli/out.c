@@ -1,0 +1,54 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "cli/out.h"
+#include "cli/say.h"
+#include "file/document.h"
+#include <errno.h>
+#include <stdlib.h>
+#include <string.h>
+
+static bool is_standard(const char *path) {
+    return !path || strcmp(path, "-") == 0;
+}
+
+static int standard_failed(void) {
+    bw_complain("standard output could not be written: %s.", strerror(errno));
+    return BW_EXIT_FILE;
+}
+
+bool bw_out_open(const bw_args *args, bw_out *out) {
+    *out = (bw_out){.path = bw_option_text(args, "output")};
+    out->stream = is_standard(out->path) ? stdout : open_memstream(&out->bytes, &out->length);
+    if (!out->stream) bw_complain("there is no memory left for the result.");
+    return out->stream != NULL;
+}
+
+bool bw_out_is_standard(const bw_out *out) {
+    return is_standard(out->path);
+}
+
+static int save(const char *path, const void *bytes, size_t length) {
+    bw_error error = {0};
+    bw_status status = bw_file_save(path, bytes, length, &error);
+    if (status == BW_OK) return BW_EXIT_OK;
+    bw_complain("%s", error.message);
+    return BW_EXIT_FILE;
+}
+
+int bw_out_close(bw_out *out, int code) {
+    if (is_standard(out->path)) {
+        if (fflush(stdout) != 0 || ferror(stdout)) return standard_failed();
+        return code;
+    }
+    bool whole = fclose(out->stream) == 0;
+    int saved = whole ? save(out->path, out->bytes, out->length) : BW_EXIT_FILE;
+    if (!whole) bw_complain("there is no memory left for the result.");
+    free(out->bytes);
+    return saved == BW_EXIT_OK ? code : saved;
+}
+
+int bw_out_bytes(const bw_args *args, const void *bytes, size_t length) {
+    const char *path = bw_option_text(args, "output");
+    if (!is_standard(path)) return save(path, bytes, length);
+    if (fwrite(bytes, 1, length, stdout) != length || fflush(stdout) != 0) return standard_failed();
+    return BW_EXIT_OK;
+}

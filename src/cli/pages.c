@@ -1,0 +1,203 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "cli/pages.h"
+#include "cli/json_out.h"
+#include "cli/say.h"
+#include "core/text.h"
+#include "draw/sheet.h"
+#include "paint/paint.h"
+#include <stdlib.h>
+#include <string.h>
+#include <unistd.h>
+
+enum { PATH_SIZE = 4096, WHY_SIZE = 400 };
+
+typedef enum format { PDF, SVG, PNG } format;
+
+const char *bw_format_choice(int index) {
+    static const char *const formats[] = {"pdf", "svg", "png", NULL};
+    return formats[index];
+}
+
+const char *bw_theme_choice(int index) {
+    return index < BW_THEME_COUNT ? bw_theme_at((bw_theme_id)index)->id : NULL;
+}
+
+const char *bw_paper_choice(int index) {
+    return index < BW_PAPER_COUNT ? bw_paper_name((bw_paper)index) : NULL;
+}
+
+/// A painting under way.
+typedef struct painting {
+    const bw_pages *pages;
+    const bw_theme *theme;
+    bw_fonts *fonts;
+    bw_ink *ink;
+    format format;
+    int dpi;
+    const char *path;
+    bw_text why;
+    char why_room[WHY_SIZE];
+} painting;
+
+/// Where the ending of a file name begins: at its last dot, or at its end.
+static size_t ending_of(const char *path) {
+    const char *dot = strrchr(path, '.'), *slash = strrchr(path, '/');
+    return dot && (!slash || dot > slash) ? (size_t)(dot - path) : strlen(path);
+}
+
+static bool find_format(const bw_args *args, const char *path, format *out) {
+    const char *given = bw_option_text(args, "format");
+    const char *ending = path + ending_of(path);
+    const char *word = given ? given : (*ending ? ending + 1 : "pdf");
+    for (int i = 0; bw_format_choice(i); i++) {
+        *out = (format)i;
+        if (strcmp(word, bw_format_choice(i)) == 0) return true;
+    }
+    if (strcmp(path, "-") == 0) {
+        *out = PDF;
+        return true;
+    }
+    bw_usage(args->verb, "\"%s\" tells no format; name a .pdf, .svg or .png, or give --format.",
+             path);
+    return false;
+}
+
+/// The file of one page among many: "book.png" becomes "book-03.png".
+static bool page_path(const painting *p, int number, char *room) {
+    size_t ending = ending_of(p->path);
+    int length = p->pages->count == 1 ? snprintf(room, PATH_SIZE, "%s", p->path)
+                                      : snprintf(room, PATH_SIZE, "%.*s-%02d%s", (int)ending,
+                                                 p->path, number, p->path + ending);
+    return length > 0 && length < PATH_SIZE;
+}
+
+static bw_status draw_page(painting *p, int number) {
+    bw_status status = p->pages->page(p->pages->self, number, p->ink);
+    if (status == BW_NO_ROOM) bw_put(&p->why, "A page has more on it than there is room for.");
+    return status;
+}
+
+static bw_status paint_pdf(painting *p) {
+    const bw_about about = {.title = p->pages->title};
+    bw_pdf *pdf = bw_pdf_open(p->path, &about, p->fonts, p->theme, &p->why);
+    if (!pdf) return BW_FILE;
+    bw_status status = BW_OK;
+    for (int n = 1; n <= p->pages->count && status == BW_OK; n++) {
+        status = draw_page(p, n);
+        if (status == BW_OK) status = bw_pdf_page(pdf, p->ink, &p->why);
+    }
+    bw_status closed = bw_pdf_close(pdf, status == BW_OK, &p->why);
+    return status == BW_OK ? closed : status;
+}
+
+static bw_status paint_each(painting *p) {
+    bw_status status = BW_OK;
+    for (int n = 1; n <= p->pages->count && status == BW_OK; n++) {
+        char path[PATH_SIZE];
+        if (!page_path(p, n, path)) {
+            bw_put(&p->why, "The name of the file is too long.");
+            return BW_FILE;
+        }
+        status = draw_page(p, n);
+        if (status != BW_OK) break;
+        status = p->format == SVG ? bw_paint_svg(path, p->ink, p->theme, &p->why)
+                                  : bw_paint_png(path, p->ink, p->fonts, p->theme, p->dpi, &p->why);
+    }
+    return status;
+}
+
+static void report(const bw_args *args, const painting *p) {
+    bool one = p->format == PDF || p->pages->count == 1;
+    char first[PATH_SIZE], last[PATH_SIZE];
+    page_path(p, 1, first);
+    page_path(p, p->pages->count, last);
+    int pages = p->pages->count;
+    if (one)
+        bw_say("Wrote %s: %d page%s.", p->path, pages, pages == 1 ? "" : "s");
+    else
+        bw_say("Wrote %s to %s: %d pages.", first, last, pages);
+    if (!bw_option_given(args, "json")) return;
+    bw_json json = {.stream = stdout};
+    bw_json_open(&json, '{');
+    bw_json_key(&json, "pages");
+    bw_json_number(&json, pages);
+    bw_json_key(&json, "files");
+    bw_json_open(&json, '[');
+    for (int n = 1; n <= (one ? 1 : pages); n++) {
+        page_path(p, n, first);
+        bw_json_text(&json, one ? p->path : first);
+    }
+    bw_json_close(&json, ']');
+    bw_json_close(&json, '}');
+    bw_json_end(&json);
+}
+
+static int paint(const bw_args *args, painting *p) {
+    bw_status status = p->format == PDF ? paint_pdf(p) : paint_each(p);
+    if (status == BW_OK) {
+        if (p->path == bw_option_text(args, "output")) report(args, p);
+        return BW_EXIT_OK;
+    }
+    bw_complain("%s", p->why.used ? p->why.data : "the page could not be painted.");
+    return bw_exit_code(status);
+}
+
+/// Copies a finished file to standard output.
+static int pour(const char *path) {
+    FILE *in = fopen(path, "rb");
+    char block[16384];
+    bool good = in != NULL;
+    for (size_t n; good && (n = fread(block, 1, sizeof block, in)) > 0;)
+        good = fwrite(block, 1, n, stdout) == n;
+    good = good && !ferror(in) && fflush(stdout) == 0;
+    if (in) fclose(in);
+    if (good) return BW_EXIT_OK;
+    bw_complain("standard output could not be written.");
+    return BW_EXIT_FILE;
+}
+
+/// Painters need a file they can rename, so standard output is painted by way of one.
+static int paint_to_standard(const bw_args *args, painting *p) {
+    if (p->format != PDF && p->pages->count > 1)
+        return bw_usage(args->verb, "several pages as %s need files of their own: -o FILE.",
+                        bw_format_choice((int)p->format));
+    const char *temporary = getenv("TMPDIR");
+    char folder[PATH_SIZE], path[PATH_SIZE + 8];
+    snprintf(folder, sizeof folder, "%s/breakwater-XXXXXX", temporary ? temporary : "/tmp");
+    if (!mkdtemp(folder)) {
+        bw_complain("no temporary folder could be made beside %s.", folder);
+        return BW_EXIT_FILE;
+    }
+    snprintf(path, sizeof path, "%s/page", folder);
+    p->path = path;
+    int code = paint(args, p);
+    if (code == BW_EXIT_OK) code = pour(path);
+    unlink(path);
+    rmdir(folder);
+    return code;
+}
+
+int bw_paint_pages(const bw_args *args, const bw_pages *pages) {
+    painting p = {.pages = pages,
+                  .theme = bw_theme_find(bw_option_text(args, "theme")),
+                  .path = bw_option_text(args, "output"),
+                  .dpi = BW_DPI_MIN};
+    p.why = bw_text_in(p.why_room, sizeof p.why_room);
+    if (!p.path) return bw_usage(args->verb, "say where the picture goes: -o FILE.");
+    if (!bw_option_int(args, "dpi", BW_DPI_MIN, BW_DPI_MAX, &p.dpi)) return BW_EXIT_USAGE;
+    if (!find_format(args, p.path, &p.format)) return BW_EXIT_USAGE;
+
+    void *memory = malloc(BW_INK_PAGE_BYTES);
+    int code = BW_EXIT_FILE;
+    p.fonts = bw_fonts_open(&p.why);
+    p.ink = memory ? bw_ink_in(memory, BW_INK_PAGE_BYTES) : NULL;
+    if (!p.fonts)
+        bw_complain("%s", p.why.data);
+    else if (!p.ink)
+        bw_complain("there is no memory left for a page.");
+    else
+        code = strcmp(p.path, "-") == 0 ? paint_to_standard(args, &p) : paint(args, &p);
+    if (p.fonts) bw_fonts_close(p.fonts);
+    free(memory);
+    return code;
+}

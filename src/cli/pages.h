@@ -1,0 +1,47 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+/// Pages to files: one PDF of all of them, or one SVG or PNG a page.
+#ifndef BW_CLI_PAGES_H
+#define BW_CLI_PAGES_H
+
+#include "cli/options.h"
+#include "draw/ink.h"
+
+/// Formats a page can be painted in; NULL past the last.
+const char *bw_format_choice(int index);
+const char *bw_theme_choice(int index);
+const char *bw_paper_choice(int index);
+
+/// The options of a verb that paints pages, for its table: --paper, --theme, --format, --dpi.
+#define BW_PAGE_OPTIONS                                                                            \
+    {.name = "paper",                                                                              \
+     .value = "PAPER",                                                                             \
+     .choice = bw_paper_choice,                                                                    \
+     .standard = "letter",                                                                         \
+     .help = "Paper size"},                                                                        \
+        {.name = "theme",                                                                          \
+         .value = "THEME",                                                                         \
+         .choice = bw_theme_choice,                                                                \
+         .standard = "chart",                                                                      \
+         .help = "Colours"},                                                                       \
+        {.name = "format",                                                                         \
+         .value = "FORMAT",                                                                        \
+         .choice = bw_format_choice,                                                               \
+         .help = "Kind of file, when the name of the file does not tell"},                         \
+    {                                                                                              \
+        .name = "dpi", .value = "N", .standard = "144", .help = "Dots per inch of a PNG"           \
+    }
+
+/// Pages to be painted: `page` draws number 1 to `count` into the ink.
+typedef struct bw_pages {
+    int count;
+    const char *title; ///< of the PDF
+    bw_status (*page)(const void *self, int number, bw_ink *ink);
+    const void *self;
+} bw_pages;
+
+/// Paints them to --output as the options ask, and says on standard error what was written; with
+/// --json the list of files is the result. Several SVG or PNG pages get "-01", "-02" ... before the
+/// ending. Returns the exit code.
+int bw_paint_pages(const bw_args *args, const bw_pages *pages);
+
+#endif

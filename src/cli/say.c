@@ -1,0 +1,75 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "cli/say.h"
+#include "cli/term.h"
+#include <stdarg.h>
+#include <stdio.h>
+
+static void complain_of(const char *who, const char *format, va_list list) {
+    bw_term_set(stderr, BW_BOLD);
+    fputs(who, stderr);
+    bw_term_set(stderr, BW_PLAIN);
+    fputs(": ", stderr);
+    bw_term_set(stderr, BW_RED);
+    fputs("error", stderr);
+    bw_term_set(stderr, BW_PLAIN);
+    fputs(": ", stderr);
+    vfprintf(stderr, format, list);
+    fputc('\n', stderr);
+}
+
+void bw_complain(const char *format, ...) {
+    va_list list;
+    va_start(list, format);
+    complain_of("breakwater", format, list);
+    va_end(list);
+}
+
+void bw_say(const char *format, ...) {
+    va_list list;
+    va_start(list, format);
+    vfprintf(stderr, format, list);
+    va_end(list);
+    fputc('\n', stderr);
+}
+
+int bw_usage(const bw_command *verb, const char *format, ...) {
+    va_list list;
+    va_start(list, format);
+    complain_of("breakwater", format, list);
+    va_end(list);
+    if (verb)
+        bw_say("See: breakwater help %s", verb->name);
+    else
+        bw_say("See: breakwater help");
+    return BW_EXIT_USAGE;
+}
+
+int bw_complain_document(const char *path, const bw_error *error) {
+    char who[512];
+    const char *name = path[0] == '-' && path[1] == '\0' ? "standard input" : path;
+    if (error->line > 0)
+        snprintf(who, sizeof who, "%s:%d:%d", name, error->line, error->column);
+    else
+        snprintf(who, sizeof who, "%s", name);
+    bw_term_set(stderr, BW_BOLD);
+    fputs(who, stderr);
+    bw_term_set(stderr, BW_PLAIN);
+    fputs(": ", stderr);
+    bw_term_set(stderr, BW_RED);
+    fputs("error", stderr);
+    bw_term_set(stderr, BW_PLAIN);
+    fprintf(stderr, ": %s", error->message);
+    if (error->pointer[0]) fprintf(stderr, " (%s)", error->pointer);
+    fputc('\n', stderr);
+    return bw_exit_code(error->status);
+}
+
+int bw_exit_code(bw_status status) {
+    switch (status) {
+    case BW_OK: return BW_EXIT_OK;
+    case BW_FILE: return BW_EXIT_FILE;
+    case BW_NO_ROOM: return BW_EXIT_LIMIT;
+    // A document beyond the reader's limits is a wrong document, not a search cut short.
+    default: return BW_EXIT_WRONG;
+    }
+}

@@ -1,0 +1,20 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+/// Colour, and whether there is to be any. Colour never says what the words do not.
+#ifndef BW_CLI_TERM_H
+#define BW_CLI_TERM_H
+
+#include <stdbool.h>
+#include <stdio.h>
+
+typedef enum bw_ink_colour { BW_PLAIN, BW_BOLD, BW_RED, BW_YELLOW, BW_CYAN } bw_ink_colour;
+
+/// No colour from here on: --no-color. Called once, before anything is printed.
+void bw_term_no_colour(void);
+
+/// Colour only on a terminal that can, and not when NO_COLOR is set and not empty.
+bool bw_term_colour(FILE *stream);
+
+/// Starts a colour, or with BW_PLAIN ends it. Nothing where there is to be no colour.
+void bw_term_set(FILE *stream, bw_ink_colour colour);
+
+#endif
