@@ -156,32 +156,51 @@ static double time_of_coast(double c) {
     return -bw_log(1 - c);
 }
 
-/// Arrival at a target close ahead of a player who is fast enough to overrun it. With c for a clock
-/// the margin falls to the closest approach c = `pass`, may then rise between two turning points,
-/// and falls for good from c = `end` on at the latest. So there are one or three crossings.
+/// A target close ahead of a player who is fast enough to overrun it. With c for a clock the margin
+/// falls to the closest approach c = `pass`, may then rise between two turning points, and falls for
+/// good from c = `end` on at the latest. So there are one or three crossings.
+typedef struct overrun {
+    double pass;
+    double end;
+    double toward; ///< where to look for the crossing on the way in
+    double back;   ///< and for the one on the way back
+} overrun;
+
+/// The crossing before the margin rises, or -1.
+static double crossing_in(const timed_run *run, const overrun *near) {
+    const double u_pass = time_of_coast(near->pass);
+    if (margin_at(run, u_pass).f <= 0) return crossing(run, 0, u_pass, near->toward);
+    const double lowest = turning_point(run, near->pass, near->end);
+    if (lowest >= near->end) return -1;
+    const double u_lowest = time_of_coast(lowest);
+    if (margin_at(run, u_lowest).f > 0) return -1;
+    return crossing(run, u_pass, u_lowest, near->toward);
+}
+
+/// The crossing after the margin has risen, or from c = `end` on, or -1.
+static double crossing_back(const timed_run *run, const overrun *near) {
+    const double u_end = time_of_coast(near->end);
+    if (margin_at(run, u_end).f > 0) return crossing(run, u_end, longest(run), near->back);
+    const double highest = turning_point(run, near->end, near->pass);
+    if (highest <= near->pass) return -1;
+    const double u_highest = time_of_coast(highest);
+    if (margin_at(run, u_highest).f <= 0) return -1;
+    return crossing(run, u_highest, u_end, near->back);
+}
+
+/// Both kinds ask both questions, in opposite order, so that a lone crossing is the same double.
 static double arrive_near(const timed_run *run, bw_arrival kind) {
     const double speed = bw_sqrt(run->speed2);
     const double far = bw_sqrt(run->gap2);
-    const double pass = run->along / run->speed2;
-    const double end = speed / (1 + speed);
-    const double toward = guess(far, run->along / far);
-    const double back = guess(-run->along / speed, -speed);
-    if (kind == BW_FIRST_TOUCH) {
-        const double u_pass = time_of_coast(pass);
-        if (margin_at(run, u_pass).f <= 0) return crossing(run, 0, u_pass, toward);
-        const double lowest = turning_point(run, pass, end);
-        const double u_lowest = time_of_coast(lowest);
-        if (lowest < end && margin_at(run, u_lowest).f <= 0)
-            return crossing(run, u_pass, u_lowest, toward);
-        return crossing(run, lowest < end ? u_lowest : u_pass, longest(run), back);
-    }
-    const double u_end = bw_log(1 + speed);
-    if (margin_at(run, u_end).f > 0) return crossing(run, u_end, longest(run), back);
-    const double highest = turning_point(run, end, pass);
-    const double u_highest = time_of_coast(highest);
-    if (highest > pass && margin_at(run, u_highest).f > 0)
-        return crossing(run, u_highest, u_end, back);
-    return crossing(run, 0, highest > pass ? u_highest : u_end, toward);
+    const overrun near = {
+        .pass = run->along / run->speed2,
+        .end = speed / (1 + speed),
+        .toward = guess(far, run->along / far),
+        .back = guess(-run->along / speed, -speed),
+    };
+    double u = kind == BW_FIRST_TOUCH ? crossing_in(run, &near) : crossing_back(run, &near);
+    if (u < 0) u = kind == BW_FIRST_TOUCH ? crossing_back(run, &near) : crossing_in(run, &near);
+    return u < 0 ? arrive_once(run) : u;
 }
 
 double bw_arrive(bw_legs legs, bw_body body, bw_vec target, bw_arrival kind) {
