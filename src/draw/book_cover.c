@@ -1,0 +1,196 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+/// The first two sheets: the cover with the map of ball places and the table of calls, and the shapes
+/// side by side. And the last one: the coach's notes.
+#include "core/level.h"
+#include "core/text.h"
+#include "draw/book_parts.h"
+#include "draw/chart.h"
+#include "draw/label.h"
+#include "draw/metrics.h"
+#include "draw/path.h"
+
+enum { LINE_SIZE = 256 };
+
+/// “call”, or a word that there is none.
+static void put_call(bw_text *out, const char *call) {
+    if (!call[0]) {
+        bw_put(out, "no call");
+        return;
+    }
+    bw_put(out, "\xE2\x80\x9C");
+    bw_put(out, call);
+    bw_put(out, "\xE2\x80\x9D");
+}
+
+/// The field with every named place of the ball, on the danger of a shot if that is known.
+static void draw_map(bw_ink *ink, const bw_scheme *scheme, const bw_danger *danger,
+                     const bw_view *view) {
+    const bw_field *field = bw_field_at(scheme->field);
+    const double crease = field->crease * view->scale;
+    const bw_vec dot = bw_v(3, 3);
+    bw_labels labels;
+    bw_labels_begin(&labels, view->box, view->origin.x);
+    bw_labels_avoid(&labels, view->origin, bw_v(crease, crease));
+    for (int i = 0; i < scheme->landmark_count; i++) {
+        const bw_vec at = bw_view_point(view, scheme->landmarks[i].at);
+        bw_labels_avoid(&labels, at, dot);
+        bw_labels_add(&labels, scheme->landmarks[i].name, BW_REGULAR, BW_TYPE_SMALL, BW_ROLE_TEXT,
+                      at, dot);
+    }
+    bw_labels_place(&labels);
+    bw_draw_paper(ink, view);
+    if (danger) bw_draw_danger(ink, danger, &labels, scheme->units, view);
+    bw_draw_field(ink, field, scheme->units, view);
+    bw_labels_draw(ink, &labels);
+    for (int i = 0; i < scheme->landmark_count; i++) {
+        bw_ink_fill(ink, BW_ROLE_BALL);
+        bw_path_circle(ink, bw_view_point(view, scheme->landmarks[i].at), 2.2);
+    }
+    bw_draw_border(ink, scheme->units, view, true);
+}
+
+/// The table of stages: what is called, and who completes it. Returns its height.
+static double draw_calls(bw_ink *ink, const bw_scheme *scheme, const bw_box *block, double y) {
+    static const double columns[] = {0, 30, 104, 222};
+    static const char *const heads[] = {"in", "shape", "call", "who completes it"};
+    const double leading = 19;
+    char buffer[LINE_SIZE];
+    for (int i = 0; i < BW_COUNT(heads); i++) {
+        bw_ink_text(ink, BW_ROLE_SOFT_TEXT, BW_REGULAR, BW_TYPE_SMALL, BW_LEFT_ALIGN,
+                    block->x + columns[i], y + BW_TYPE_SMALL, heads[i]);
+    }
+    for (int s = 0; s < scheme->stage_count; s++) {
+        const bw_stage *stage = &scheme->stages[s];
+        const double base = y + BW_TYPE_SMALL + (s + 1) * leading;
+        bw_ink_stroke(ink, BW_ROLE_SOFT_LINE, 0.75);
+        bw_path_segment(ink, bw_v(block->x, base - 14), bw_v(block->x + block->width, base - 14));
+        bw_text t = bw_text_in(buffer, sizeof buffer);
+        bw_put_int(&t, stage->defenders);
+        bw_ink_text(ink, BW_ROLE_TEXT, BW_BOLD, BW_TYPE_TEXT, BW_LEFT_ALIGN, block->x, base,
+                    buffer);
+        bw_line_of(ink, BW_ROLE_TEXT, BW_BOLD, BW_TYPE_TEXT, block->x + columns[1], base,
+                   columns[2] - columns[1] - 8, stage->shape);
+        t = bw_text_in(buffer, sizeof buffer);
+        put_call(&t, stage->call);
+        bw_line_of(ink, BW_ROLE_TEXT, BW_REGULAR, BW_TYPE_TEXT, block->x + columns[2], base,
+                   columns[3] - columns[2] - 8, buffer);
+        t = bw_text_in(buffer, sizeof buffer);
+        if (s == 0)
+            bw_put(&t, "the break begins");
+        else
+            bw_say_completes(scheme, s, &t);
+        bw_line_of(ink, BW_ROLE_TEXT, BW_REGULAR, BW_TYPE_SMALL, block->x + columns[3], base,
+                   block->width - columns[3], buffer);
+    }
+    return BW_TYPE_SMALL + scheme->stage_count * leading + 5;
+}
+
+void bw_book_cover(const bw_scheme *scheme, const bw_danger *danger, bw_sheet *sheet) {
+    bw_ink *ink = sheet->ink;
+    const bw_box *block = &sheet->block;
+    const bw_field *field = bw_field_at(scheme->field);
+    char buffer[LINE_SIZE];
+    double y = block->y;
+    if (scheme->team[0])
+        bw_line_of(ink, BW_ROLE_SOFT_TEXT, BW_REGULAR, BW_TYPE_TEXT, block->x, y + BW_TYPE_TEXT,
+                   block->width, scheme->team);
+    y += 20;
+    bw_heading(ink, BW_TAG_H1, BW_ROLE_TEXT, BW_TYPE_TITLE, block->x, y + BW_TYPE_TITLE,
+               block->width, scheme->name);
+    y += BW_TYPE_TITLE + 12;
+    bw_text t = bw_text_in(buffer, sizeof buffer);
+    bw_put(&t, "Short-handed defence. Field: ");
+    bw_put(&t, field->name);
+    bw_put(&t, ". Level: ");
+    bw_put(&t, bw_level_at(scheme->level)->name);
+    bw_put(&t, ".");
+    y += bw_paragraph(ink, BW_ROLE_SOFT_TEXT, BW_REGULAR, BW_TYPE_TEXT, BW_LEADING, block->x, y,
+                      block->width, buffer);
+    y += 16;
+
+    const double table = 26 + BW_TYPE_SMALL + scheme->stage_count * 19;
+    const double figures = 22; // left of and below the border
+    const double legend = danger ? BW_LEADING_SMALL + 4 : 0;
+    const bw_window window = bw_window_field(scheme);
+    const double tall = block->y + block->height - table - legend - y - 2 * BW_BORDER - figures;
+    const double wide = bw_min(block->width - 2 * BW_BORDER - figures, bw_view_width(window, tall));
+    const double x = block->x + block->width - BW_BORDER - wide;
+    const double spare = block->width - figures - 2 * BW_BORDER - wide;
+    const bw_view view = bw_view_fit(window, x - spare / 2, y + BW_BORDER, wide);
+    bw_ink_begin(ink, BW_TAG_FIGURE, "The field to scale, with the named places of the ball.");
+    draw_map(ink, scheme, danger, &view);
+    bw_ink_end(ink);
+    if (danger)
+        bw_paragraph(ink, BW_ROLE_SOFT_TEXT, BW_REGULAR, BW_TYPE_SMALL, BW_LEADING_SMALL,
+                     view.box.x, view.box.y + view.box.height + BW_BORDER + figures - 6, wide,
+                     "Blue figures: of a hundred free shots from there, how many score. "
+                     "Estimated by the model.");
+    draw_calls(ink, scheme, block, block->y + block->height - table + 16);
+    bw_sheet_scale(sheet, scheme->units, view.scale);
+}
+
+/// One shape: its chart with the spots' names, and what each man calls.
+static double draw_shape(bw_ink *ink, const bw_scheme *scheme, int stage_index, double x, double y,
+                         double tall) {
+    const bw_stage *stage = &scheme->stages[stage_index];
+    const double title = 19, leading = BW_LEADING_SMALL;
+    const int rows = (stage->defenders + 1) / 2;
+    const bw_window window = bw_window_unit(scheme);
+    const double room = tall - title - 2 * BW_BORDER - 8 - 3 * leading;
+    const double wide = bw_min(BW_COLUMN - 2 * BW_BORDER, bw_view_width(window, room));
+    char buffer[LINE_SIZE];
+    bw_text t = bw_text_in(buffer, sizeof buffer);
+    bw_say_stage(stage, &t);
+    if (stage->call[0]) {
+        bw_put(&t, ": ");
+        put_call(&t, stage->call);
+    }
+    bw_heading(ink, BW_TAG_H2, BW_ROLE_TEXT, BW_TYPE_TEXT, x, y + BW_TYPE_TEXT, BW_COLUMN, buffer);
+
+    bw_station homes[BW_MAX_SPOTS];
+    for (int s = 0; s < stage->defenders; s++) {
+        homes[s] = (bw_station){stage->spots[s].home, BW_DUTY_HOLD, -1};
+    }
+    const bw_scene scene = {
+        .scheme = scheme, .stage = stage_index, .stations = homes, .beside = BW_BESIDE_NAME};
+    const bw_view view = bw_view_fit(window, x + BW_BORDER, y + title + BW_BORDER, wide);
+    bw_ink_begin(ink, BW_TAG_FIGURE, buffer);
+    bw_draw_scene(ink, &scene, &view, bw_marks_small(), false);
+    bw_ink_end(ink);
+
+    const double under = view.box.y + view.box.height + BW_BORDER + 7;
+    for (int s = 0; s < stage->defenders; s++) {
+        const double left = x + (s / rows) * (BW_COLUMN / 2 + 4);
+        const double base = under + BW_TYPE_SMALL + (s % rows) * leading;
+        t = bw_text_in(buffer, sizeof buffer);
+        put_call(&t, stage->spots[s].call);
+        bw_ink_text(ink, BW_ROLE_TEXT, BW_BOLD, BW_TYPE_SMALL, BW_LEFT_ALIGN, left, base,
+                    stage->spots[s].id);
+        bw_line_of(ink, BW_ROLE_TEXT, BW_REGULAR, BW_TYPE_SMALL, left + 26, base,
+                   BW_COLUMN / 2 - 34, buffer);
+    }
+    return view.scale;
+}
+
+void bw_book_shapes(const bw_scheme *scheme, bw_sheet *sheet) {
+    bw_ink *ink = sheet->ink;
+    const bw_box *block = &sheet->block;
+    const double head = 40, gap = 16;
+    const double tall = (block->height - head - gap) / 2;
+    double scale = 0;
+    bw_heading(ink, BW_TAG_H1, BW_ROLE_TEXT, BW_TYPE_HEAD, block->x, block->y + BW_TYPE_HEAD,
+               block->width, "The shapes, and what each man calls");
+    for (int s = 0; s < scheme->stage_count; s++) {
+        scale = draw_shape(ink, scheme, s, block->x + (s % 2) * (BW_COLUMN + BW_GUTTER),
+                           block->y + head + (s / 2) * (tall + gap), tall);
+    }
+    bw_sheet_scale(sheet, scheme->units, scale);
+}
+
+void bw_book_notes(const bw_scheme *scheme, bw_sheet *sheet) {
+    const bw_box *block = &sheet->block;
+    bw_heading(sheet->ink, BW_TAG_H1, BW_ROLE_TEXT, BW_TYPE_HEAD, block->x, block->y + BW_TYPE_HEAD,
+               block->width, "Notes");
+    bw_paragraph(sheet->ink, BW_ROLE_TEXT, BW_REGULAR, BW_TYPE_TEXT, BW_LEADING, block->x,
+                 block->y + 36, block->width, scheme->notes);
+}

@@ -1,0 +1,149 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+/// Order of drawing, far to near: paper, danger, field, paths, ghosts, labels, attackers, goalkeeper,
+/// defenders, ball.
+#include "draw/scene.h"
+
+#include "draw/chart.h"
+#include "draw/label.h"
+
+/// A man this near to where he was has not moved: no ghost, no run. Metres.
+static const double stayed = 1.5;
+
+/// A ball this far to the side has the goalkeeper at the end of his way, metres.
+static const double shaded = 7;
+
+/// Where the goalkeeper's mark stands: clear of the goal line, on the ball's side of the mouth.
+static bw_vec keeper_at(const bw_scene *scene, const bw_view *view, bw_mark_size size) {
+    const double reach = 0.35 * bw_field_at(scene->scheme->field)->goal * view->scale;
+    const double side = scene->ball ? bw_clamp(scene->ball->x / shaded, -1, 1) : 0;
+    return bw_v(view->origin.x + side * reach, view->origin.y - size.radius * 0.76 - 2.5);
+}
+
+static int duty_of(const bw_scene *scene, int spot) {
+    return scene->duties ? (int)scene->stations[spot].duty : BW_NO_DUTY;
+}
+
+static bool ran(const bw_scene *scene, int spot) {
+    return scene->from && bw_distance(scene->from[spot], scene->stations[spot].at) > stayed;
+}
+
+/// Where the pass's number stands: on the path, as far from every disc as it gets.
+static bw_vec order_at(const bw_scene *scene, const bw_view *view) {
+    const bw_vec a = bw_view_point(view, *scene->ball_from), b = bw_view_point(view, *scene->ball);
+    const int spots = scene->scheme->stages[scene->stage].defenders;
+    bw_vec best = a;
+    double most = -1;
+    for (int i = 0; i <= 8; i++) {
+        const bw_vec p = bw_lerp(a, b, 0.5 + 0.04 * (i & 1 ? -(i + 1) / 2 : i / 2));
+        double nearest = 22; // farther than this is as good
+        for (int s = 0; s < spots; s++) {
+            nearest = bw_min(nearest, bw_distance(p, bw_view_point(view, scene->stations[s].at)));
+        }
+        if (nearest > most) {
+            most = nearest;
+            best = p;
+        }
+    }
+    return best;
+}
+
+static void collect(bw_labels *labels, const bw_scene *scene, const bw_view *view,
+                    bw_mark_size size) {
+    const bw_stage *stage = &scene->scheme->stages[scene->stage];
+    const double keeper = size.radius * 0.76 + 1;
+    const bw_field *field = bw_field_at(scene->scheme->field);
+    const double crease = field->crease * view->scale, net = field->goal_depth * view->scale;
+    bw_box inside = view->box;
+    inside.x += 2;
+    inside.y += 2;
+    inside.width -= 4;
+    inside.height -= 4;
+    bw_labels_begin(labels, inside, view->origin.x);
+    bw_labels_shun(labels, view->origin, bw_v(crease, crease));
+    bw_labels_avoid(labels, keeper_at(scene, view, size), bw_v(keeper, keeper));
+    bw_labels_avoid(labels, bw_v(view->origin.x, view->origin.y + net / 2),
+                    bw_v(field->goal / 2 * view->scale, net / 2));
+    if (scene->ball)
+        bw_labels_avoid(labels, bw_view_point(view, *scene->ball),
+                        bw_v(BW_BALL_REACH, BW_BALL_REACH));
+    for (int i = 0; i < scene->attacker_count; i++) {
+        bw_labels_avoid(labels, bw_view_point(view, scene->attackers[i]),
+                        bw_v(size.radius, size.radius));
+    }
+    if (scene->ball && scene->ball_from) {
+        bw_labels_avoid_line(labels, bw_view_point(view, *scene->ball_from),
+                             bw_view_point(view, *scene->ball));
+        if (scene->order > 0)
+            bw_labels_avoid(labels, order_at(scene, view), bw_v(BW_ORDER_REACH, BW_ORDER_REACH));
+    }
+    for (int s = 0; s < stage->defenders; s++) {
+        const bw_vec at = bw_view_point(view, scene->stations[s].at);
+        const bw_vec reach = bw_mark_reach(size, stage->spots[s].id, duty_of(scene, s));
+        bw_labels_avoid(labels, at, reach);
+        if (ran(scene, s)) {
+            const bw_vec from = bw_view_point(view, scene->from[s]);
+            bw_labels_avoid_line(labels, from, at);
+            bw_labels_shun(labels, from, bw_v(size.radius * 0.6, size.radius * 0.6));
+        }
+        if (scene->beside == BW_BESIDE_DUTY)
+            bw_labels_add(labels, bw_duty_name(scene->stations[s].duty), BW_REGULAR, size.label,
+                          BW_ROLE_TEXT, at, reach);
+        if (scene->beside == BW_BESIDE_NAME)
+            bw_labels_add(labels, stage->spots[s].name, BW_REGULAR, size.label, BW_ROLE_TEXT, at,
+                          reach);
+    }
+}
+
+static void draw_paths(bw_ink *ink, const bw_scene *scene, const bw_view *view, bw_mark_size size) {
+    const bw_stage *stage = &scene->scheme->stages[scene->stage];
+    for (int s = 0; s < stage->defenders; s++) {
+        if (!ran(scene, s)) continue;
+        const bw_vec from = bw_view_point(view, scene->from[s]);
+        const bw_vec at = bw_view_point(view, scene->stations[s].at);
+        const bw_vec reach = bw_mark_reach(size, stage->spots[s].id, duty_of(scene, s));
+        bw_mark_ghost(ink, size, from);
+        bw_mark_route(ink, BW_ROUTE_RUN, from, at, size.radius * 0.6 + 1, reach.y + 1.5,
+                      scene->from_soft);
+    }
+    if (scene->ball && scene->ball_from) {
+        const bw_vec from = bw_view_point(view, *scene->ball_from);
+        const bw_vec at = bw_view_point(view, *scene->ball);
+        bw_mark_route(ink, BW_ROUTE_PASS, from, at, 2, BW_BALL_REACH + 1, false);
+        const bw_vec number = order_at(scene, view);
+        if (scene->order > 0) bw_mark_order(ink, number, number, scene->order);
+    }
+}
+
+static void draw_people(bw_ink *ink, const bw_scene *scene, const bw_view *view,
+                        bw_mark_size size) {
+    const bw_stage *stage = &scene->scheme->stages[scene->stage];
+    for (int i = 0; i < scene->attacker_count; i++) {
+        bw_mark_attacker(ink, size, bw_view_point(view, scene->attackers[i]), i + 1);
+    }
+    bw_mark_keeper(ink, size, keeper_at(scene, view, size));
+    for (int s = 0; s < stage->defenders; s++) {
+        bw_mark_defender(ink, size, bw_view_point(view, scene->stations[s].at), stage->spots[s].id,
+                         duty_of(scene, s));
+    }
+    if (scene->ball) bw_mark_ball(ink, bw_view_point(view, *scene->ball));
+}
+
+int bw_draw_scene(bw_ink *ink, const bw_scene *scene, const bw_view *view, bw_mark_size size,
+                  bool figures) {
+    const bw_field *field = bw_field_at(scene->scheme->field);
+    const bw_units units = scene->scheme->units;
+    bw_labels labels;
+    collect(&labels, scene, view, size);
+    const int covering = bw_labels_place(&labels);
+
+    bw_draw_paper(ink, view);
+    if (scene->danger) bw_draw_danger(ink, scene->danger, &labels, units, view);
+    bw_draw_field(ink, field, units, view);
+    bw_ink_clip(ink, view->box.x, view->box.y, view->box.width, view->box.height);
+    draw_paths(ink, scene, view, size);
+    bw_labels_draw(ink, &labels);
+    draw_people(ink, scene, view, size);
+    bw_ink_unclip(ink);
+    bw_draw_border(ink, units, view, figures);
+    return covering;
+}

@@ -1,0 +1,91 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+/// One line for each item: kind, role, style, numbers, text. Groups and clips indent.
+#include "draw/trace.h"
+
+static void put_tenth(bw_text *out, double x) {
+    bw_put_char(out, ' ');
+    bw_put_number(out, x, 1);
+}
+
+static void put_path(bw_text *out, const bw_ink_item *item) {
+    static const char letters[] = "MLCZ";
+    static const int values[] = {2, 2, 6, 0};
+    const double *n = bw_ink_numbers(item);
+    for (int i = 0; i < item->numbers;) {
+        const int verb = (int)n[i++];
+        bw_put_char(out, ' ');
+        bw_put_char(out, letters[verb]);
+        for (int k = 0; k < values[verb]; k++) {
+            put_tenth(out, n[i++]);
+        }
+    }
+}
+
+static void put_quoted(bw_text *out, const bw_ink_item *item) {
+    bw_put(out, " \"");
+    bw_put_n(out, bw_ink_string(item), (size_t)item->text);
+    bw_put_char(out, '"');
+}
+
+static void put_item(bw_text *out, const bw_ink_item *item) {
+    static const char *const tags[] = {"h1", "h2", "p", "figure", "artifact"};
+    static const char *const aligns[] = {"left", "centre", "right"};
+    const double *n = bw_ink_numbers(item);
+    switch ((bw_ink_kind)item->kind) {
+    case BW_INK_FILL:
+        bw_put(out, "fill ");
+        bw_put(out, bw_role_name((bw_role)item->role));
+        put_path(out, item);
+        break;
+    case BW_INK_STROKE:
+        bw_put(out, "stroke ");
+        bw_put(out, bw_role_name((bw_role)item->role));
+        put_tenth(out, item->size);
+        if (item->dash[1] > 0) {
+            bw_put(out, " dash");
+            put_tenth(out, item->dash[0]);
+            put_tenth(out, item->dash[1]);
+        }
+        put_path(out, item);
+        break;
+    case BW_INK_TEXT:
+        bw_put(out, item->style == BW_BOLD ? "bold " : "text ");
+        bw_put(out, bw_role_name((bw_role)item->role));
+        put_tenth(out, item->size);
+        bw_put_char(out, ' ');
+        bw_put(out, aligns[item->align]);
+        put_tenth(out, n[0]);
+        put_tenth(out, n[1]);
+        put_quoted(out, item);
+        break;
+    case BW_INK_CLIP:
+        bw_put(out, "clip");
+        for (int i = 0; i < 4; i++) {
+            put_tenth(out, n[i]);
+        }
+        break;
+    case BW_INK_OPEN:
+        bw_put(out, tags[item->style]);
+        put_quoted(out, item);
+        break;
+    case BW_INK_UNCLIP:
+    case BW_INK_SHUT: bw_put(out, "end"); break;
+    }
+}
+
+void bw_trace(const bw_ink *ink, bw_text *out) {
+    int depth = 0;
+    bw_put(out, "page");
+    put_tenth(out, ink->width);
+    put_tenth(out, ink->height);
+    bw_put_char(out, '\n');
+    for (const bw_ink_item *item = bw_ink_first(ink); item; item = bw_ink_next(ink, item)) {
+        depth -= item->kind == BW_INK_SHUT || item->kind == BW_INK_UNCLIP;
+        for (int i = 0; i < depth; i++) {
+            bw_put(out, "  ");
+        }
+        put_item(out, item);
+        bw_put_char(out, '\n');
+        depth += item->kind == BW_INK_OPEN || item->kind == BW_INK_CLIP;
+    }
+}

@@ -1,0 +1,93 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+/// From bytes in the program to a pango font map. Fontconfig wants files, so each face becomes an
+/// anonymous file in memory.
+#define _GNU_SOURCE
+#include "paint/fonts_pango.h"
+
+#include <fontconfig/fontconfig.h>
+#include <pango/pangofc-fontmap.h>
+#include <stdio.h>
+#include <stdlib.h>
+#include <sys/mman.h>
+#include <unistd.h>
+
+extern const unsigned char bw_font_regular[], bw_font_regular_end[];
+extern const unsigned char bw_font_bold[], bw_font_bold_end[];
+
+const unsigned char *bw_font_file(int bold, size_t *size) {
+    const unsigned char *start = bold ? bw_font_bold : bw_font_regular;
+    *size = (size_t)((bold ? bw_font_bold_end : bw_font_regular_end) - start);
+    return start;
+}
+
+/// Adds one face to the configuration. Returns its descriptor, -1 on failure.
+static int add_face(FcConfig *config, int bold) {
+    size_t size;
+    const unsigned char *bytes = bw_font_file(bold, &size);
+    const int file = memfd_create("B612", MFD_CLOEXEC);
+    if (file < 0) return -1;
+    for (size_t done = 0; done < size;) {
+        const ssize_t n = write(file, bytes + done, size - done);
+        if (n <= 0) {
+            close(file);
+            return -1;
+        }
+        done += (size_t)n;
+    }
+    char path[48];
+    snprintf(path, sizeof path, "/proc/self/fd/%d", file);
+    if (!FcConfigAppFontAddFile(config, (const FcChar8 *)path)) {
+        close(file);
+        return -1;
+    }
+    return file;
+}
+
+/// True when the map really has the family, both weights; pango would quietly take something else.
+static int has_family(PangoFontMap *map) {
+    PangoFontFamily **families;
+    int count = 0, found = 0;
+    pango_font_map_list_families(map, &families, &count);
+    for (int i = 0; i < count; i++) {
+        if (!bw_same(pango_font_family_get_name(families[i]), "B612")) continue;
+        PangoFontFace **faces;
+        int face_count = 0;
+        pango_font_family_list_faces(families[i], &faces, &face_count);
+        g_free(faces);
+        found = face_count >= 2;
+    }
+    g_free(families);
+    return found;
+}
+
+bw_fonts *bw_fonts_open(bw_text *why) {
+    bw_fonts *fonts = calloc(1, sizeof *fonts);
+    FcConfig *config = fonts ? FcConfigCreate() : NULL;
+    if (!config) {
+        free(fonts);
+        bw_put(why, "There is not enough memory to set up the font.");
+        return NULL;
+    }
+    for (int bold = 0; bold < 2; bold++) {
+        fonts->files[bold] = add_face(config, bold);
+        fonts->faces[bold] = pango_font_description_from_string(bold ? "B612 Bold" : "B612");
+    }
+    fonts->map = pango_cairo_font_map_new_for_font_type(CAIRO_FONT_TYPE_FT);
+    pango_fc_font_map_set_config(PANGO_FC_FONT_MAP(fonts->map), config);
+    FcConfigDestroy(config);
+    if (fonts->files[0] >= 0 && fonts->files[1] >= 0 && has_family(fonts->map)) return fonts;
+    bw_put(why, "The bundled font B612 cannot be opened; fontconfig and pango have to be there and "
+                "/proc has to be mounted.");
+    bw_fonts_close(fonts);
+    return NULL;
+}
+
+void bw_fonts_close(bw_fonts *fonts) {
+    if (!fonts) return;
+    g_object_unref(fonts->map);
+    for (int bold = 0; bold < 2; bold++) {
+        pango_font_description_free(fonts->faces[bold]);
+        if (fonts->files[bold] >= 0) close(fonts->files[bold]);
+    }
+    free(fonts);
+}

@@ -1,0 +1,19 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+/// The bundled font, the same on every machine: it lives in the program and is handed to pango through
+/// a font configuration of its own, so that neither the system's fonts nor its settings are seen.
+#ifndef BW_PAINT_FONTS_H
+#define BW_PAINT_FONTS_H
+
+#include "core/text.h"
+#include <stddef.h>
+
+typedef struct bw_fonts bw_fonts;
+
+/// Owned by the caller; NULL with a sentence in *why when the font cannot be set up.
+bw_fonts *bw_fonts_open(bw_text *why);
+void bw_fonts_close(bw_fonts *fonts);
+
+/// The font files as they are in the program: Regular, or Bold.
+const unsigned char *bw_font_file(int bold, size_t *size);
+
+#endif

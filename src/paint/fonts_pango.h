@@ -1,0 +1,16 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+/// The inside of bw_fonts, for the painters of this room.
+#ifndef BW_PAINT_FONTS_PANGO_H
+#define BW_PAINT_FONTS_PANGO_H
+
+#include "paint/fonts.h"
+#include <pango/pangocairo.h>
+
+struct bw_fonts {
+    int files
+        [2]; ///< descriptors of the in-memory font files, open as long as the map may read them
+    PangoFontMap *map;
+    PangoFontDescription *faces[2]; ///< regular, bold
+};
+
+#endif
