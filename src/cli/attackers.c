@@ -33,13 +33,13 @@ static int place_set(const bw_scheme *scheme, const char *id, int count, bw_atta
     if (status == BW_OK) return BW_EXIT_OK;
     const char *near = bw_nearest_word(id, set_id, scheme);
     if (status == BW_LIMIT)
-        bw_complain("the set \"%s\" has fewer than %d men; ask for fewer.", id, count);
+        bw_say_error("the set \"%s\" has fewer than %d men; ask for fewer.", id, count);
     else if (near)
-        bw_complain("there is no attack set \"%s\"; did you mean \"%s\"?", id, near);
+        bw_say_error("there is no attack set \"%s\"; did you mean \"%s\"?", id, near);
     else
-        bw_complain("there is no attack set \"%s\"; a set is named from the top down, such as "
-                    "2-2-2.",
-                    id);
+        bw_say_error("there is no attack set \"%s\"; a set is named from the top down, such as "
+                     "2-2-2.",
+                     id);
     return BW_EXIT_WRONG;
 }
 
@@ -64,8 +64,8 @@ static int place_each(const bw_args *args, const bw_scheme *scheme, const char *
                         BW_MAX_ATTACKERS, places);
     for (int i = 0; i < men->count; i++) {
         if (bw_field_contains(bw_field_at(scheme->field), men->at[i])) continue;
-        bw_complain("attacker %d of \"%s\" is off the field; every place lies inside the lines.",
-                    i + 1, places);
+        bw_say_error("attacker %d of \"%s\" is off the field; every place lies inside the lines.",
+                     i + 1, places);
         return BW_EXIT_WRONG;
     }
     return BW_EXIT_OK;

@@ -47,7 +47,11 @@ static void count(verdict *v) {
 
 static void refuse(const bw_error *error, verdict *v) {
     bw_finding *f = &v->findings[v->count++];
-    *f = (bw_finding){.severity = BW_ERROR, .line = error->line, .column = error->column};
+    *f = (bw_finding){.severity = BW_ERROR};
+    if (error->status != BW_FILE) {
+        f->line = error->line;
+        f->column = error->column;
+    }
     bw_copy(f->pointer, sizeof f->pointer, error->pointer);
     bw_copy(f->message, sizeof f->message, error->message);
 }

@@ -8,35 +8,30 @@
 #include "scheme/caption.h"
 
 static const double title_room = 42; // title and the line below it
+static const double code_room = 40;  // a spot's code, left of its job
 static const double figures_room = 24;
-static const double words_room = 6 * BW_LEADING;
+static const double jobs_gap = 8;     // between the caption and the jobs
 static const double ghost_room = 0.6; // m: nearer than this a man is at home
 
-/// The danger surface of a view, and the levels its contours are drawn at: chances of a goal from a
-/// free shot.
-typedef struct danger {
-    double value[BW_GRID_SIDE * BW_GRID_SIDE];
-    bw_grid grid;
-} danger;
+/// Chances of a goal from a free shot at the points of a view's grid. Too large for a stack frame that
+/// others lean on, as the table they come from is.
+static double chance[BW_GRID_SIDE * BW_GRID_SIDE];
+static bw_shot_table table;
 
-static const double levels[] = {0.1, 0.2, 0.3, 0.4, 0.5};
-
-static void sample_danger(const bw_scheme *scheme, bw_window window, danger *d) {
-    static bw_shot_table table;
+static bw_danger sample_danger(const bw_scheme *scheme, bw_window window) {
     bw_shot_build(bw_level_at(scheme->level), bw_field_at(scheme->field), &table);
     double wide = window.right - window.left, tall = window.top - window.bottom;
     double cell = bw_max(wide, tall) / (BW_GRID_SIDE - 1);
-    d->grid = (bw_grid){window.left, window.bottom, cell, 0, 0, d->value};
-    d->grid.columns = (int)(wide / cell + 0.5) + 1;
-    d->grid.rows = (int)(tall / cell + 0.5) + 1;
-    if (d->grid.columns > BW_GRID_SIDE) d->grid.columns = BW_GRID_SIDE;
-    if (d->grid.rows > BW_GRID_SIDE) d->grid.rows = BW_GRID_SIDE;
-    for (int r = 0; r < d->grid.rows; r++) {
-        for (int c = 0; c < d->grid.columns; c++) {
+    bw_grid grid = {window.left, window.bottom, cell, 0, 0, chance};
+    grid.columns = (int)bw_min(bw_floor(wide / cell + 0.5) + 1, BW_GRID_SIDE);
+    grid.rows = (int)bw_min(bw_floor(tall / cell + 0.5) + 1, BW_GRID_SIDE);
+    for (int r = 0; r < grid.rows; r++) {
+        for (int c = 0; c < grid.columns; c++) {
             bw_vec p = bw_v(window.left + c * cell, window.bottom + r * cell);
-            d->value[r * d->grid.columns + c] = bw_shot_worth(&table, p);
+            chance[r * grid.columns + c] = bw_shot_worth(&table, p);
         }
     }
+    return bw_danger_of(grid);
 }
 
 static uint32_t keys_of(const bw_chart_request *request, const bw_station *stations) {
@@ -58,8 +53,21 @@ static void put_words(const bw_chart_request *request, const bw_station *station
                     "to compare places, not to forecast.");
 }
 
-/// The grid is too large for a stack frame that others lean on.
-static danger surface;
+/// Below the caption: what each man does and where, one a line.
+static void draw_jobs(const bw_chart_request *request, const bw_station *stations, bw_ink *ink,
+                      const bw_box *block, double y) {
+    const bw_stage *stage = &request->scheme->stages[request->stage];
+    for (int s = 0; s < stage->defenders; s++) {
+        char room[200];
+        bw_text t = bw_text_in(room, sizeof room);
+        bw_say_job(request->scheme, request->stage, s, &stations[s], &t);
+        y += BW_LEADING;
+        bw_line_of(ink, BW_ROLE_TEXT, BW_BOLD, BW_TYPE_TEXT, block->x, y, code_room,
+                   stage->spots[s].id);
+        bw_line_of(ink, BW_ROLE_TEXT, BW_REGULAR, BW_TYPE_TEXT, block->x + code_room, y,
+                   block->width - code_room, room);
+    }
+}
 
 void bw_chart_sheet(const bw_chart_request *request, bw_ink *ink) {
     const bw_scheme *scheme = request->scheme;
@@ -87,7 +95,11 @@ void bw_chart_sheet(const bw_chart_request *request, bw_ink *ink) {
     put_words(request, stations, &t);
 
     const bw_window window = bw_window_unit(scheme);
-    double tall = block->height - title_room - words_room - figures_room - 2 * BW_BORDER;
+    double words_room = bw_paragraph(NULL, BW_ROLE_TEXT, BW_REGULAR, BW_TYPE_TEXT, BW_LEADING, 0, 0,
+                                     block->width, words);
+    double jobs_room = jobs_gap + stage->defenders * BW_LEADING;
+    double tall =
+        block->height - title_room - words_room - jobs_room - figures_room - 2 * BW_BORDER;
     double wide = bw_min(block->width - figures_room - 2 * BW_BORDER, bw_view_width(window, tall));
     const bw_view view = bw_view_fit(window, block->x + figures_room + BW_BORDER,
                                      block->y + title_room + BW_BORDER, wide);
@@ -101,16 +113,17 @@ void bw_chart_sheet(const bw_chart_request *request, bw_ink *ink) {
                       .ball = &request->ball,
                       .attackers = request->attackers,
                       .attacker_count = request->attacker_count};
+    bw_danger danger;
     if (request->danger) {
-        sample_danger(scheme, window, &surface);
-        scene.danger = &surface.grid;
-        scene.levels = levels;
-        scene.level_count = BW_COUNT(levels);
+        danger = sample_danger(scheme, window);
+        scene.danger = &danger;
     }
     bw_ink_begin(ink, BW_TAG_FIGURE, words);
     bw_draw_scene(ink, &scene, &view, bw_marks_large(), true);
     bw_ink_end(ink);
-    bw_paragraph(ink, BW_ROLE_TEXT, BW_REGULAR, BW_TYPE_TEXT, BW_LEADING, block->x,
-                 view.box.y + view.box.height + BW_BORDER + figures_room, block->width, words);
+    double y = view.box.y + view.box.height + BW_BORDER + figures_room;
+    bw_paragraph(ink, BW_ROLE_TEXT, BW_REGULAR, BW_TYPE_TEXT, BW_LEADING, block->x, y, block->width,
+                 words);
+    draw_jobs(request, stations, ink, block, y + words_room + jobs_gap);
     bw_sheet_scale(&sheet, scheme->units, view.scale);
 }

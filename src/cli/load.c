@@ -16,7 +16,7 @@ int bw_load_scheme(const bw_args *args, bw_scheme *scheme) {
     bw_error error;
     const char *path = args->operands[0];
     bw_status status = bw_document_load(path, scheme, &source, &error);
-    if (status != BW_OK) return bw_complain_document(path, &error);
+    if (status != BW_OK) return bw_say_refusal(path, &error);
     bw_source_drop(&source);
     bw_load_units(args, scheme);
     return BW_EXIT_OK;
@@ -44,7 +44,7 @@ int bw_load_stage(const bw_args *args, const bw_scheme *scheme, int *code) {
     }
     int stage = bw_scheme_stage(scheme, defenders);
     if (stage >= 0) return stage;
-    bw_complain("the scheme has no stage with %d defenders; it has %s.", defenders, list);
+    bw_say_error("the scheme has no stage with %d defenders; it has %s.", defenders, list);
     *code = BW_EXIT_WRONG;
     return -1;
 }
@@ -67,7 +67,7 @@ static const char *landmark_id(const void *self, int index) {
 static int no_landmark(const bw_scheme *scheme, const char *name) {
     const char *near = bw_nearest_word(name, landmark_id, scheme);
     if (near) {
-        bw_complain("the scheme has no landmark \"%s\"; did you mean \"%s\"?", name, near);
+        bw_say_error("the scheme has no landmark \"%s\"; did you mean \"%s\"?", name, near);
         return BW_EXIT_WRONG;
     }
     char list[BW_MAX_LANDMARKS * (BW_ID_SIZE + 2)];
@@ -76,8 +76,8 @@ static int no_landmark(const bw_scheme *scheme, const char *name) {
         if (l > 0) bw_put(&text, ", ");
         bw_put(&text, scheme->landmarks[l].id);
     }
-    bw_complain("the scheme has no landmark \"%s\"; it has %s, or give a place as x,y.", name,
-                list);
+    bw_say_error("the scheme has no landmark \"%s\"; it has %s, or give a place as x,y.", name,
+                 list);
     return BW_EXIT_WRONG;
 }
 
@@ -90,10 +90,10 @@ static int off_field(const bw_scheme *scheme, const char *text) {
     const bw_field *field = bw_field_at(scheme->field);
     const char *unit = scheme->units == BW_METRES ? "m" : "yd";
     double per = scheme->units == BW_METRES ? 1 : BW_METRES_PER_YARD;
-    bw_complain("the ball at %s %s is off the field: x is from %.1f to %.1f %s and y from %.1f to "
-                "%.1f %s.",
-                text, unit, -field->width / 2 / per, field->width / 2 / per, unit,
-                -field->end_line / per, field->midline / per, unit);
+    bw_say_error("the ball at %s %s is off the field: x is from %.1f to %.1f %s and y from %.1f to "
+                 "%.1f %s.",
+                 text, unit, -field->width / 2 / per, field->width / 2 / per, unit,
+                 -field->end_line / per, field->midline / per, unit);
     return BW_EXIT_WRONG;
 }
 

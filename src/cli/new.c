@@ -80,8 +80,8 @@ static int run(const bw_args *args) {
     const char *path = bw_option_text(args, "output");
     bool to_file = path && strcmp(path, "-") != 0;
     if (to_file && !bw_option_given(args, "force") && access(path, F_OK) == 0) {
-        bw_complain("%s is there already; choose another name, or write over it with --force.",
-                    path);
+        bw_say_error("%s is there already; choose another name, or write over it with --force.",
+                     path);
         return BW_EXIT_FILE;
     }
     code = bw_out_bytes(args, bytes, text.used);

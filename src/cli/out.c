@@ -11,14 +11,14 @@ static bool is_standard(const char *path) {
 }
 
 static int standard_failed(void) {
-    bw_complain("standard output could not be written: %s.", strerror(errno));
+    bw_say_error("standard output could not be written: %s.", strerror(errno));
     return BW_EXIT_FILE;
 }
 
 bool bw_out_open(const bw_args *args, bw_out *out) {
     *out = (bw_out){.path = bw_option_text(args, "output")};
     out->stream = is_standard(out->path) ? stdout : open_memstream(&out->bytes, &out->length);
-    if (!out->stream) bw_complain("there is no memory left for the result.");
+    if (!out->stream) bw_say_error("there is no memory left for the result.");
     return out->stream != NULL;
 }
 
@@ -30,7 +30,7 @@ static int save(const char *path, const void *bytes, size_t length) {
     bw_error error = {0};
     bw_status status = bw_file_save(path, bytes, length, &error);
     if (status == BW_OK) return BW_EXIT_OK;
-    bw_complain("%s", error.message);
+    bw_say_error("%s", error.message);
     return BW_EXIT_FILE;
 }
 
@@ -41,7 +41,7 @@ int bw_out_close(bw_out *out, int code) {
     }
     bool whole = fclose(out->stream) == 0;
     int saved = whole ? save(out->path, out->bytes, out->length) : BW_EXIT_FILE;
-    if (!whole) bw_complain("there is no memory left for the result.");
+    if (!whole) bw_say_error("there is no memory left for the result.");
     free(out->bytes);
     return saved == BW_EXIT_OK ? code : saved;
 }

@@ -138,7 +138,7 @@ static int paint(const bw_args *args, painting *p) {
         if (p->path == bw_option_text(args, "output")) report(args, p);
         return BW_EXIT_OK;
     }
-    bw_complain("%s", p->why.used ? p->why.data : "the page could not be painted.");
+    bw_say_error("%s", p->why.used ? p->why.data : "the page could not be painted.");
     return bw_exit_code(status);
 }
 
@@ -152,7 +152,7 @@ static int pour(const char *path) {
     good = good && !ferror(in) && fflush(stdout) == 0;
     if (in) fclose(in);
     if (good) return BW_EXIT_OK;
-    bw_complain("standard output could not be written.");
+    bw_say_error("standard output could not be written.");
     return BW_EXIT_FILE;
 }
 
@@ -165,7 +165,7 @@ static int paint_to_standard(const bw_args *args, painting *p) {
     char folder[PATH_SIZE], path[PATH_SIZE + 8];
     snprintf(folder, sizeof folder, "%s/breakwater-XXXXXX", temporary ? temporary : "/tmp");
     if (!mkdtemp(folder)) {
-        bw_complain("no temporary folder could be made beside %s.", folder);
+        bw_say_error("no temporary folder could be made beside %s.", folder);
         return BW_EXIT_FILE;
     }
     snprintf(path, sizeof path, "%s/page", folder);
@@ -192,9 +192,9 @@ int bw_paint_pages(const bw_args *args, const bw_pages *pages) {
     p.fonts = bw_fonts_open(&p.why);
     p.ink = memory ? bw_ink_in(memory, BW_INK_PAGE_BYTES) : NULL;
     if (!p.fonts)
-        bw_complain("%s", p.why.data);
+        bw_say_error("%s", p.why.data);
     else if (!p.ink)
-        bw_complain("there is no memory left for a page.");
+        bw_say_error("there is no memory left for a page.");
     else
         code = strcmp(p.path, "-") == 0 ? paint_to_standard(args, &p) : paint(args, &p);
     if (p.fonts) bw_fonts_close(p.fonts);

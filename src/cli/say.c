@@ -4,7 +4,7 @@
 #include <stdarg.h>
 #include <stdio.h>
 
-static void complain_of(const char *who, const char *format, va_list list) {
+static void say_error_of(const char *who, const char *format, va_list list) {
     bw_term_set(stderr, BW_BOLD);
     fputs(who, stderr);
     bw_term_set(stderr, BW_PLAIN);
@@ -17,10 +17,10 @@ static void complain_of(const char *who, const char *format, va_list list) {
     fputc('\n', stderr);
 }
 
-void bw_complain(const char *format, ...) {
+void bw_say_error(const char *format, ...) {
     va_list list;
     va_start(list, format);
-    complain_of("breakwater", format, list);
+    say_error_of("breakwater", format, list);
     va_end(list);
 }
 
@@ -35,7 +35,7 @@ void bw_say(const char *format, ...) {
 int bw_usage(const bw_command *verb, const char *format, ...) {
     va_list list;
     va_start(list, format);
-    complain_of("breakwater", format, list);
+    say_error_of("breakwater", format, list);
     va_end(list);
     if (verb)
         bw_say("See: breakwater help %s", verb->name);
@@ -44,10 +44,10 @@ int bw_usage(const bw_command *verb, const char *format, ...) {
     return BW_EXIT_USAGE;
 }
 
-int bw_complain_document(const char *path, const bw_error *error) {
+int bw_say_refusal(const char *path, const bw_error *error) {
     char who[512];
     const char *name = path[0] == '-' && path[1] == '\0' ? "standard input" : path;
-    if (error->line > 0)
+    if (error->line > 0 && error->status != BW_FILE)
         snprintf(who, sizeof who, "%s:%d:%d", name, error->line, error->column);
     else
         snprintf(who, sizeof who, "%s", name);

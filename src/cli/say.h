@@ -7,7 +7,7 @@
 #include "scheme/error.h"
 
 /// "breakwater: error: ..." on standard error, printf-style.
-void bw_complain(const char *format, ...) __attribute__((format(printf, 1, 2)));
+void bw_say_error(const char *format, ...) __attribute__((format(printf, 1, 2)));
 
 /// Plain talk on standard error, printf-style.
 void bw_say(const char *format, ...) __attribute__((format(printf, 1, 2)));
@@ -16,7 +16,7 @@ void bw_say(const char *format, ...) __attribute__((format(printf, 1, 2)));
 int bw_usage(const bw_command *verb, const char *format, ...) __attribute__((format(printf, 2, 3)));
 
 /// A refused document, with its place, and the exit code that goes with it.
-int bw_complain_document(const char *path, const bw_error *error);
+int bw_say_refusal(const char *path, const bw_error *error);
 
 int bw_exit_code(bw_status status);
 
