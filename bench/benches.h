@@ -1,0 +1,13 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+/// The benches themselves; main.c lists them.
+#ifndef BW_BENCH_BENCHES_H
+#define BW_BENCH_BENCHES_H
+
+#include "bench/bench.h"
+
+bench_run bench_where;        ///< where.c
+bench_run bench_where_pinned; ///< where.c
+bench_run bench_book_ink;     ///< book.c
+bench_run bench_book_pdf;     ///< book.c
+
+#endif

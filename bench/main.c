@@ -1,0 +1,53 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+/// breakwater-bench [FILE [NAME...]]: runs all benches, or those named, prints a table and writes FILE
+/// (unless it is "") as a JSON array.
+#include "bench/benches.h"
+#include <string.h>
+
+static const bench benches[] = {
+    {"where", "where everyone stands, by rule", bench_where},
+    {"where-pinned", "where everyone stands, with pins", bench_where_pinned},
+    {"book-ink", "the picture book as ink", bench_book_ink},
+    {"book-pdf", "the picture book as PDF", bench_book_pdf},
+};
+
+static bool wanted(const char *name, int count, char *const *names) {
+    for (int i = 0; i < count; i++) {
+        if (strcmp(names[i], name) == 0) return true;
+    }
+    return count == 0;
+}
+
+int main(int argc, char **argv) {
+    const char *path = argc > 1 && *argv[1] ? argv[1] : NULL;
+    FILE *out = path ? fopen(path, "w") : NULL;
+    if (path && !out) {
+        fprintf(stderr, "%s cannot be written\n", path);
+        return 3;
+    }
+    int failed = 0, written = 0;
+    if (out) fprintf(out, "[\n");
+    for (size_t i = 0; i < sizeof benches / sizeof *benches; i++) {
+        const bench *bench = &benches[i];
+        if (!wanted(bench->name, argc - 2, argv + 2)) continue;
+        bench_result result = {0};
+        if (!bench->run(&result)) {
+            fprintf(stderr, "%s failed\n", bench->name);
+            failed++;
+            continue;
+        }
+        printf("%-14s %10.4g %-8s %s", bench->name, result.value, result.unit, bench->what);
+        if (result.against)
+            printf("; %.3g times better than %s", bench_ratio(&result), result.against);
+        printf("\n");
+        if (out) {
+            if (written++ > 0) fprintf(out, ",\n");
+            bench_write(out, bench, &result);
+        }
+    }
+    if (out) {
+        fprintf(out, "\n]\n");
+        if (fclose(out) != 0) failed++;
+    }
+    return failed > 0;
+}
