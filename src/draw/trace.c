@@ -2,15 +2,49 @@
 /// One line for each item: kind, role, style, numbers, text. Groups and clips indent.
 #include "draw/trace.h"
 
+#include "core/hash.h"
+
 static void put_tenth(bw_text *out, double x) {
     bw_put_char(out, ' ');
     bw_put_number(out, x, 1);
 }
 
+enum { LETTERS = 8, DIGITS = 16 };
+
+/// A path of moves and lines only, up to eight of them, is written out; a longer or a curved one as its
+/// box, its number of verbs and a hash of its coordinates in tenths of a point.
 static void put_path(bw_text *out, const bw_ink_item *item) {
-    static const char letters[] = "MLCZ";
+    static const char letters[] = "MLCZ", digits[] = "0123456789abcdef";
     static const int values[] = {2, 2, 6, 0};
     const double *n = bw_ink_numbers(item);
+    int verbs = 0;
+    bool curved = false;
+    double low[2] = {1e9, 1e9}, high[2] = {-1e9, -1e9};
+    uint64_t hash = BW_HASH_START;
+    for (int i = 0; i < item->numbers; verbs++) {
+        const int verb = (int)n[i++];
+        curved |= verb == BW_CURVE;
+        hash = bw_hash_u64(hash, (uint64_t)verb);
+        for (int k = 0; k < values[verb]; k++, i++) {
+            low[k & 1] = bw_min(low[k & 1], n[i]);
+            high[k & 1] = bw_max(high[k & 1], n[i]);
+            hash = bw_hash_double(hash, bw_round_to(n[i], 10));
+        }
+    }
+    if (curved || verbs > LETTERS) {
+        bw_put(out, " box");
+        put_tenth(out, low[0]);
+        put_tenth(out, low[1]);
+        put_tenth(out, high[0]);
+        put_tenth(out, high[1]);
+        bw_put(out, " verbs ");
+        bw_put_int(out, verbs);
+        bw_put(out, " #");
+        for (int i = DIGITS - 1; i >= DIGITS / 2; i--) {
+            bw_put_char(out, digits[hash >> (4 * i) & 15]);
+        }
+        return;
+    }
     for (int i = 0; i < item->numbers;) {
         const int verb = (int)n[i++];
         bw_put_char(out, ' ');

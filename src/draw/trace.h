@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 /// The ink list as plain text, one line an item, lengths rounded to a tenth of a point: what tests
-/// compare, and what a person reads when a picture is wrong.
+/// compare, and what a person reads when a picture is wrong. Long and curved paths are told by their box
+/// and a hash.
 #ifndef BW_DRAW_TRACE_H
 #define BW_DRAW_TRACE_H
 

@@ -27,6 +27,38 @@ static bw_status write_png(cairo_surface_t *surface, const char *path, bw_text *
     return bw_whole_close(&file, status, why);
 }
 
+/// Paints onto a new RGB surface over `pixels` (cairo's own memory when NULL). On success the surface
+/// is the caller's.
+static bw_status paint(const bw_ink *ink, bw_fonts *fonts, const bw_theme *theme, int width,
+                       int height, uint32_t *pixels, cairo_surface_t **out, bw_text *why) {
+    cairo_surface_t *surface =
+        pixels ? cairo_image_surface_create_for_data((unsigned char *)pixels, CAIRO_FORMAT_RGB24,
+                                                     width, height, 4 * width)
+               : cairo_image_surface_create(CAIRO_FORMAT_RGB24, width, height);
+    cairo_t *cr = cairo_create(surface);
+    cairo_scale(cr, width / ink->width, height / ink->height);
+    const bw_status status = bw_cairo_page(cr, ink, fonts, theme, NULL, why);
+    cairo_destroy(cr);
+    cairo_surface_flush(surface);
+    if (status == BW_OK)
+        *out = surface;
+    else
+        cairo_surface_destroy(surface);
+    return status;
+}
+
+bw_status bw_paint_pixels(const bw_ink *ink, bw_fonts *fonts, const bw_theme *theme, int width,
+                          int height, uint32_t *pixels, bw_text *why) {
+    cairo_surface_t *surface;
+    if (width < 1 || height < 1 || width > 20000 || height > 20000) {
+        bw_put(why, "A picture has to be between 1 and 20000 pixels wide and high.");
+        return BW_LIMIT;
+    }
+    const bw_status status = paint(ink, fonts, theme, width, height, pixels, &surface, why);
+    if (status == BW_OK) cairo_surface_destroy(surface);
+    return status;
+}
+
 bw_status bw_paint_png(const char *path, const bw_ink *ink, bw_fonts *fonts, const bw_theme *theme,
                        double dpi, bw_text *why) {
     if (!(dpi >= BW_DPI_MIN && dpi <= BW_DPI_MAX)) {
@@ -39,12 +71,10 @@ bw_status bw_paint_png(const char *path, const bw_ink *ink, bw_fonts *fonts, con
     }
     const double scale = dpi / 72;
     const int width = (int)(ink->width * scale + 0.5), height = (int)(ink->height * scale + 0.5);
-    cairo_surface_t *surface = cairo_image_surface_create(CAIRO_FORMAT_RGB24, width, height);
-    cairo_t *cr = cairo_create(surface);
-    cairo_scale(cr, width / ink->width, height / ink->height);
-    bw_status status = bw_cairo_page(cr, ink, fonts, theme, NULL, why);
-    if (status == BW_OK) status = write_png(surface, path, why);
-    cairo_destroy(cr);
+    cairo_surface_t *surface;
+    bw_status status = paint(ink, fonts, theme, width, height, NULL, &surface, why);
+    if (status != BW_OK) return status;
+    status = write_png(surface, path, why);
     cairo_surface_destroy(surface);
     return status;
 }

@@ -82,6 +82,25 @@ bw_fonts *bw_fonts_open(bw_text *why) {
     return NULL;
 }
 
+double bw_fonts_width(bw_fonts *fonts, const char *text, double size, int bold) {
+    PangoContext *context = pango_font_map_create_context(fonts->map);
+    cairo_font_options_t *options = cairo_font_options_create();
+    cairo_font_options_set_hint_metrics(options, CAIRO_HINT_METRICS_OFF);
+    pango_cairo_context_set_font_options(context, options);
+    pango_cairo_context_set_resolution(context, 72);
+    pango_context_set_round_glyph_positions(context, FALSE);
+    PangoLayout *layout = pango_layout_new(context);
+    pango_font_description_set_absolute_size(fonts->faces[bold != 0], size * PANGO_SCALE);
+    pango_layout_set_font_description(layout, fonts->faces[bold != 0]);
+    pango_layout_set_text(layout, text, -1);
+    PangoRectangle logical;
+    pango_layout_get_extents(layout, NULL, &logical);
+    cairo_font_options_destroy(options);
+    g_object_unref(layout);
+    g_object_unref(context);
+    return (double)logical.width / PANGO_SCALE;
+}
+
 void bw_fonts_close(bw_fonts *fonts) {
     if (!fonts) return;
     g_object_unref(fonts->map);

@@ -13,6 +13,9 @@ typedef struct bw_fonts bw_fonts;
 bw_fonts *bw_fonts_open(bw_text *why);
 void bw_fonts_close(bw_fonts *fonts);
 
+/// Width of one line of text as it will be painted, kerning included, points.
+double bw_fonts_width(bw_fonts *fonts, const char *text, double size, int bold);
+
 /// The font files as they are in the program: Regular, or Bold.
 const unsigned char *bw_font_file(int bold, size_t *size);
 

@@ -36,6 +36,11 @@ enum { BW_DPI_MIN = 36, BW_DPI_MAX = 600 };
 bw_status bw_paint_png(const char *path, const bw_ink *ink, bw_fonts *fonts, const bw_theme *theme,
                        double dpi, bw_text *why);
 
+/// The page into the caller's pixels, row by row, 0x00RRGGBB, width x height of them with no gaps: a
+/// frame of a film, or a test. The page is stretched to fill them. BW_LIMIT: more than 20000 a side.
+bw_status bw_paint_pixels(const bw_ink *ink, bw_fonts *fonts, const bw_theme *theme, int width,
+                          int height, uint32_t *pixels, bw_text *why);
+
 /// One page as SVG with the font inside the file.
 bw_status bw_paint_svg(const char *path, const bw_ink *ink, const bw_theme *theme, bw_text *why);
 

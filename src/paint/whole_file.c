@@ -1,10 +1,9 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 /// Temporary file, flush, sync, rename.
-#define _GNU_SOURCE
 #include "paint/whole_file.h"
 
 #include <errno.h>
-#include <stdlib.h>
+#include <fcntl.h>
 #include <string.h>
 #include <sys/stat.h>
 #include <unistd.h>
@@ -18,6 +17,17 @@ static bw_status fail(const char *what, const char *path, int error, bw_text *wh
     return BW_FILE;
 }
 
+/// A new file beside the place, under a name nobody has; -1 with errno set.
+static int open_part(bw_whole_file *file) {
+    int descriptor = -1;
+    for (int i = 0; i < 100 && descriptor < 0; i++) {
+        snprintf(file->part, sizeof file->part, "%s.%ld-%d", file->path, (long)getpid(), i);
+        descriptor = open(file->part, O_WRONLY | O_CREAT | O_EXCL | O_CLOEXEC, 0666);
+        if (descriptor < 0 && errno != EEXIST) return -1;
+    }
+    return descriptor;
+}
+
 bw_status bw_whole_open(bw_whole_file *file, const char *path, bw_text *why) {
     file->stream = NULL;
     if (!bw_copy(file->path, sizeof file->path, path) || !path[0])
@@ -25,12 +35,8 @@ bw_status bw_whole_open(bw_whole_file *file, const char *path, bw_text *why) {
     struct stat info;
     if (stat(path, &info) == 0 && S_ISDIR(info.st_mode))
         return fail("Cannot write ", path, EISDIR, why);
-    snprintf(file->part, sizeof file->part, "%s.XXXXXX", path);
-    const int descriptor = mkstemp(file->part);
+    const int descriptor = open_part(file);
     if (descriptor < 0) return fail("Cannot write ", path, errno, why);
-    const mode_t mask = umask(0); // mkstemp is stricter than the person's own setting
-    umask(mask);
-    fchmod(descriptor, 0666 & ~mask);
     file->stream = fdopen(descriptor, "wb");
     if (file->stream) return BW_OK;
     const int error = errno;

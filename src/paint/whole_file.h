@@ -11,7 +11,7 @@
 typedef struct bw_whole_file {
     FILE *stream;    ///< write here
     char path[4096]; ///< where it will be
-    char part[4112]; ///< where it is until then
+    char part[4160]; ///< where it is until then
 } bw_whole_file;
 
 /// BW_OK, or BW_FILE with one sentence in *why.
