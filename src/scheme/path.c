@@ -30,16 +30,22 @@ int32_t bw_node_member(const bw_tree *tree, int32_t object, const char *key) {
     return 0;
 }
 
+bool bw_is_control(const char *text, size_t i, size_t length) {
+    unsigned char c = (unsigned char)text[i];
+    if (c < 0x20 || c == 0x7f) return true;
+    return c == 0xc2 && i + 1 < length && (unsigned char)text[i + 1] < 0xa0;
+}
+
 void bw_put_pointer_key(bw_text *out, const char *key, size_t length) {
     bw_put_char(out, '/');
+    size_t from = 0;
     for (size_t i = 0; i < length; i++) {
-        if (key[i] == '~')
-            bw_put(out, "~0");
-        else if (key[i] == '/')
-            bw_put(out, "~1");
-        else
-            bw_put_char(out, key[i]);
+        if (key[i] != '~' && key[i] != '/') continue;
+        bw_put_n(out, key + from, i - from);
+        bw_put(out, key[i] == '~' ? "~0" : "~1");
+        from = i + 1;
     }
+    bw_put_n(out, key + from, length - from);
 }
 
 void bw_put_pointer(const bw_tree *tree, int32_t node, bw_text *out) {

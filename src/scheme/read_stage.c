@@ -1,88 +1,95 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-/// Stages: spots, rule and pins.
+/// Stages and their spots.
 #include "scheme/reading.h"
+#include "scheme/sides.h"
 #include "scheme/twin.h"
 
-static const char *const stage_keys[] = {"defenders", "shape", "call", "spots", "rule", "pins"};
-static const char *const spot_keys[] = {"id", "name", "home", "call", "mirror_of"};
-static const char *const rule_keys[] = {"pickup", "cushion",     "shift",   "soft",      "area",
-                                        "pull",   "hold_behind", "hold_at", "crease_at", "crease"};
-
-static bool take_spot(bw_reading *r, const bw_stage *stage, int32_t node, int *index) {
-    const char *ids[BW_MAX_SPOTS];
-    for (int s = 0; s < stage->defenders; s++)
-        ids[s] = stage->spots[s].id;
-    return bw_take_choice(r, node, "spot", (bw_words){ids, stage->defenders}, index);
-}
-
-/// "2-1-2": digits that add up to the defenders, or "match-up".
+/// "2-1-2": rows of men that add up to the defenders, or "match-up".
 static bool read_shape(bw_reading *r, int32_t node, bw_stage *stage) {
-    if (!bw_take_text(r, node, stage->shape, sizeof stage->shape, false)) return false;
-    stage->match_up = bw_same(stage->shape, "match-up");
+    char shape[BW_NAME_SIZE];
+    if (!bw_take_name(r, node, shape, sizeof shape)) return false;
+    stage->match_up = bw_same(shape, "match-up");
+    bool fine = bw_copy(stage->shape, sizeof stage->shape, shape);
     if (stage->match_up) return true;
+    const size_t length = bw_text_length(shape);
+    fine = fine && length % 2 == 1;
     int sum = 0;
-    bool fine = true;
-    for (int i = 0; stage->shape[i]; i++) {
-        char c = stage->shape[i];
-        bool is_row = c >= '1' && c <= '6';
-        fine = fine && (i % 2 == 0 ? is_row : c == '-');
-        if (is_row) sum += c - '0';
-        if (!stage->shape[i + 1]) fine = fine && is_row;
+    for (size_t i = 0; i < length; i++) {
+        const bool row = shape[i] >= '1' && shape[i] <= '6';
+        fine = fine && (i % 2 == 0 ? row : shape[i] == '-');
+        sum += row ? shape[i] - '0' : 0;
     }
     if (fine && sum == stage->defenders) return true;
-    return bw_fail_number(r, node,
-                          "a shape counts the men from the top down, such as 2-2, or is "
-                          "\"match-up\"; this one must add up to ",
-                          stage->defenders, "");
+    if (fine) {
+        return bw_fail_number(r, node, " must add up to the stage's defenders, ", stage->defenders,
+                              "");
+    }
+    return bw_fail(r, node, "the shape ", shape,
+                   " must count the men in rows from the top down, such as \"2-1-2\", or be "
+                   "\"match-up\"");
 }
 
+/// All that a spot says of itself; one that mirrors another waits for it.
 static bool read_spot(bw_reading *r, int32_t node, bw_stage *stage, int index) {
     bw_spot *spot = &stage->spots[index];
-    int32_t member;
-    if (!bw_take_object(r, node, "a spot such as {\"id\": \"LL\", ...}", BW_WORDS(spot_keys)))
-        return false;
-    if (!bw_take_member(r, node, "id", &member) || !bw_take_code(r, member, spot->id)) return false;
+    if (!bw_take_object(r, node, BW_NOUN_SPOT)) return false;
+    const int32_t id = bw_member(r, node, "id"), name = bw_member(r, node, "name");
+    const int32_t home = bw_member(r, node, "home"), mirror = bw_member(r, node, "mirror_of");
+    const int32_t call = bw_member(r, node, "call");
+    if (!bw_take_code(r, id, spot->id)) return false;
     for (int s = 0; s < index; s++) {
         if (bw_same(stage->spots[s].id, spot->id)) {
-            return bw_fail(r, member, "the spot ", spot->id,
-                           " is there twice; give each its own id");
+            return bw_fail(r, id, "there are two spots ", spot->id,
+                           " in this stage; give each an id of its own");
         }
     }
-    if (!bw_take_member(r, node, "name", &member)) return false;
-    if (!bw_take_text(r, member, spot->name, sizeof spot->name, false)) return false;
-    if ((member = bw_node_member(r->tree, node, "call")) &&
-        !bw_take_text(r, member, spot->call, sizeof spot->call, true))
-        return false;
-    int32_t home = bw_node_member(r->tree, node, "home");
-    spot->derived = bw_node_member(r->tree, node, "mirror_of") != 0;
-    if (home && spot->derived) {
+    if (name && !bw_take_name(r, name, spot->name, sizeof spot->name)) return false;
+    if (call && !bw_take_text(r, call, spot->call, sizeof spot->call)) return false;
+    spot->derived = mirror != 0;
+    if (home && mirror) {
         return bw_fail(r, home, "a spot with ", "mirror_of",
-                       " takes its home from there; leave this out");
+                       " takes its home from there; leave out \"home\"");
     }
-    if (spot->derived) return true;
-    if (!home) return bw_fail(r, node, "the key ", "home", " is missing here");
+    if (mirror) return true;
+    if (!home) {
+        return bw_fail(r, node, "a spot needs ", "home",
+                       ", its place, or \"mirror_of\", the spot it mirrors");
+    }
+    if (!name) return bw_fail(r, node, "a spot needs the key ", "name", ", missing here");
     return bw_take_place(r, home, &spot->home);
 }
 
-static bool mirror_spot(bw_reading *r, int32_t node, bw_stage *stage, int index) {
-    if (!stage->spots[index].derived) return true;
-    int32_t mirror = bw_node_member(r->tree, node, "mirror_of");
+/// What follows from the other side: the home, and the name and call unless they are given.
+static bool read_mirror(bw_reading *r, int32_t node, bw_stage *stage, int index) {
+    bw_spot *spot = &stage->spots[index];
+    if (!spot->derived) return true;
+    const char *ids[BW_MAX_SPOTS];
+    for (int s = 0; s < stage->defenders; s++)
+        ids[s] = stage->spots[s].id;
+    const int32_t mirror = bw_member(r, node, "mirror_of");
     int other = 0;
-    if (!take_spot(r, stage, mirror, &other)) return false;
-    if (other == index || stage->spots[other].derived) {
-        return bw_fail(r, mirror, "the spot ", stage->spots[other].id,
+    if (!bw_take_choice(r, mirror, "there is no spot", (bw_words){ids, stage->defenders}, &other))
+        return false;
+    const bw_spot *twin = &stage->spots[other];
+    if (twin->derived) {
+        return bw_fail(r, mirror, "the spot ", twin->id,
                        " has no home of its own to mirror; name one that has \"home\"");
     }
-    stage->spots[index].home = bw_mirror(stage->spots[other].home);
-    return true;
+    spot->home = bw_mirror(twin->home);
+    bool fits = spot->name[0] || bw_other_side(twin->name, spot->name, sizeof spot->name);
+    if (!bw_member(r, node, "call"))
+        fits = bw_other_side(twin->call, spot->call, sizeof spot->call) && fits;
+    if (fits) return true;
+    return bw_fail(r, node, "the name or call of ", twin->id,
+                   " is too long to follow on the other side; give this spot its own");
 }
 
 static bool check_apart(bw_reading *r, int32_t node, const bw_stage *stage, int index) {
-    bw_vec home = stage->spots[index].home;
+    const bw_vec home = stage->spots[index].home;
     for (int s = 0; s < index; s++) {
         if (home.x == stage->spots[s].home.x && home.y == stage->spots[s].home.y) {
-            return bw_fail(r, node, "this spot has the very home of ", stage->spots[s].id,
-                           "; move one of the two");
+            return bw_fail(r, node, "this spot has the same home as ", stage->spots[s].id,
+                           "; move one of them");
         }
     }
     return true;
@@ -93,121 +100,45 @@ static bool read_spots(bw_reading *r, int32_t list, bw_stage *stage) {
                        stage->defenders))
         return false;
     int i = 0;
-    for (int32_t n = bw_first(r, list); n; n = bw_next(r, n), i++) {
-        if (!read_spot(r, n, stage, i)) return false;
+    for (int32_t n = bw_first(r, list); n; n = bw_next(r, n)) {
+        if (!read_spot(r, n, stage, i++)) return false;
     }
     i = 0;
-    for (int32_t n = bw_first(r, list); n; n = bw_next(r, n), i++) {
-        if (!mirror_spot(r, n, stage, i)) return false;
+    for (int32_t n = bw_first(r, list); n; n = bw_next(r, n)) {
+        if (!read_mirror(r, n, stage, i++)) return false;
     }
     i = 0;
-    for (int32_t n = bw_first(r, list); n; n = bw_next(r, n), i++) {
-        if (!check_apart(r, n, stage, i)) return false;
-    }
-    return true;
-}
-
-static bool read_crease(bw_reading *r, int32_t node, bw_stage *stage) {
-    const char *words[BW_MAX_SPOTS + 2] = {"farthest", "none"};
-    for (int s = 0; s < stage->defenders; s++)
-        words[2 + s] = stage->spots[s].id;
-    int choice = 0;
-    if (!bw_take_choice(r, node, "way to cover the crease", (bw_words){words, stage->defenders + 2},
-                        &choice))
-        return false;
-    stage->rule.crease = choice == 0   ? BW_CREASE_FARTHEST
-                         : choice == 1 ? BW_CREASE_NONE
-                                       : choice - 2;
-    return true;
-}
-
-static bool read_rule(bw_reading *r, int32_t node, bw_stage *stage) {
-    bw_rule *rule = &stage->rule;
-    int32_t n;
-    if (!bw_take_object(r, node, "an object with the rule's numbers", BW_WORDS(rule_keys)))
-        return false;
-#define MEMBER(key) ((n = bw_node_member(r->tree, node, key)) != 0)
-    if (MEMBER("pickup") && !bw_take_length(r, n, 4, 25, &rule->pickup)) return false;
-    if (MEMBER("cushion") && !bw_take_length(r, n, 0, 6, &rule->cushion)) return false;
-    if (MEMBER("shift") && !bw_take_number(r, n, 0, 1, "", &rule->shift)) return false;
-    if (MEMBER("soft") && !bw_take_number(r, n, 0, 1, "", &rule->soft)) return false;
-    if (MEMBER("area") && !bw_take_length(r, n, 0, 10, &rule->area)) return false;
-    if (MEMBER("pull") && !bw_take_number(r, n, 0, 1, "", &rule->pull)) return false;
-    if (MEMBER("hold_behind") && !bw_take_flag(r, n, &rule->hold_behind)) return false;
-    if (MEMBER("hold_at")) {
-        if (!bw_take_place(r, n, &rule->hold_at)) return false;
-        if (rule->hold_at.x <= 0 || rule->hold_at.y < 0) {
-            return bw_fail(r, n,
-                           "this is where the right one of the low pair holds: x must be above 0 "
-                           "and y at least 0",
-                           NULL, "");
-        }
-    }
-    if (MEMBER("crease_at") && !bw_take_place(r, n, &rule->crease_at)) return false;
-    if (MEMBER("crease") && !read_crease(r, n, stage)) return false;
-#undef MEMBER
-    return true;
-}
-
-static bool read_pins_at(bw_reading *r, int32_t node, int landmark, bw_stage *stage) {
-    const char *ids[BW_MAX_SPOTS];
-    for (int s = 0; s < stage->defenders; s++)
-        ids[s] = stage->spots[s].id;
-    if (!bw_take_object(r, node, "an object with a place for each pinned spot",
-                        (bw_words){ids, stage->defenders}))
-        return false;
-    for (int s = 0; s < stage->defenders; s++) {
-        int32_t n = bw_node_member(r->tree, node, ids[s]);
-        if (!n) continue;
-        if (!bw_take_place(r, n, &stage->pins[landmark][s])) return false;
-        stage->pinned[landmark][s] = 1;
-    }
-    return true;
-}
-
-static bool read_pins(bw_reading *r, int32_t node, bw_stage *stage) {
-    const char *ids[BW_MAX_LANDMARKS];
-    for (int l = 0; l < r->scheme->landmark_count; l++)
-        ids[l] = r->scheme->landmarks[l].id;
-    if (!bw_take_object(r, node, "an object with the pins at each landmark",
-                        (bw_words){ids, r->scheme->landmark_count}))
-        return false;
-    for (int l = 0; l < r->scheme->landmark_count; l++) {
-        int32_t n = bw_node_member(r->tree, node, ids[l]);
-        if (n && !read_pins_at(r, n, l, stage)) return false;
+    for (int32_t n = bw_first(r, list); n; n = bw_next(r, n)) {
+        if (!check_apart(r, n, stage, i++)) return false;
     }
     return true;
 }
 
 static bool read_stage(bw_reading *r, int32_t node, int index) {
     bw_stage *stage = &r->scheme->stages[index];
-    int32_t n;
-    if (!bw_take_object(r, node, "a stage such as {\"defenders\": 4, ...}", BW_WORDS(stage_keys)))
-        return false;
-    if (!bw_take_member(r, node, "defenders", &n)) return false;
-    if (!bw_take_whole(r, n, 3, BW_MAX_SPOTS, &stage->defenders)) return false;
-    if (index > 0 && stage->defenders <= r->scheme->stages[index - 1].defenders) {
-        return bw_fail(r, n,
-                       "stages go by rising number of defenders, one stage for each number; this "
-                       "one is out of order",
+    if (!bw_take_object(r, node, BW_NOUN_STAGE)) return false;
+    const int32_t defenders = bw_member(r, node, "defenders"), call = bw_member(r, node, "call");
+    if (!bw_take_whole(r, defenders, 3, BW_MAX_SPOTS, &stage->defenders)) return false;
+    const int before = index > 0 ? r->scheme->stages[index - 1].defenders : 0;
+    if (stage->defenders <= before) {
+        return bw_fail(r, defenders,
+                       stage->defenders == before
+                           ? "there are two stages with as many defenders; keep one"
+                           : "the stages must stand in rising order of defenders; move this one up",
                        NULL, "");
     }
-    if (!bw_take_member(r, node, "shape", &n) || !read_shape(r, n, stage)) return false;
-    if ((n = bw_node_member(r->tree, node, "call")) &&
-        !bw_take_text(r, n, stage->call, sizeof stage->call, true))
-        return false;
-    if (!bw_take_member(r, node, "spots", &n) || !read_spots(r, n, stage)) return false;
-    stage->rule = bw_rule_default();
-    if ((n = bw_node_member(r->tree, node, "rule")) && !read_rule(r, n, stage)) return false;
-    if ((n = bw_node_member(r->tree, node, "pins")) && !read_pins(r, n, stage)) return false;
-    return true;
+    if (!read_shape(r, bw_member(r, node, "shape"), stage)) return false;
+    if (call && !bw_take_text(r, call, stage->call, sizeof stage->call)) return false;
+    if (!read_spots(r, bw_member(r, node, "spots"), stage)) return false;
+    if (!bw_read_rule(r, bw_member(r, node, "rule"), stage)) return false;
+    return bw_read_pins(r, bw_member(r, node, "pins"), stage);
 }
 
 bool bw_read_stages(bw_reading *r, int32_t list) {
     if (!bw_take_array(r, list, "a list of stages", 1, BW_MAX_STAGES)) return false;
     int i = 0;
-    for (int32_t n = bw_first(r, list); n; n = bw_next(r, n), i++) {
-        if (!read_stage(r, n, i)) return false;
+    for (int32_t n = bw_first(r, list); n; n = bw_next(r, n)) {
+        if (!read_stage(r, n, i++)) return false;
     }
     r->scheme->stage_count = i;
     bw_find_twins(r->scheme);

@@ -16,30 +16,42 @@ static bool refused(const bw_tree *tree) {
     return tree->error.status != BW_OK;
 }
 
-/// Keeps the first refusal; it applies to the value that would come next.
+/// The innermost open container, or -1.
+static int32_t innermost(const bw_tree *tree) {
+    return tree->depth > 0 ? tree->open[tree->depth - 1] : -1;
+}
+
+/// Keeps the first refusal. Its place is the value that was about to come, or the one open around it.
 static void refuse(bw_tree *tree, bw_status status, const char *message) {
     if (refused(tree)) return;
     tree->error.status = status;
     bw_copy(tree->error.message, sizeof tree->error.message, message);
     bw_text pointer = bw_text_in(tree->error.pointer, sizeof tree->error.pointer);
-    if (tree->depth > 0) bw_put_pointer(tree, tree->open[tree->depth - 1], &pointer);
+    const int32_t parent = innermost(tree);
+    if (parent < 0) return;
+    bw_put_pointer(tree, parent, &pointer);
+    if (tree->key >= 0) {
+        bw_put_pointer_key(&pointer, tree->text + tree->key, (size_t)tree->key_length);
+    } else if (tree->nodes[parent].kind == BW_NODE_ARRAY) {
+        bw_put_char(&pointer, '/');
+        bw_put_int(&pointer, tree->nodes[parent].count);
+    }
 }
 
 /// Copies text into the tree; -1 and a refusal when it does not fit or is not fit to keep.
 static int32_t keep_text(bw_tree *tree, const char *text, size_t length) {
     if (length > (size_t)(BW_TREE_TEXT - tree->text_used)) {
-        refuse(tree, BW_LIMIT, "there is more text than a scheme can hold (128 kB)");
+        refuse(tree, BW_LIMIT, "there is more text than a scheme can hold (192 kB)");
         return -1;
     }
+    const int32_t at = tree->text_used;
     for (size_t i = 0; i < length; i++) {
         if (text[i] == '\0') {
             refuse(tree, BW_BAD_INPUT, "a text has a NUL character in it; leave it out");
             return -1;
         }
-    }
-    int32_t at = tree->text_used;
-    for (size_t i = 0; i < length; i++)
         tree->text[at + (int32_t)i] = text[i];
+    }
     tree->text_used += (int32_t)length;
     return at;
 }
@@ -55,29 +67,28 @@ static int32_t add(bw_tree *tree, bw_node_kind kind) {
         refuse(tree, BW_BAD_INPUT, "something follows the document; a file holds one scheme");
         return -1;
     }
-    int32_t index = tree->node_count++;
-    bw_node *node = &tree->nodes[index];
-    *node = (bw_node){.kind = kind, .parent = -1, .key = tree->key, .key_length = tree->key_length};
+    const int32_t index = tree->node_count++;
+    const int32_t parent = innermost(tree);
+    tree->nodes[index] =
+        (bw_node){.kind = kind, .parent = parent, .key = tree->key, .key_length = tree->key_length};
     tree->key = -1;
     tree->key_length = 0;
-    if (tree->depth > 0) {
-        int32_t parent = tree->open[tree->depth - 1];
-        node->parent = parent;
-        if (tree->nodes[parent].kind == BW_NODE_ARRAY) node->key = -1;
-        if (tree->nodes[parent].count++ == 0)
-            tree->nodes[parent].first = index;
-        else
-            tree->nodes[tree->last[tree->depth - 1]].next = index;
-        tree->last[tree->depth - 1] = index;
+    if (parent < 0) return index;
+    BW_ASSERT((tree->nodes[parent].kind == BW_NODE_OBJECT) == (tree->nodes[index].key >= 0));
+    if (tree->nodes[parent].count++ == 0) {
+        tree->nodes[parent].first = index;
+    } else {
+        tree->nodes[tree->last[tree->depth - 1]].next = index;
     }
+    tree->last[tree->depth - 1] = index;
     return index;
 }
 
 static void open_container(bw_tree *tree, bw_node_kind kind) {
-    if (!refused(tree) && tree->depth == BW_TREE_DEPTH) {
+    if (tree->depth == BW_TREE_DEPTH) {
         refuse(tree, BW_LIMIT, "values are nested more than 12 deep; a scheme needs at most 7");
     }
-    int32_t index = add(tree, kind);
+    const int32_t index = add(tree, kind);
     if (index < 0) return;
     tree->open[tree->depth] = index;
     tree->last[tree->depth] = 0;
@@ -87,48 +98,75 @@ static void open_container(bw_tree *tree, bw_node_kind kind) {
 void bw_tree_object(bw_tree *tree) {
     open_container(tree, BW_NODE_OBJECT);
 }
+
 void bw_tree_array(bw_tree *tree) {
     open_container(tree, BW_NODE_ARRAY);
 }
 
 void bw_tree_end(bw_tree *tree) {
-    if (!refused(tree) && tree->depth > 0) tree->depth--;
+    if (refused(tree)) return;
+    BW_ASSERT(tree->depth > 0 && tree->key < 0);
+    tree->depth--;
 }
 
-void bw_tree_key(bw_tree *tree, const char *text, size_t length) {
-    if (refused(tree)) return;
-    int32_t parent = tree->depth > 0 ? tree->open[tree->depth - 1] : -1;
-    for (int32_t i = parent < 0 ? 0 : tree->nodes[parent].first; i != 0; i = tree->nodes[i].next) {
+/// True when the object has the key already; its place is then the error's.
+static bool said_before(bw_tree *tree, int32_t object, const char *text, size_t length) {
+    for (int32_t i = tree->nodes[object].first; i != 0; i = tree->nodes[i].next) {
         if (!bw_node_key_is(tree, i, text, length)) continue;
         char message[BW_MESSAGE_SIZE];
         bw_text t = bw_text_in(message, sizeof message);
         bw_put(&t, "the key \"");
-        bw_put_n(&t, text, length < 40 ? length : 40);
-        bw_put(&t, "\" is said twice; keep one");
+        bw_put_n(&t, text, length);
+        bw_put(&t, "\" is said twice in one object; keep one");
         refuse(tree, BW_BAD_INPUT, message);
+        bw_text pointer = bw_text_in(tree->error.pointer, sizeof tree->error.pointer);
+        bw_put_pointer(tree, i, &pointer);
+        return true;
+    }
+    return false;
+}
+
+void bw_tree_key(bw_tree *tree, const char *text, size_t length) {
+    if (refused(tree)) return;
+    const int32_t object = innermost(tree);
+    BW_ASSERT(object >= 0 && tree->nodes[object].kind == BW_NODE_OBJECT && tree->key < 0);
+    if (tree->nodes[object].count == BW_TREE_KEYS) {
+        refuse(tree, BW_LIMIT, "an object has more than 64 keys; a scheme needs at most 24");
         return;
     }
+    if (length > BW_TREE_KEY_BYTES) {
+        refuse(tree, BW_LIMIT, "a key is longer than 63 bytes; no key of a scheme is");
+        return;
+    }
+    for (size_t i = 0; i < length; i++) {
+        if (!bw_is_control(text, i, length)) continue;
+        refuse(tree, BW_BAD_INPUT, "a key has a control character in it; no key of a scheme has");
+        return;
+    }
+    if (said_before(tree, object, text, length)) return;
     tree->key = keep_text(tree, text, length);
-    tree->key_length = (int32_t)length;
+    tree->key_length = tree->key < 0 ? 0 : (int32_t)length;
 }
 
 void bw_tree_string(bw_tree *tree, const char *text, size_t length) {
     if (refused(tree)) return;
-    int32_t at = keep_text(tree, text, length);
-    if (at < 0) return;
-    int32_t index = add(tree, BW_NODE_STRING);
+    const int32_t at = keep_text(tree, text, length);
+    const int32_t index = at < 0 ? -1 : add(tree, BW_NODE_STRING);
     if (index < 0) return;
     tree->nodes[index].text = at;
     tree->nodes[index].text_length = (int32_t)length;
 }
 
 void bw_tree_number(bw_tree *tree, double value) {
-    int32_t index = add(tree, BW_NODE_NUMBER);
+    if (!(value - value == 0)) {
+        refuse(tree, BW_BAD_INPUT, "a number is not finite; write it out in digits");
+    }
+    const int32_t index = add(tree, BW_NODE_NUMBER);
     if (index >= 0) tree->nodes[index].number = value;
 }
 
 void bw_tree_bool(bw_tree *tree, bool value) {
-    int32_t index = add(tree, BW_NODE_BOOL);
+    const int32_t index = add(tree, BW_NODE_BOOL);
     if (index >= 0) tree->nodes[index].number = value ? 1 : 0;
 }
 
@@ -137,7 +175,7 @@ void bw_tree_null(bw_tree *tree) {
 }
 
 bool bw_tree_finish(bw_tree *tree) {
-    if (!refused(tree) && (tree->node_count == 0 || tree->depth > 0)) {
+    if (tree->node_count == 0 || tree->depth > 0) {
         refuse(tree, BW_BAD_INPUT, "the document ends before it is whole");
     }
     return !refused(tree);

@@ -1,7 +1,11 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 /// A document as a tree, built from a stream of parse events in memory the caller owns. The native
 /// program feeds it from jansson, the browser from its own parser; what follows is the same code.
-/// Limits on depth, node count and text are kept here; duplicate keys are refused here too.
+/// Limits on depth, node count and text are kept here; duplicate keys, control characters in keys, NUL
+/// and numbers that are not finite are refused here too.
+///
+/// Events come in a parser's order: inside an object each value follows its key. Another order is a
+/// mistake of the feeding code, not of the document, and is asserted against.
 #ifndef BW_SCHEME_TREE_H
 #define BW_SCHEME_TREE_H
 
@@ -10,7 +14,9 @@
 enum {
     BW_TREE_DEPTH = 12,         ///< deepest nesting a scheme needs is 7
     BW_TREE_NODES = 8192,       ///< values in one document
-    BW_TREE_TEXT = 128 * 1024,  ///< bytes of all keys and strings together
+    BW_TREE_TEXT = 192 * 1024,  ///< bytes of all keys and strings; the fullest scheme has 140 kB
+    BW_TREE_KEYS = 64,          ///< members of one object; a scheme needs at most 24
+    BW_TREE_KEY_BYTES = 63,     ///< longest key
     BW_DOCUMENT_BYTES = 1 << 20 ///< largest file accepted
 };
 

@@ -1,0 +1,95 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+/// A stage's rule, and the pins that overrule it. Either may be left out; node 0 stands for that.
+#include "scheme/reading.h"
+
+static const bw_range share = {0, 1, ""};
+
+/// The practice rule as it would be read back from a file in this unit.
+static bw_rule usual_rule(const bw_reading *r) {
+    bw_rule rule = bw_rule_default();
+    rule.pickup = bw_file_length(r, rule.pickup);
+    rule.cushion = bw_file_length(r, rule.cushion);
+    rule.area = bw_file_length(r, rule.area);
+    rule.hold_at = bw_v(bw_file_length(r, rule.hold_at.x), bw_file_length(r, rule.hold_at.y));
+    rule.crease_at = bw_v(bw_file_length(r, rule.crease_at.x), bw_file_length(r, rule.crease_at.y));
+    return rule;
+}
+
+/// "farthest", "none", or the spot that always has the crease.
+static bool read_crease(bw_reading *r, int32_t node, bw_stage *stage) {
+    const char *words[BW_MAX_SPOTS + 2] = {"farthest", "none"};
+    for (int s = 0; s < stage->defenders; s++)
+        words[2 + s] = stage->spots[s].id;
+    const bw_words choices = {words, stage->defenders + 2};
+    int choice = 0;
+    if (!bw_take_choice(r, node, "the crease cannot go to", choices, &choice)) return false;
+    const int fixed[] = {BW_CREASE_FARTHEST, BW_CREASE_NONE};
+    stage->rule.crease = choice < 2 ? fixed[choice] : choice - 2;
+    return true;
+}
+
+static bool read_hold_at(bw_reading *r, int32_t node, bw_rule *rule) {
+    if (!bw_take_place(r, node, &rule->hold_at)) return false;
+    return (rule->hold_at.x > 0 && rule->hold_at.y >= 0) ||
+           bw_fail(r, node, "", "hold_at",
+                   " is where the right man of the low pair holds; its x must be above 0 and its "
+                   "y not below 0");
+}
+
+bool bw_read_rule(bw_reading *r, int32_t node, bw_stage *stage) {
+    bw_rule *rule = &stage->rule;
+    *rule = usual_rule(r);
+    if (!node) return true;
+    if (!bw_take_object(r, node, BW_NOUN_RULE)) return false;
+    int32_t n = bw_member(r, node, "pickup");
+    if (n && !bw_take_length(r, n, 4, 25, &rule->pickup)) return false;
+    n = bw_member(r, node, "cushion");
+    if (n && !bw_take_length(r, n, 0, 6, &rule->cushion)) return false;
+    n = bw_member(r, node, "shift");
+    if (n && !bw_take_number(r, n, share, &rule->shift)) return false;
+    n = bw_member(r, node, "soft");
+    if (n && !bw_take_number(r, n, share, &rule->soft)) return false;
+    n = bw_member(r, node, "area");
+    if (n && !bw_take_length(r, n, 0, 10, &rule->area)) return false;
+    n = bw_member(r, node, "pull");
+    if (n && !bw_take_number(r, n, share, &rule->pull)) return false;
+    n = bw_member(r, node, "hold_behind");
+    if (n && !bw_take_flag(r, n, &rule->hold_behind)) return false;
+    n = bw_member(r, node, "hold_at");
+    if (n && !read_hold_at(r, n, rule)) return false;
+    n = bw_member(r, node, "crease_at");
+    if (n && !bw_take_place(r, n, &rule->crease_at)) return false;
+    n = bw_member(r, node, "crease");
+    return !n || read_crease(r, n, stage);
+}
+
+static bool read_pins_at(bw_reading *r, int32_t node, int landmark, bw_stage *stage) {
+    const char *ids[BW_MAX_SPOTS];
+    for (int s = 0; s < stage->defenders; s++)
+        ids[s] = stage->spots[s].id;
+    if (!bw_take_map(r, node, "an object such as {\"LL\": [-3, 2]}", "this stage has no spot",
+                     (bw_words){ids, stage->defenders}))
+        return false;
+    for (int s = 0; s < stage->defenders; s++) {
+        const int32_t place = bw_member(r, node, ids[s]);
+        if (!place) continue;
+        if (!bw_take_place(r, place, &stage->pins[landmark][s])) return false;
+        stage->pinned[landmark][s] = 1;
+    }
+    return true;
+}
+
+bool bw_read_pins(bw_reading *r, int32_t node, bw_stage *stage) {
+    if (!node) return true;
+    const char *ids[BW_MAX_LANDMARKS];
+    for (int l = 0; l < r->scheme->landmark_count; l++)
+        ids[l] = r->scheme->landmarks[l].id;
+    if (!bw_take_map(r, node, "an object such as {\"x\": {\"LL\": [-3, 2]}}",
+                     "there is no landmark", (bw_words){ids, r->scheme->landmark_count}))
+        return false;
+    for (int l = 0; l < r->scheme->landmark_count; l++) {
+        const int32_t at = bw_member(r, node, ids[l]);
+        if (at && !read_pins_at(r, at, l, stage)) return false;
+    }
+    return true;
+}
