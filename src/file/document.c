@@ -50,6 +50,24 @@ static void feed(bw_tree *tree, const json_t *value) {
     }
 }
 
+/// jansson would build a tree a hundred times the size of a text of empty brackets, so what cannot be a
+/// scheme is refused unparsed. False with the place at which the limit was passed.
+static bool few_enough(const char *text, size_t length, size_t *at) {
+    const int most = 2 * BW_TREE_NODES; // empty brackets count twice
+    bool in_text = false;
+    int count = 0;
+    for (*at = 0; *at < length; ++*at) {
+        const char c = text[*at];
+        if (in_text && c == '\\')
+            ++*at;
+        else if (c == '"')
+            in_text = !in_text;
+        else if (!in_text && (c == ',' || c == '[' || c == '{') && ++count > most)
+            return false;
+    }
+    return true;
+}
+
 /// jansson's reasons in our words. Its texts name tokens; a coach needs what would be right.
 static void explain(const json_error_t *why, bw_error *error) {
     bw_text t = bw_text_in(error->message, sizeof error->message);
@@ -77,7 +95,8 @@ static void explain(const json_error_t *why, bw_error *error) {
         break;
     default:
         bw_put(&t, "this is not JSON here (");
-        bw_put(&t, why->text);
+        for (const char *c = why->text; *c; c++)
+            bw_put_n(&t, (unsigned char)*c < 0x20 || *c == 0x7f ? "?" : c, 1);
         bw_put(&t, "); look for a missing comma, quote or bracket");
     }
 }
@@ -87,7 +106,17 @@ bw_status bw_document_parse(const char *text, size_t length, bw_scheme *scheme, 
     if (length > BW_DOCUMENT_BYTES) {
         return fail(error, BW_LIMIT, "the file is larger than a scheme can be (1 MB)");
     }
+    if (length >= 3 && memcmp(text, "\xef\xbb\xbf", 3) == 0) {
+        return fail(error, BW_BAD_INPUT,
+                    "the file begins with a byte order mark; save it as UTF-8 without one");
+    }
     const bw_source source = {(char *)text, length};
+    size_t too_far;
+    if (!few_enough(text, length, &too_far)) {
+        fail(error, BW_LIMIT, "there are more values than a scheme can hold (8192)");
+        bw_locate_offset(&source, too_far + 1, error);
+        return error->status;
+    }
     json_error_t why;
     json_t *root = json_loadb(text, length, JSON_REJECT_DUPLICATES | JSON_DECODE_ANY, &why);
     if (!root) {

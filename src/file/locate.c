@@ -7,14 +7,14 @@
 #include "scheme/tree.h"
 #include <string.h>
 
-enum { DEEPEST = 2 * BW_TREE_DEPTH, KEY_KEPT = 64 };
+enum { DEEPEST = 2 * BW_TREE_DEPTH };
 
 /// One open container.
 typedef struct level {
     bool object;
     bool after_colon;
     int index; ///< of the element being read
-    char key[KEY_KEPT];
+    char key[BW_POINTER_SIZE];
 } level;
 
 typedef struct scanner {
@@ -41,59 +41,111 @@ static level *innermost(scanner *s) {
     return s->depth > 0 && s->depth <= DEEPEST ? &s->levels[s->depth - 1] : NULL;
 }
 
-/// Skips a string from its opening quote; keeps its plain characters in `keep`, unless that is NULL.
+/// Takes "\uXXXX" from its u and gives the code; -1, and nothing taken, when it is something else.
+static int take_code(scanner *s) {
+    int code = 0;
+    if (s->length - s->at < 5 || s->text[s->at] != 'u') return -1;
+    for (size_t i = 1; i <= 4; i++) {
+        const char *const digits = "0123456789abcdef0123456789ABCDEF";
+        const char c = s->text[s->at + i], *digit = c ? strchr(digits, c) : NULL;
+        if (!digit) return -1;
+        code = code * 16 + (int)((digit - digits) % 16);
+    }
+    s->at += 5;
+    return code;
+}
+
+static void put_utf8(bw_text *out, int code) {
+    static const int first[] = {0, 0xc0, 0xe0, 0xf0}; // by the bytes that follow the first
+    const int tails = code < 0x80 ? 0 : code < 0x800 ? 1 : code < 0x10000 ? 2 : 3;
+    char bytes[4] = {(char)(first[tails] | code >> 6 * tails)};
+    for (int i = 1; i <= tails; i++)
+        bytes[i] = (char)(0x80 | (code >> 6 * (tails - i) & 0x3f));
+    bw_put_n(out, bytes, (size_t)tails + 1);
+}
+
+/// Takes what follows a backslash.
+static void take_escape(scanner *s, bw_text *kept) {
+    int code = take_code(s);
+    if (code >= 0xd800 && code < 0xdc00 && s->length - s->at > 1 && s->text[s->at] == '\\') {
+        s->at++;
+        const int low = take_code(s);
+        if (low >= 0xdc00 && low < 0xe000) code = 0x10000 + (code - 0xd800) * 0x400 + low - 0xdc00;
+    }
+    if (code >= 0) {
+        put_utf8(kept, code);
+        return;
+    }
+    static const char letters[] = "bfnrt", meant[] = "\b\f\n\r\t";
+    const char c = s->text[s->at++], *letter = c ? strchr(letters, c) : NULL;
+    bw_put_char(kept, letter ? meant[letter - letters] : c);
+}
+
+/// Skips a string from its opening quote; keeps what it says in `keep`, unless that is NULL.
 static void skip_string(scanner *s, char *keep) {
     char none[1];
-    bw_text kept = bw_text_in(keep ? keep : none, keep ? KEY_KEPT : 1);
-    for (s->at++; s->at < s->length && s->text[s->at] != '"'; s->at++) {
-        if (s->text[s->at] == '\\' && s->at + 1 < s->length) s->at++;
-        bw_put_char(&kept, s->text[s->at]);
+    bw_text kept = bw_text_in(keep ? keep : none, keep ? sizeof s->levels[0].key : sizeof none);
+    s->at++;
+    while (s->at < s->length && s->text[s->at] != '"') {
+        const size_t from = s->at;
+        while (s->at < s->length && s->text[s->at] != '"' && s->text[s->at] != '\\')
+            s->at++;
+        bw_put_n(&kept, s->text + from, s->at - from);
+        if (s->at == s->length || s->text[s->at] == '"') break;
+        s->at++;
+        if (s->at < s->length) take_escape(s, &kept);
     }
     if (s->at < s->length) s->at++;
 }
 
-/// Reads one token and keeps the way up to date. Returns true when the token began a value.
-static bool step(scanner *s, size_t *value_at) {
+static bool at_key(scanner *s) {
+    const level *l = innermost(s);
+    return s->text[s->at] == '"' && l && l->object && !l->after_colon;
+}
+
+/// True when the next token begins a value.
+static bool at_value(scanner *s) {
+    const char c = s->text[s->at];
+    return !at_key(s) && (c == '\0' || !strchr(" \t\r\n,:}]", c));
+}
+
+/// Takes one token and keeps the way up to date.
+static void step(scanner *s) {
     level *l = innermost(s);
-    char c = s->text[s->at];
-    if (c == '"' && l && l->object && !l->after_colon) {
-        skip_string(s, l->key);
-        return false;
-    }
-    *value_at = s->at;
+    const size_t from = s->at;
+    const char c = s->text[from];
     switch (c) {
-    case '"': skip_string(s, NULL); return true;
+    case '"': skip_string(s, at_key(s) ? l->key : NULL); return;
     case '{':
     case '[':
         s->at++;
         if (s->depth < DEEPEST) s->levels[s->depth] = (level){.object = c == '{'};
         s->depth++;
-        return true;
+        return;
     case '}':
     case ']':
         s->at++;
         if (s->depth > 0) s->depth--;
-        return false;
+        return;
     case ':':
         s->at++;
         if (l) l->after_colon = true;
-        return false;
+        return;
     case ',':
         s->at++;
-        if (l) {
-            l->after_colon = false;
-            l->index++;
-        }
-        return false;
+        if (!l) return;
+        l->after_colon = false;
+        l->key[0] = '\0';
+        l->index++;
+        return;
     case ' ':
     case '\t':
     case '\r':
-    case '\n': s->at++; return false;
+    case '\n': s->at++; return;
     default:
         while (s->at < s->length && !strchr(" \t\r\n,:{}[]\"", s->text[s->at]))
             s->at++;
-        if (s->at == *value_at) s->at++; // a NUL byte ends strchr's list too
-        return true;
+        if (s->at == from) s->at++; // a NUL byte ends strchr's list too
     }
 }
 
@@ -113,14 +165,22 @@ static void line_and_column(const bw_source *source, size_t offset, int *line, i
 
 void bw_locate_offset(const bw_source *source, size_t offset, bw_error *error) {
     scanner s = {.text = source->text, .length = source->length};
+    size_t token = 0;
     if (offset > source->length) offset = source->length;
-    size_t value_at = 0;
     // jansson's position is the end of the token it refused, so what began before it counts.
-    while (s.at < offset && s.at < s.length)
-        step(&s, &value_at);
+    while (s.at < offset) {
+        token = s.at;
+        step(&s);
+    }
     bw_text pointer = bw_text_in(error->pointer, sizeof error->pointer);
     put_way(&s, &pointer);
-    line_and_column(source, offset > 0 ? offset - 1 : 0, &error->line, &error->column);
+    const bool whole = s.at <= offset;
+    const level *l = innermost(&s);
+    // A key that has no value yet: the key itself was refused, or what stands for its colon.
+    if (whole && l && l->object && !l->after_colon && l->key[0])
+        bw_put_pointer_key(&pointer, l->key, strlen(l->key));
+    // Within a token, such as a text that is not closed, the byte at fault; else the token's start.
+    line_and_column(source, whole ? token : offset - 1, &error->line, &error->column);
 }
 
 /// Length of the part of `pointer` that `way` follows, in whole keys; -1 when way leaves it.
@@ -134,17 +194,15 @@ void bw_source_locate(const bw_source *source, const char *pointer, int *line, i
     scanner s = {.text = source->text, .length = source->length};
     int best = -1;
     size_t best_at = 0;
-    while (s.at < s.length) {
+    for (; s.at < s.length; step(&s)) {
+        if (s.depth > DEEPEST || !at_value(&s)) continue;
         char way[BW_POINTER_SIZE];
         bw_text t = bw_text_in(way, sizeof way);
-        int depth = s.depth; // a bracket opens its level only after its own place was asked
         put_way(&s, &t);
-        size_t value_at = 0;
-        if (!step(&s, &value_at) || depth > DEEPEST) continue;
         int n = followed(pointer, way);
         if (n <= best) continue;
         best = n;
-        best_at = value_at;
+        best_at = s.at;
         if (pointer[n] == '\0') break;
     }
     line_and_column(source, best_at, line, column);

@@ -1,8 +1,10 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 /// Whole or not at all: a temporary file in the same folder, flushed to the disk, then renamed.
+#define _XOPEN_SOURCE 700 // realpath
 #include "core/text.h"
 #include "file/document.h"
 #include <errno.h>
+#include <fcntl.h>
 #include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
@@ -51,11 +53,7 @@ static bw_status save_to(const char *path, char *temporary, const void *bytes, s
     return status;
 }
 
-bw_status bw_file_save(const char *path, const void *bytes, size_t length, bw_error *error) {
-    if (strcmp(path, "-") == 0) {
-        if (fwrite(bytes, 1, length, stdout) == length && fflush(stdout) == 0) return BW_OK;
-        return system_says(error, "standard output cannot be written");
-    }
+static bw_status replace(const char *path, const void *bytes, size_t length, bw_error *error) {
     const char suffix[] = ".XXXXXX";
     size_t n = strlen(path);
     char *temporary = malloc(n + sizeof suffix);
@@ -64,5 +62,34 @@ bw_status bw_file_save(const char *path, const void *bytes, size_t length, bw_er
     memcpy(temporary + n, suffix, sizeof suffix);
     bw_status status = save_to(path, temporary, bytes, length, error);
     free(temporary);
+    return status;
+}
+
+/// A device or a pipe is written to; a file put in its place would break it.
+static bw_status write_through(const char *path, const void *bytes, size_t length,
+                               bw_error *error) {
+    int file = open(path, O_WRONLY);
+    if (file < 0) return system_says(error, "it cannot be written");
+    bool fine = write_all(file, bytes, length);
+    if (close(file) != 0) fine = false;
+    return fine ? BW_OK : system_says(error, "it cannot be written");
+}
+
+bw_status bw_file_save(const char *path, const void *bytes, size_t length, bw_error *error) {
+    if (strcmp(path, "-") == 0) {
+        if (fwrite(bytes, 1, length, stdout) == length && fflush(stdout) == 0) return BW_OK;
+        return system_says(error, "standard output cannot be written");
+    }
+    struct stat about;
+    if (stat(path, &about) != 0) return replace(path, bytes, length, error);
+    if (S_ISDIR(about.st_mode)) {
+        errno = EISDIR;
+        return system_says(error, "it cannot be written");
+    }
+    if (!S_ISREG(about.st_mode)) return write_through(path, bytes, length, error);
+    char *target = realpath(path, NULL); // a link goes on pointing to the file
+    if (!target) return system_says(error, "it cannot be written");
+    bw_status status = replace(target, bytes, length, error);
+    free(target);
     return status;
 }
