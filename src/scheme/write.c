@@ -3,6 +3,7 @@
 #include "scheme/write.h"
 #include "core/field.h"
 #include "core/level.h"
+#include "scheme/sides.h"
 
 enum { PLACES = 4 };
 
@@ -12,14 +13,23 @@ typedef struct writing {
     double per; ///< metres in the file's unit
 } writing;
 
+/// A line end has a short escape; any other control character, which the reader would refuse, is
+/// still written so that the file stays JSON.
 static void put_string(bw_text *out, const char *s) {
+    static const char hex[] = "0123456789abcdef";
     bw_put_char(out, '"');
     for (; *s; s++) {
-        if (*s == '"' || *s == '\\') bw_put_char(out, '\\');
-        if (*s == '\n')
+        const unsigned char c = (unsigned char)*s;
+        if (c == '\n') {
             bw_put(out, "\\n");
-        else
+        } else if (c < 0x20) {
+            bw_put(out, "\\u00");
+            bw_put_char(out, hex[c >> 4]);
+            bw_put_char(out, hex[c & 15]);
+        } else {
+            if (c == '"' || c == '\\') bw_put_char(out, '\\');
             bw_put_char(out, *s);
+        }
     }
     bw_put_char(out, '"');
 }
@@ -55,20 +65,35 @@ static void put_line(bw_text *out, bool first, int indent) {
         bw_put_char(out, ' ');
 }
 
+/// Whether a place is left out for its twin's: the twin must keep a place of its own.
+static bool follows(int derived, int index, int twin, int twin_derived) {
+    return derived && twin >= 0 && twin != index && !twin_derived;
+}
+
+/// A name or call, left out where the reader would give the same from the twin.
+static void put_follower(bw_text *out, const char *key, const char *text, const char *twin_text) {
+    char other[BW_NAME_SIZE];
+    if (bw_other_side(twin_text, other, sizeof other) && bw_same(other, text)) return;
+    bw_put(out, ", ");
+    put_pair(out, key, text);
+}
+
 static void put_landmarks(const writing *w) {
     bw_text *out = w->out;
     for (int i = 0; i < w->scheme->landmark_count; i++) {
         const bw_landmark *landmark = &w->scheme->landmarks[i];
+        const bw_landmark *twin = &w->scheme->landmarks[landmark->twin < 0 ? i : landmark->twin];
         put_line(out, i == 0, 4);
         bw_put_char(out, '{');
         put_pair(out, "id", landmark->id);
-        bw_put(out, ", ");
-        put_pair(out, "name", landmark->name);
-        bw_put(out, ", ");
-        if (landmark->derived && landmark->twin >= 0) {
-            put_pair(out, "mirror_of", w->scheme->landmarks[landmark->twin].id);
+        if (follows(landmark->derived, i, landmark->twin, twin->derived)) {
+            put_follower(out, "name", landmark->name, twin->name);
+            bw_put(out, ", ");
+            put_pair(out, "mirror_of", twin->id);
         } else {
-            put_key(out, "at");
+            bw_put(out, ", ");
+            put_pair(out, "name", landmark->name);
+            bw_put(out, ", \"at\": ");
             put_place(w, landmark->at);
         }
         bw_put_char(out, '}');
@@ -79,21 +104,24 @@ static void put_spots(const writing *w, const bw_stage *stage) {
     bw_text *out = w->out;
     for (int s = 0; s < stage->defenders; s++) {
         const bw_spot *spot = &stage->spots[s];
+        const bw_spot *twin = &stage->spots[spot->twin < 0 ? s : spot->twin];
         put_line(out, s == 0, 8);
         bw_put_char(out, '{');
         put_pair(out, "id", spot->id);
-        bw_put(out, ", ");
-        put_pair(out, "name", spot->name);
-        bw_put(out, ", ");
-        if (spot->derived && spot->twin >= 0) {
-            put_pair(out, "mirror_of", stage->spots[spot->twin].id);
-        } else {
-            put_key(out, "home");
-            put_place(w, spot->home);
-        }
-        if (spot->call[0]) {
+        if (follows(spot->derived, s, spot->twin, twin->derived)) {
+            put_follower(out, "name", spot->name, twin->name);
             bw_put(out, ", ");
-            put_pair(out, "call", spot->call);
+            put_pair(out, "mirror_of", twin->id);
+            put_follower(out, "call", spot->call, twin->call);
+        } else {
+            bw_put(out, ", ");
+            put_pair(out, "name", spot->name);
+            bw_put(out, ", \"home\": ");
+            put_place(w, spot->home);
+            if (spot->call[0]) {
+                bw_put(out, ", ");
+                put_pair(out, "call", spot->call);
+            }
         }
         bw_put_char(out, '}');
     }
