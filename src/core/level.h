@@ -38,6 +38,7 @@ typedef struct bw_level {
 
     double sharpness; ///< logit sharpness of a typical choice, per goal
     double keep;      ///< what keeping the ball seems worth to a typical carrier, goals
+    double hurry;     ///< how fast what comes later loses worth to him, 1/s
     int look_ahead;   ///< further plies a typical carrier thinks through before he chooses, 0 or 1
     const char *sources; ///< one line per figure: where it comes from, or "assumed"
 } bw_level;

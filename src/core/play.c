@@ -69,9 +69,8 @@ void bw_play_windup(const bw_break *b, const bw_state *from, bw_ply ply, bw_stat
     stand(b, to, b->ground->release, onlooker);
 }
 
-/// How much of a pass from `from` to `at` the defenders leave, by where they are when it is thrown.
-static double lane_left(const bw_break *b, const bw_state *s, bw_vec from, bw_vec at, double length,
-                        double flight) {
+double bw_lane_left(const bw_break *b, const bw_state *s, bw_vec from, bw_vec at, double length,
+                    double flight) {
     const bw_vec along = bw_scale(bw_sub(at, from), 1 / length);
     const double react = b->reaction[(int)s->in] * BW_TICK, reach = b->ground->level->pass_reach;
     double left = 1;
@@ -107,7 +106,7 @@ double bw_play_flight(const bw_break *b, const bw_state *released, int to_man, b
     aim = bw_run_alone(to, to_man, &g->attacker, ticks, freeze);
     const double length = bw_max(bw_distance(from, aim), 0.1);
     double chance =
-        bw_pass_thrown(g->level, length) * lane_left(b, to, from, aim, length, ticks * BW_TICK);
+        bw_pass_thrown(g->level, length) * bw_lane_left(b, to, from, aim, length, ticks * BW_TICK);
 
     bw_onlooker flying = {0};
     if (onlooker) flying = (bw_onlooker){onlooker->watch, onlooker->self, true, from};

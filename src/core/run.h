@@ -42,6 +42,11 @@ double bw_play_flight(const bw_break *b, const bw_state *released, int to_man, b
 /// Chance that a pass this long is thrown and caught when no defender is near: never rises with length.
 double bw_pass_thrown(const bw_level *level, double length);
 
+/// How much of a pass from `from` to `at`, `length` > 0 m, the defenders and the goal leave, by where
+/// they are when it is thrown; `flight` seconds.
+double bw_lane_left(const bw_break *b, const bw_state *s, bw_vec from, bw_vec at, double length,
+                    double flight);
+
 /// Share of a shot from `at` that all defenders leave where they are.
 double bw_shot_open(const bw_break *b, const bw_state *s, bw_vec at);
 

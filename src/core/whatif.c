@@ -1,0 +1,131 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+/// For each rotation the offence uses: the break is taken to a typical moment of it, the pass is
+/// played, and what follows is forecast twice from the catch, with the men on their way and with the
+/// same men already in place.
+#include "core/whatif.h"
+#include "core/choice.h"
+
+/// Seconds looked at after the catch; roll-outs each way; and how many rotations are looked into.
+#define AFTER 3
+enum { ROLLOUTS = 24, LOOKED_INTO = 12 };
+
+typedef struct whatif_work {
+    bw_state state, caught;
+    bw_forecast forecast;
+    double scratch[1]; ///< the rest goes to the forecast
+} whatif_work;
+
+size_t bw_whatif_size(void) {
+    return sizeof(whatif_work) + bw_typical_size();
+}
+
+/// The moment before a rotation: the ball has rested at `from` until the men are about where it has
+/// them, at the usual time of that pass. The carrier is the attacker nearest to it.
+static void moment(const bw_break *b, const bw_use *use, bw_state *s, int *receiver) {
+    const bw_ground *g = b->ground;
+    *s = b->start;
+    int holder = 0;
+    for (int a = 1; a < b->attackers; a++) {
+        if (bw_length2(bw_sub(bw_man(s, a), g->places[use->from].at)) <
+            bw_length2(bw_sub(bw_man(s, holder), g->places[use->from].at)))
+            holder = a;
+    }
+    *receiver = -1;
+    for (int a = 0; a < b->attackers; a++) {
+        if (a == holder) continue;
+        if (*receiver < 0 || bw_length2(bw_sub(bw_man(s, a), g->places[use->to].at)) <
+                                 bw_length2(bw_sub(bw_man(s, *receiver), g->places[use->to].at)))
+            *receiver = a;
+    }
+    s->holder = (int8_t)holder;
+    const int pair[2] = {holder, *receiver}, place[2] = {use->from, use->to};
+    for (int i = 0; i < 2; i++) {
+        const bw_vec at = g->places[place[i]].at;
+        s->x[pair[i]] = s->to_x[pair[i]] = at.x;
+        s->y[pair[i]] = s->to_y[pair[i]] = at.y;
+        s->place[pair[i]] = (int8_t)place[i];
+    }
+    const bw_stretch rest = {
+        .ball = bw_man(s, holder), .man = holder, .ticks = BW_STEP_TICKS, .carrier = holder};
+    const int until = (int)(use->first / BW_TICK + 0.5);
+    // At least a second and a half, so that a rotation starts from a unit that has settled on `from`.
+    const int least = BW_TICKS_PER_SECOND * 3 / 2;
+    for (int left = until > least ? until : least; left > 0; left -= BW_STEP_TICKS)
+        bw_run(b, s, &rest);
+}
+
+/// Puts every man in on his station for the ball's place, standing; and lists who had how far to go.
+static void put_in_place(const bw_break *b, bw_state *s, bw_rotation *r) {
+    const int h = s->holder;
+    const bw_vec ball = s->moving[h] ? bw_v(s->to_x[h], s->to_y[h]) : bw_man(s, h);
+    double tx[BW_MAX_SPOTS], ty[BW_MAX_SPOTS];
+    bw_break_stations(b, s, ball, h, tx, ty);
+    for (int d = 0; d < b->defenders; d++) {
+        if (!s->counted[d]) continue;
+        const int i = BW_MAX_ATTACKERS + d;
+        const bw_vec to = bw_v(tx[d], ty[d]);
+        const bw_body body = {bw_man(s, i), bw_v(s->u[i], s->v[i])};
+        bw_legs legs = b->def.legs[d];
+        if (legs.vmax <= 0) legs = b->ground->level->defender;
+        const bw_behind late = {.spot = s->job[d],
+                                .metres = bw_distance(body.at, to),
+                                .seconds = bw_arrive(legs, body, to, BW_HOLD_FROM)};
+        int k = r->behind_count++;
+        for (; k > 0 && r->behind[k - 1].seconds < late.seconds; k--)
+            r->behind[k] = r->behind[k - 1];
+        r->behind[k] = late;
+        s->x[i] = to.x;
+        s->y[i] = to.y;
+        s->u[i] = s->v[i] = s->ex[d] = s->ey[d] = 0;
+    }
+}
+
+static void insert(bw_rotation *list, int *count, const bw_rotation *r, bool by_cost) {
+    const double key = by_cost ? r->cost : -r->drop;
+    int k = *count < BW_WEAK_MAX ? (*count)++ : BW_WEAK_MAX - 1;
+    for (; k > 0; k--) {
+        const double before = by_cost ? list[k - 1].cost : -list[k - 1].drop;
+        if (before >= key) break;
+        list[k] = list[k - 1];
+    }
+    list[k] = *r;
+}
+
+bw_status bw_whatif_run(const bw_break *b, const bw_forecast *forecast, void *memory, size_t size,
+                        bw_whatif *out) {
+    *out = (bw_whatif){0};
+    if (size < bw_whatif_size()) return BW_NO_ROOM;
+    whatif_work *w = memory;
+    const size_t room = size - offsetof(whatif_work, scratch);
+    bw_typical_def def = bw_typical_default();
+    def.rollouts = ROLLOUTS;
+    def.seconds = AFTER;
+    int looked = 0;
+    for (int i = 0; i < forecast->use_count && looked < LOOKED_INTO; i++) {
+        const bw_use *use = &forecast->use[i];
+        if (use->from == use->to) continue;
+        looked++;
+        bw_rotation r = {.from = use->from, .to = use->to, .use = use->share};
+        moment(b, use, &w->state, &r.receiver);
+        r.thrower = w->state.holder;
+        const bw_ply pass = {BW_PASS, (int8_t)r.receiver, BW_NOBODY, BW_NOBODY};
+        r.chance = bw_play(b, &w->state, pass, &w->caught, NULL, NULL);
+        bw_status status = bw_typical_from(b, &w->caught, &def, w->scratch, room, &w->forecast);
+        if (status != BW_OK) return status;
+        r.moving = w->forecast.worth[AFTER];
+        const double error = w->forecast.error[AFTER];
+        put_in_place(b, &w->caught, &r);
+        status = bw_typical_from(b, &w->caught, &def, w->scratch, room, &w->forecast);
+        if (status != BW_OK) return status;
+        r.set = w->forecast.worth[AFTER];
+        const double other = w->forecast.error[AFTER];
+        r.error = bw_sqrt(error * error + other * other);
+        r.drop = r.moving - r.set;
+        r.cost = r.use * r.chance * r.drop;
+        if (r.drop > 0)
+            insert(out->weak, &out->count, &r, true);
+        else if (-r.drop > 2 * r.error)
+            insert(out->fault, &out->fault_count, &r, false);
+    }
+    return BW_OK;
+}
