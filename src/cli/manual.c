@@ -7,10 +7,10 @@ static void markdown_example(void *self, const char *command, const char *meanin
     fprintf(self, "    %s\n        # %s\n", command, meaning);
 }
 
-/// Markdown with what would be taken for a tag or a link kept as it is.
+/// Markdown with what would be taken for a tag or an emphasis kept as it is.
 static void markdown_text(FILE *out, const char *text) {
     for (; *text; text++) {
-        if (*text == '<' || *text == '[' || *text == '_' || *text == '*') fputc('\\', out);
+        if (*text == '<' || *text == '_' || *text == '*') fputc('\\', out);
         fputc(*text, out);
     }
 }

@@ -1,0 +1,57 @@
+# bash completion for breakwater, made by: breakwater help --completion bash
+_breakwater() {
+    local current=${COMP_WORDS[COMP_CWORD]} previous=${COMP_WORDS[COMP_CWORD-1]}
+    local verb=${COMP_WORDS[1]} words= files=
+    COMPREPLY=()
+    if [ "$COMP_CWORD" -eq 1 ]; then
+        COMPREPLY=($(compgen -W 'new check where draw help --help --version' -- "$current"))
+        return
+    fi
+    case $verb:$previous in
+        new:--shape) words='1-2 2-2 2-1-2 match-up' ;;
+        new:--level) words='youth-u11 youth-u13 youth-u15 high-school college' ;;
+        new:--field) words='boys-nfhs boys-nfhs-unified men-ncaa men-wl women sixes youth-small' ;;
+        new:--name) return ;;
+        new:--output|new:-o) files=1 ;;
+        new:--units) words='yd m' ;;
+        check:--output|check:-o) files=1 ;;
+        check:--units) words='yd m' ;;
+        where:--stage) return ;;
+        where:--ball) return ;;
+        where:--attackers) return ;;
+        where:--set) return ;;
+        where:--men) return ;;
+        where:--output|where:-o) files=1 ;;
+        where:--units) words='yd m' ;;
+        draw:--stage) return ;;
+        draw:--ball) return ;;
+        draw:--attackers) return ;;
+        draw:--set) return ;;
+        draw:--men) return ;;
+        draw:--paper) words='letter a4' ;;
+        draw:--theme) words='chart sun dark mono' ;;
+        draw:--format) words='pdf svg png' ;;
+        draw:--dpi) return ;;
+        draw:--output|draw:-o) files=1 ;;
+        draw:--units) words='yd m' ;;
+        help:--completion) words='bash zsh fish' ;;
+        help:--output|help:-o) files=1 ;;
+        help:--units) words='yd m' ;;
+        *)
+            files=1
+            case $verb in
+                new) words='--shape --level --field --name --force --json --output --units --no-color --help --version' ;;
+                check) words='--json --output --units --no-color --help --version' ;;
+                where) words='--stage --ball --attackers --set --men --json --output --units --no-color --help --version' ;;
+                draw) words='--stage --ball --attackers --set --men --danger --paper --theme --format --dpi --json --output --units --no-color --help --version' ;;
+                help) words='--markdown --man --completion --json --output --units --no-color --help --version' ;;
+            esac ;;
+    esac
+    case $current:$verb in
+        -*) files= ;;
+        *:help) words="$words new check where draw help" files= ;;
+    esac
+    COMPREPLY=($(compgen -W "$words" -- "$current"))
+    [ -z "$files" ] || COMPREPLY+=($(compgen -f -- "$current"))
+}
+complete -o filenames -F _breakwater breakwater

@@ -1,0 +1,70 @@
+# SPDX-License-Identifier: GPL-3.0-or-later
+# What the tests of the program share. BREAKWATER is the program, BW_ROOT the source tree. A failed
+# check says what it saw and the test goes on; `finish` reports and sets the exit code.
+set -u
+: "${BREAKWATER:?is the program to test}" "${BW_ROOT:?is the source tree}"
+unset NO_COLOR
+scratch=$(mktemp -d)
+trap 'rm -rf "$scratch"' EXIT
+checks=0
+failures=0
+what=
+
+fail() {
+    failures=$((failures + 1))
+    printf '%s: %s\n' "$what" "$1" >&2
+    sed 's/^/    out: /' "$scratch/out" 2>/dev/null | cut -c1-200 | head -8 >&2
+    sed 's/^/    err: /' "$scratch/err" 2>/dev/null | cut -c1-200 | head -8 >&2
+}
+
+# run CODE WORD...: runs the program on no input and expects its exit code.
+run() {
+    want=$1
+    shift
+    what="breakwater $*"
+    "$BREAKWATER" "$@" >"$scratch/out" 2>"$scratch/err" </dev/null
+    got=$?
+    checks=$((checks + 1))
+    [ "$got" -eq "$want" ] || fail "exit code $got, not $want"
+}
+
+# expect TEXT: it is on standard output. talks TEXT: it is on standard error.
+expect() {
+    checks=$((checks + 1))
+    grep -qF -- "$1" "$scratch/out" || fail "standard output lacks \"$1\""
+}
+talks() {
+    checks=$((checks + 1))
+    grep -qF -- "$1" "$scratch/err" || fail "standard error lacks \"$1\""
+}
+silent() {
+    checks=$((checks + 1))
+    [ ! -s "$scratch/out" ] || fail "standard output is not empty"
+}
+
+# json EXPRESSION: true in JavaScript, with the result as j.
+json() {
+    checks=$((checks + 1))
+    node -e 'const j = JSON.parse(require("fs").readFileSync(process.argv[1], "utf8"));
+             process.exit((new Function("j", "return (" + process.argv[2] + ")"))(j) ? 0 : 1)' \
+        "$scratch/out" "$1" 2>>"$scratch/err" || fail "not true: $1"
+}
+
+# check DESCRIPTION COMMAND...: the command succeeds.
+check() {
+    what=$1
+    shift
+    checks=$((checks + 1))
+    "$@" || fail "not so"
+}
+
+# A program built with the sanitizers needs far more memory and time.
+sanitised() {
+    grep -q __asan_init "$BREAKWATER"
+}
+
+finish() {
+    printf '%s: %d checks, %d failed\n' "$(basename "$0")" "$checks" "$failures"
+    [ "$failures" -eq 0 ] && [ "$checks" -gt 0 ]
+    exit
+}

@@ -1,0 +1,34 @@
+# SPDX-License-Identifier: GPL-3.0-or-later
+# Pipes that close early, devices that are full, and results that stay apart from talk.
+. "${BW_ROOT:?}/tests/cli/lib.sh"
+scheme=$scratch/scheme.json
+"$BREAKWATER" new -o "$scheme" 2>/dev/null
+
+what="a reader that leaves"
+for words in "new" "help draw" "help --markdown"; do
+    # shellcheck disable=SC2086
+    "$BREAKWATER" $words 2>"$scratch/err" | head -c 1 >/dev/null
+    check "no complaint when the reader of $words leaves" test ! -s "$scratch/err"
+done
+
+if [ -w /dev/full ]; then
+    for words in "new" "help" "check $scheme --json" "where $scheme --stage 4 --ball x"; do
+        what="breakwater $words >/dev/full"
+        # shellcheck disable=SC2086
+        "$BREAKWATER" $words >/dev/full 2>"$scratch/err"
+        check "$what gives 3" test $? -eq 3
+        talks "standard output"
+    done
+fi
+
+# Interrupted: killed by the signal, which shells report as 130, and nothing half-written stays.
+what="interrupted"
+mkfifo "$scratch/fifo"
+"$BREAKWATER" check "$scratch/fifo" >"$scratch/out" 2>"$scratch/err" &
+job=$!
+sleep 0.2
+kill -INT "$job" 2>/dev/null
+kill -TERM "$job" 2>/dev/null # a background job of sh may ignore the interrupt
+wait "$job"
+check "a signal ends it" test $? -gt 128
+finish
