@@ -68,11 +68,18 @@ static bool few_enough(const char *text, size_t length, size_t *at) {
     return true;
 }
 
-/// jansson's reasons in our words. Its texts name tokens; a coach needs what would be right.
+/// jansson's reasons in our words. Its texts name tokens; a coach needs what would be right. The
+/// error's pointer is there already.
 static void explain(const json_error_t *why, bw_error *error) {
     bw_text t = bw_text_in(error->message, sizeof error->message);
     switch (json_error_code(why)) {
-    case json_error_duplicate_key: bw_put(&t, "a key is said twice in one object; keep one"); break;
+    case json_error_duplicate_key: {
+        const char *key = strrchr(error->pointer, '/');
+        bw_put(&t, "the key \"");
+        bw_put(&t, key ? key + 1 : "");
+        bw_put(&t, "\" is said twice in one object; keep one");
+        break;
+    }
     case json_error_premature_end_of_input:
         bw_put(&t, "the document ends before it is whole; a bracket or quote is not closed");
         break;
@@ -111,6 +118,12 @@ bw_status bw_document_parse(const char *text, size_t length, bw_scheme *scheme, 
                     "the file begins with a byte order mark; save it as UTF-8 without one");
     }
     const bw_source source = {(char *)text, length};
+    const char *nul = memchr(text, '\0', length); // no text has one but UTF-16 and its like
+    if (nul) {
+        fail(error, BW_BAD_INPUT, "the file is not UTF-8 text; save it as UTF-8");
+        bw_locate_offset(&source, (size_t)(nul - text) + 1, error);
+        return error->status;
+    }
     size_t too_far;
     if (!few_enough(text, length, &too_far)) {
         fail(error, BW_LIMIT, "there are more values than a scheme can hold (8192)");
@@ -121,9 +134,9 @@ bw_status bw_document_parse(const char *text, size_t length, bw_scheme *scheme, 
     json_t *root = json_loadb(text, length, JSON_REJECT_DUPLICATES | JSON_DECODE_ANY, &why);
     if (!root) {
         *error = (bw_error){.status = BW_BAD_INPUT};
-        explain(&why, error);
         size_t at = why.position > 0 ? (size_t)why.position : 0;
         bw_locate_offset(&source, at, error);
+        explain(&why, error);
         return error->status;
     }
     bw_tree *tree = malloc(sizeof *tree);
