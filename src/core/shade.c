@@ -120,7 +120,7 @@ void bw_shade_match(const bw_formation *unit, bw_vec ball, const bw_vec *attacke
     double run[BW_MATCH_MAX][BW_MATCH_MAX] = {{0}};
     for (int r = 0; r < pairs; r++) {
         for (int c = 0; c < unit->spots; c++) {
-            run[r][c] = bw_distance(stations[column[c]].at, attackers[row[r]]);
+            run[r][c] = bw_distance(unit->home[column[c]], attackers[row[r]]);
         }
     }
     const bw_matching pairing = bw_match(run, pairs, unit->spots);
