@@ -1,6 +1,6 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 /// Elementary functions from + - * / and the bits of a double alone. Each reduces its argument in
-/// two or three steps (W. J. Cody, W. Waite, "Software Manual for the Elementary Functions", 1980)
+/// two steps (W. J. Cody, W. Waite, "Software Manual for the Elementary Functions", 1980)
 /// and sums a polynomial in a fixed order. Error bounds are measured in tests/core/test_maths.c.
 #include "core/maths.h"
 
@@ -11,12 +11,11 @@
 /// Adding and taking away 1.5 * 2^52 rounds a double to the nearest whole number.
 static const double rounder = 0x1.8p52;
 
-/// ln 2 and pi/2 in parts. The upper parts end in zeros, so that a whole number of them is exact.
+/// ln 2 and pi/2 in two parts. The high part ends in zeros, so that a whole number of them is exact.
 static const double ln2_high = 0x1.62e42feep-1;
 static const double ln2_low = 0x1.a39ef35793c76p-33;
 static const double half_pi_high = 0x1.921fb544p0;
-static const double half_pi_middle = 0x1.0b4611a6p-34;
-static const double half_pi_low = 0x1.3198a2e037073p-69;
+static const double half_pi_low = 0x1.0b4611a626331p-34;
 
 static uint64_t bits_of(double x) {
     union {
@@ -89,7 +88,7 @@ typedef struct turn {
 
 static turn reduce(double x) {
     const double n = (x * 0x1.45f306dc9c883p-1 + rounder) - rounder;
-    const double rest = ((x - n * half_pi_high) - n * half_pi_middle) - n * half_pi_low;
+    const double rest = (x - n * half_pi_high) - n * half_pi_low;
     return (turn){(int)n & 3, rest};
 }
 

@@ -166,12 +166,11 @@ typedef struct overrun {
     double back;   ///< and for the one on the way back
 } overrun;
 
-/// The crossing before the margin rises, or -1.
+/// The crossing before the margin rises, or the only one if it never does, or -1.
 static double crossing_in(const timed_run *run, const overrun *near) {
     const double u_pass = time_of_coast(near->pass);
     if (margin_at(run, u_pass).f <= 0) return crossing(run, 0, u_pass, near->toward);
     const double lowest = turning_point(run, near->pass, near->end);
-    if (lowest >= near->end) return -1;
     const double u_lowest = time_of_coast(lowest);
     if (margin_at(run, u_lowest).f > 0) return -1;
     return crossing(run, u_pass, u_lowest, near->toward);
@@ -189,6 +188,7 @@ static double crossing_back(const timed_run *run, const overrun *near) {
 }
 
 /// Both kinds ask both questions, in opposite order, so that a lone crossing is the same double.
+/// When rounding hides a turning point from either, there is no second crossing to tell apart.
 static double arrive_near(const timed_run *run, bw_arrival kind) {
     const double speed = bw_sqrt(run->speed2);
     const double far = bw_sqrt(run->gap2);

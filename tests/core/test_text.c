@@ -142,18 +142,32 @@ static bool is_half(double x, int decimals) {
     return scaled - floorl(scaled) == 0.5L;
 }
 
+static void check_like_printf(double x, int decimals) {
+    if (is_half(x, decimals)) return;
+    char want[64];
+    snprintf(want, sizeof want, "%.*f", decimals, x);
+    const bool zero = strspn(want, "-0.") == strlen(want);
+    CHECK_TEXT(fixed(x, decimals), want + (zero && *want == '-'));
+}
+
 /// Against the C library, which also rounds the exact binary value, for every size and length.
 static void agrees_with_printf(void) {
     unsigned long long seed = 11;
     for (int i = 0; i < 200000; i++) {
-        const int decimals = i % 10;
         const double size = pow(10, test_uniform(&seed, -12, 9));
-        const double x = test_uniform(&seed, -size, size);
-        char want[64];
-        snprintf(want, sizeof want, "%.*f", decimals, x);
-        const bool zero = strspn(want, "-0.") == strlen(want);
-        if (!is_half(x, decimals)) CHECK_TEXT(fixed(x, decimals), want + (zero && *want == '-'));
+        check_like_printf(test_uniform(&seed, -size, size), i % 10);
     }
+}
+
+/// The doubles next to a half, above and below, where only the last bits decide.
+static void agrees_with_printf_next_to_halves(void) {
+    for (int decimals = 0; decimals <= 9; decimals++)
+        for (int k = 0; k < 3000; k++) {
+            const double half = (k + 0.5) / pow(10, decimals);
+            check_like_printf(half, decimals);
+            check_like_printf(nextafter(half, 0), decimals);
+            check_like_printf(nextafter(half, 1e9), decimals);
+        }
 }
 
 /// What a file says is what is read back, as long as the value was written with that many places.
@@ -235,6 +249,7 @@ int main(int argc, char **argv) {
     RUN(halves_go_away_from_zero);
     RUN(canonical_numbers);
     RUN(agrees_with_printf);
+    RUN(agrees_with_printf_next_to_halves);
     RUN(canonical_numbers_come_back);
     RUN(words_apart);
     RUN(one_slip_is_one);
