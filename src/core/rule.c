@@ -29,11 +29,13 @@ static bool ahead(bw_vec a, bw_vec b) {
     return a.x != b.x ? a.x > b.x : a.y < b.y;
 }
 
-static int nearest(const bw_formation *unit, const bw_vec *base, bw_vec ball) {
+/// The spot nearest to where the ball is met, not to the ball: on the wing the ball is met low, so it
+/// is the low man's, and the top man stays up.
+static int nearest(const bw_formation *unit, const bw_vec *base, bw_vec meeting) {
     int best = 0;
     double best_cost = 0;
     for (int i = 0; i < unit->spots; i++) {
-        double cost = bw_distance(ball, base[i]);
+        double cost = bw_distance(meeting, base[i]);
         if (i == unit->rule->crease) cost += middle_stays;
         if (i == 0 || cost < best_cost ||
             (cost == best_cost && ahead(unit->home[i], unit->home[best]))) {
@@ -153,8 +155,9 @@ void bw_rule_places(const bw_formation *unit, bw_vec ball, bw_place *out) {
         taken = hold_low_pair(unit, ball, sideways, out);
         adjacent = out[unit->low_near].duty == BW_DUTY_BALL ? 1 : 0;
     } else {
-        int man = ball.y < 0 ? unit->low_near : nearest(unit, base, ball);
-        out[man].at = ball.y < 0 ? chase_place(rule, ball) : bw_rule_on_ball(rule, ball);
+        bw_vec meeting = ball.y < 0 ? chase_place(rule, ball) : bw_rule_on_ball(rule, ball);
+        int man = ball.y < 0 ? unit->low_near : nearest(unit, base, meeting);
+        out[man].at = meeting;
         out[man].duty = BW_DUTY_BALL;
         taken = 1u << man;
     }
