@@ -114,6 +114,8 @@ bw_status bw_whatif_run(const bw_break *b, const bw_forecast *forecast, void *me
         if (status != BW_OK) return status;
         r.moving = w->forecast.worth[AFTER];
         const double error = w->forecast.error[AFTER];
+        r.stage = w->caught.in;
+        r.matched = w->caught.matched;
         put_in_place(b, &w->caught, &r);
         status = bw_typical_from(b, &w->caught, &def, w->scratch, room, &w->forecast);
         if (status != BW_OK) return status;

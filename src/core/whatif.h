@@ -10,7 +10,7 @@ enum { BW_MAX_LATE_MEN_SHOWN = BW_MAX_SPOTS, BW_WEAK_MAX = 16 };
 
 /// A man not where he belongs when the ball arrives.
 typedef struct bw_behind {
-    int spot;       ///< in the stage of the moment; his man when numbers are even
+    int spot;       ///< in the stage at the catch; his man when numbers are even
     double metres;  ///< from his station
     double seconds; ///< until he could be there and hold it
 } bw_behind;
@@ -26,6 +26,8 @@ typedef struct bw_rotation {
     double drop;   ///< moving - set; below 0 the shape itself is at fault there, not the rotation
     double error;  ///< standard error of drop
     double cost;   ///< use * chance * drop: goals a break it costs; the ranking
+    int stage;     ///< defenders in at the catch
+    bool matched;  ///< numbers are even then: behind[].spot are men
     int behind_count;
     bw_behind behind[BW_MAX_LATE_MEN_SHOWN]; ///< latest first
 } bw_rotation;
