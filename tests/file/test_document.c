@@ -1,0 +1,222 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+/// Files: what cannot be a scheme is refused soon, in words, and without being read whole; what is
+/// saved is there whole or not at all.
+#include "harness.h"
+#include "scheme_text.h"
+#include <dirent.h>
+#include <errno.h>
+#include <fcntl.h>
+#include <signal.h>
+#include <sys/stat.h>
+#include <sys/wait.h>
+#include <time.h>
+#include <unistd.h>
+
+/// Seconds of the processor that a refusal may take, with sanitizers on and the machine busy.
+static const double soon = 0.1;
+
+static char folder[] = "/tmp/breakwater-XXXXXX";
+static bw_scheme scheme;
+static bw_error error;
+
+static const char *in_folder(const char *name) {
+    static char path[256];
+    snprintf(path, sizeof path, "%s/%s", folder, name);
+    return path;
+}
+
+static void put_file(const char *name, const char *text, size_t length) {
+    FILE *out = fopen(in_folder(name), "wb");
+    CHECK(out && fwrite(text, 1, length, out) == length);
+    if (out) fclose(out);
+}
+
+static int files_in_folder(void) {
+    DIR *listing = opendir(folder);
+    int count = 0;
+    for (const struct dirent *entry; listing && (entry = readdir(listing));)
+        count += entry->d_name[0] != '.';
+    if (listing) closedir(listing);
+    return count;
+}
+
+/// Loads three times; the quickest counts, for a test must not fail because others are busy.
+static void refuses(const char *path, bw_status status, const char *words) {
+    double best = 1e9;
+    for (int i = 0; i < 3; i++) {
+        bw_source source = {(char *)words, 1};
+        const clock_t began = clock();
+        CHECK_INT(bw_document_load(path, &scheme, &source, &error), status);
+        const double took = (double)(clock() - began) / CLOCKS_PER_SEC;
+        if (took < best) best = took;
+        CHECK(source.text == NULL && source.length == 0);
+    }
+    CHECK(best < soon);
+    CHECK_INT(error.status, status);
+    CHECK(strstr(error.message, words) != NULL);
+    if (!strstr(error.message, words)) fprintf(stderr, "  it says: %s\n", error.message);
+}
+
+static void what_is_no_file(void) {
+    refuses(folder, BW_FILE, "this is a folder");
+    refuses(in_folder("missing.json"), BW_FILE, "it cannot be read: No such file");
+    refuses("/dev/zero", BW_FILE, "this is a device");
+    put_file("locked.json", "{}", 2);
+    chmod(in_folder("locked.json"), 0);
+    if (geteuid() != 0) refuses(in_folder("locked.json"), BW_FILE, "Permission denied");
+    unlink(in_folder("locked.json"));
+}
+
+static void what_is_no_scheme(void) {
+    put_file("empty.json", "", 0);
+    refuses(in_folder("empty.json"), BW_BAD_INPUT, "the file is empty");
+    unlink(in_folder("empty.json"));
+
+    size_t length;
+    char *terns = text_of_file("examples/terns.json", &length);
+    put_file("cut.json", terns, length / 2);
+    refuses(in_folder("cut.json"), BW_BAD_INPUT, "ends before it is whole");
+    unlink(in_folder("cut.json"));
+    free(terns);
+}
+
+/// `size` bytes of a pattern, as a file.
+static void flood(const char *pattern, size_t size, bw_status status, const char *words) {
+    char *text = malloc(size);
+    const size_t n = pattern[0] ? strlen(pattern) : 1; // "" stands for NUL bytes
+    for (size_t i = 0; text && i < size; i++)
+        text[i] = pattern[i % n];
+    put_file("flood.json", text, size);
+    free(text);
+    refuses(in_folder("flood.json"), status, words);
+    unlink(in_folder("flood.json"));
+}
+
+static void what_is_too_much(void) {
+    const size_t twenty = (size_t)20 << 20, one = BW_DOCUMENT_BYTES;
+    flood("[", twenty, BW_LIMIT, "larger than a scheme can be");
+    flood("[", one, BW_LIMIT, "more values than a scheme");
+    flood("[{},", one, BW_LIMIT, "more values than a scheme");
+    flood("{\"a\":", one, BW_LIMIT, "more values than a scheme");
+    flood(" ", one, BW_BAD_INPUT, "ends before it is whole");
+    flood("\"", one, BW_BAD_INPUT, "something follows");
+    flood("\\", one, BW_BAD_INPUT, "this is not JSON");
+    flood("\xff", one, BW_BAD_INPUT, "not UTF-8");
+    flood("", one, BW_BAD_INPUT, "not UTF-8");
+    flood("[[[[[[[[[[[[1,1,1,1,1,1,1,1,1]]]]]]]]]]]]", 41, BW_BAD_INPUT, "it must be a scheme");
+}
+
+/// A pipe that never ends: the program stops listening after a megabyte.
+static void no_more_than_a_megabyte_is_read(void) {
+    char path[256];
+    int count[2];
+    snprintf(path, sizeof path, "%s", in_folder("pipe"));
+    CHECK(mkfifo(path, 0600) == 0 && pipe(count) == 0);
+    fflush(NULL);
+    const pid_t child = fork();
+    if (child == 0) {
+        char block[4096];
+        memset(block, '[', sizeof block);
+        signal(SIGPIPE, SIG_IGN);
+        const int out = open(path, O_WRONLY);
+        long written = 0;
+        for (ssize_t n; (n = write(out, block, sizeof block)) > 0;)
+            written += n;
+        _exit(write(count[1], &written, sizeof written) == sizeof written ? 0 : 1);
+    }
+    bw_source source;
+    CHECK_INT(bw_document_load(path, &scheme, &source, &error), BW_LIMIT);
+    long written = 0;
+    CHECK(read(count[0], &written, sizeof written) == sizeof written);
+    waitpid(child, NULL, 0);
+    close(count[0]);
+    close(count[1]);
+    const long in_the_pipe = 128 * 1024; // what the kernel holds and was never read, generously
+    CHECK(written >= BW_DOCUMENT_BYTES && written <= BW_DOCUMENT_BYTES + in_the_pipe);
+    unlink(path);
+}
+
+static void what_is_saved_comes_back(void) {
+    size_t length;
+    char *terns = text_of_file("examples/terns.json", &length);
+    CHECK_INT(bw_document_parse(terns, length, &scheme, &error), BW_OK);
+    CHECK_INT(bw_document_save(in_folder("terns.json"), &scheme, &error), BW_OK);
+    bw_source source;
+    CHECK_INT(bw_document_load(in_folder("terns.json"), &scheme, &source, &error), BW_OK);
+    CHECK_INT(source.length, length);
+    CHECK(source.length == length && memcmp(source.text, terns, length) == 0);
+    bw_source_drop(&source);
+    CHECK(source.text == NULL);
+    CHECK_INT(files_in_folder(), 1);
+    unlink(in_folder("terns.json"));
+    free(terns);
+}
+
+static void a_failed_save_leaves_nothing(void) {
+    CHECK_INT(bw_file_save(in_folder("no/such/file.json"), "x", 1, &error), BW_FILE);
+    CHECK(strstr(error.message, "it cannot be written: ") != NULL);
+    CHECK_INT(bw_file_save(folder, "x", 1, &error), BW_FILE);
+    CHECK(strstr(error.message, "Is a directory") != NULL);
+    CHECK_INT(files_in_folder(), 0);
+}
+
+static mode_t mode_of(const char *path) {
+    struct stat about;
+    return stat(path, &about) == 0 ? about.st_mode & 0777 : 0;
+}
+
+static void a_save_keeps_the_mode(void) {
+    const mode_t before = umask(022);
+    const char *path = in_folder("mode");
+    CHECK_INT(bw_file_save(path, "one", 3, &error), BW_OK);
+    CHECK_INT(mode_of(path), 0644);
+    chmod(path, 0640);
+    CHECK_INT(bw_file_save(path, "two", 3, &error), BW_OK);
+    CHECK_INT(mode_of(path), 0640);
+    umask(before);
+    unlink(path);
+}
+
+static void a_link_goes_on_pointing(void) {
+    char target[256], link[256];
+    struct stat about;
+    snprintf(target, sizeof target, "%s", in_folder("target"));
+    snprintf(link, sizeof link, "%s", in_folder("link"));
+    CHECK_INT(bw_file_save(target, "one", 3, &error), BW_OK);
+    CHECK(symlink(target, link) == 0);
+    CHECK_INT(bw_file_save(link, "other", 5, &error), BW_OK);
+    CHECK(lstat(link, &about) == 0 && S_ISLNK(about.st_mode));
+    CHECK(stat(target, &about) == 0 && about.st_size == 5);
+    unlink(link);
+    unlink(target);
+}
+
+static void a_pipe_is_written_through(void) {
+    const char *path = in_folder("pipe");
+    struct stat about;
+    char got[8] = "";
+    CHECK(mkfifo(path, 0600) == 0);
+    const int listener = open(path, O_RDONLY | O_NONBLOCK);
+    CHECK_INT(bw_file_save(path, "hello", 5, &error), BW_OK);
+    CHECK(stat(path, &about) == 0 && S_ISFIFO(about.st_mode));
+    CHECK_INT(read(listener, got, sizeof got - 1), 5);
+    CHECK_TEXT(got, "hello");
+    close(listener);
+    unlink(path);
+    CHECK_INT(files_in_folder(), 0);
+}
+
+int main(int argc, char **argv) {
+    if (!mkdtemp(folder)) return 1;
+    RUN(what_is_no_file);
+    RUN(what_is_no_scheme);
+    RUN(what_is_too_much);
+    RUN(no_more_than_a_megabyte_is_read);
+    RUN(what_is_saved_comes_back);
+    RUN(a_failed_save_leaves_nothing);
+    RUN(a_save_keeps_the_mode);
+    RUN(a_link_goes_on_pointing);
+    RUN(a_pipe_is_written_through);
+    rmdir(folder);
+    return test_report(argc, argv);
+}
