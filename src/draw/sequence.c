@@ -1,0 +1,264 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+/// Trails of men, the ball's way, and which moments to show.
+#include "draw/sequence.h"
+
+#include "draw/chart.h"
+#include "draw/label.h"
+#include "draw/path.h"
+
+/// A man who has moved less than this has no trail, m.
+static const double stayed = 0.9;
+/// A ply longer than this is shown in parts, about `part` long, s.
+static const double long_ply = 1.25, part = 0.75;
+
+static const double head_length = 6, head_width = 4.8;
+
+const char *bw_defender_code(const bw_break *b, int defender) {
+    static const char *const late[] = {"+1", "+2", "+3", "+4"};
+    if (defender >= b->def.defence) return late[defender - b->def.defence];
+    const bw_scheme *scheme = b->ground->scheme;
+    const int stage = bw_scheme_stage(scheme, b->def.defence);
+    static const char *const plain[] = {"D1", "D2", "D3", "D4", "D5", "D6"};
+    return stage >= 0 ? scheme->stages[stage].spots[defender].id : plain[defender];
+}
+
+static void include(bw_window *w, bw_vec p) {
+    w->right = bw_max(w->right, bw_abs(p.x));
+    w->bottom = bw_min(w->bottom, p.y);
+    w->top = bw_max(w->top, p.y);
+}
+
+bw_window bw_window_sequence(const bw_sequence *sq) {
+    const bw_scheme *scheme = sq->b->ground->scheme;
+    const double unit = bw_unit_length(scheme->units);
+    const double crease = sq->b->ground->field->crease;
+    bw_window w = {0, crease, -crease, crease};
+    for (int f = 0; f < sq->count; f++) {
+        const bw_frame *frame = &sq->frames[f];
+        for (int a = 0; a < sq->b->attackers; a++)
+            include(&w, frame->attackers[a]);
+        for (int d = 0; d < sq->b->defenders; d++) {
+            if (frame->in[d]) include(&w, frame->defenders[d]);
+        }
+    }
+    w.right += 2 * unit;
+    w.bottom -= unit;
+    w.top += 2 * unit;
+    w.right = -bw_floor(-w.right / unit) * unit;
+    w.left = -w.right;
+    w.bottom = bw_floor(w.bottom / unit) * unit;
+    w.top = -bw_floor(-w.top / unit) * unit;
+    return w;
+}
+
+static bw_vec man_at(const bw_frame *f, int man) {
+    return man < BW_MAX_ATTACKERS ? f->attackers[man] : f->defenders[man - BW_MAX_ATTACKERS];
+}
+
+/// One man's path from frame `from` to frame `to`, with its head `gap` points short of the end.
+static void draw_trail(bw_ink *ink, const bw_sequence *sq, const bw_view *view, int man, int from,
+                       int to, double gap, bool soft) {
+    const bw_vec start = man_at(&sq->frames[from], man), end = man_at(&sq->frames[to], man);
+    if (bw_distance(start, end) < stayed) return;
+    const bw_vec tip_at = bw_view_point(view, end);
+    // The line ends at the last point far enough from the end to leave the head its direction.
+    int last = to - 1;
+    while (last > from && bw_distance(bw_view_point(view, man_at(&sq->frames[last], man)), tip_at) <
+                              gap + head_length + 2)
+        last--;
+    const bw_vec before = bw_view_point(view, man_at(&sq->frames[last], man));
+    if (bw_distance(before, tip_at) < gap + head_length) return;
+    const bw_vec along = bw_unit(bw_sub(tip_at, before));
+    const bw_vec tip = bw_sub(tip_at, bw_scale(along, gap));
+    const bw_role role = man < BW_MAX_ATTACKERS ? BW_ROLE_ATTACKER
+                         : soft                 ? BW_ROLE_SOFT_LINE
+                                                : BW_ROLE_DEFENDER;
+    bw_ink_stroke(ink, role, soft ? 0.9 : 1.3);
+    for (int f = from; f <= last; f++) {
+        const bw_vec p = bw_view_point(view, man_at(&sq->frames[f], man));
+        if (f == from)
+            bw_ink_move(ink, p.x, p.y);
+        else
+            bw_ink_line(ink, p.x, p.y);
+    }
+    const bw_vec neck = bw_sub(tip, bw_scale(along, head_length * 0.9));
+    bw_ink_line(ink, neck.x, neck.y);
+    bw_ink_fill(ink, role);
+    bw_path_head(ink, tip, along, head_length, head_width);
+}
+
+static bw_route route_of(bw_kind kind) {
+    if (kind == BW_SHOOT) return BW_ROUTE_SHOT;
+    return kind == BW_PASS ? BW_ROUTE_PASS : BW_ROUTE_CARRY;
+}
+
+static bw_vec keeper_at(const bw_view *view, bw_mark_size size) {
+    return bw_v(view->origin.x, view->origin.y - size.radius * 0.76 - 2.5);
+}
+
+static void draw_ground(bw_ink *ink, const bw_sequence *sq, const bw_view *view) {
+    bw_draw_paper(ink, view);
+    bw_draw_field(ink, sq->b->ground->field, sq->b->ground->scheme->units, view);
+    bw_ink_clip(ink, view->box.x, view->box.y, view->box.width, view->box.height);
+}
+
+static void draw_end(bw_ink *ink, const bw_sequence *sq, const bw_view *view, bool figures) {
+    bw_ink_unclip(ink);
+    bw_draw_border(ink, sq->b->ground->scheme->units, view, figures);
+}
+
+static void draw_defenders(bw_ink *ink, const bw_sequence *sq, const bw_frame *f,
+                           const bw_view *view, bw_mark_size size) {
+    for (int d = 0; d < sq->b->defenders; d++)
+        bw_mark_defender(ink, size, bw_view_point(view, f->defenders[d]),
+                         bw_defender_code(sq->b, d), BW_NO_DUTY);
+}
+
+static void draw_attackers(bw_ink *ink, const bw_sequence *sq, const bw_frame *f,
+                           const bw_view *view, bw_mark_size size) {
+    for (int a = 0; a < sq->b->attackers; a++)
+        bw_mark_attacker(ink, size, bw_view_point(view, f->attackers[a]), a + 1);
+}
+
+/// Where the order number of ply i stands: on the middle of its way, moved along it when an earlier
+/// number is there.
+static bw_vec order_at(const bw_sequence *sq, int i, const bw_view *view, const bw_vec *taken) {
+    static const double shares[] = {0.5, 0.36, 0.64, 0.24, 0.76};
+    const bw_answer_ply *step = &sq->answer->plies[i];
+    const bw_vec a = bw_view_point(view, step->from), b = bw_view_point(view, step->to);
+    for (int k = 0; k < BW_COUNT(shares); k++) {
+        const bw_vec at = bw_lerp(a, b, shares[k]);
+        bool free = true;
+        for (int j = 0; j < i; j++)
+            free &= bw_distance(taken[j], at) > 15;
+        if (free) return at;
+    }
+    return bw_lerp(a, b, 0.5);
+}
+
+/// The ball's way and its numbers; what is written beside them goes to `labels`.
+static void place_orders(const bw_sequence *sq, const bw_view *view, bw_mark_size size,
+                         bw_vec *order, char (*times)[16], bw_labels *labels) {
+    for (int i = 0; i < sq->answer->count; i++) {
+        const bw_answer_ply *step = &sq->answer->plies[i];
+        order[i] = order_at(sq, i, view, order);
+        bw_text t = bw_text_in(times[i], sizeof times[i]);
+        bw_put_fixed(&t, step->at_s, 1);
+        bw_put(&t, " s");
+        bw_labels_avoid(labels, order[i], bw_v(BW_ORDER_REACH, BW_ORDER_REACH));
+        bw_labels_avoid_line(labels, bw_view_point(view, step->from),
+                             bw_view_point(view, step->to));
+        bw_labels_add(labels, times[i], BW_REGULAR, size.label, BW_ROLE_TEXT, order[i],
+                      bw_v(BW_ORDER_REACH, BW_ORDER_REACH));
+    }
+}
+
+static void avoid_people(const bw_sequence *sq, const bw_view *view, bw_mark_size size,
+                         bw_labels *labels) {
+    const bw_frame *first = &sq->frames[0], *last = &sq->frames[sq->count - 1];
+    const double r = size.radius + 0.8, keeper = size.radius * 0.76 + 1;
+    bw_labels_avoid(labels, keeper_at(view, size), bw_v(keeper, keeper));
+    for (int a = 0; a < sq->b->attackers; a++)
+        bw_labels_avoid(labels, bw_view_point(view, first->attackers[a]), bw_v(r, r));
+    for (int d = 0; d < sq->b->defenders; d++)
+        bw_labels_avoid(labels, bw_view_point(view, last->defenders[d]),
+                        bw_mark_reach(size, bw_defender_code(sq->b, d), BW_NO_DUTY));
+}
+
+int bw_draw_sequence(bw_ink *ink, const bw_sequence *sq, const bw_view *view, bw_mark_size size,
+                     bool figures) {
+    const int end = sq->count - 1;
+    bw_vec order[BW_DEEPEST + 1];
+    char times[BW_DEEPEST + 1][16];
+    bw_labels labels;
+    bw_labels_begin(&labels, view->box, view->origin.x);
+    avoid_people(sq, view, size, &labels);
+    place_orders(sq, view, size, order, times, &labels);
+    const int covering = bw_labels_place(&labels);
+
+    draw_ground(ink, sq, view);
+    for (int d = 0; d < sq->b->defenders; d++) {
+        const int man = BW_MAX_ATTACKERS + d;
+        if (bw_distance(man_at(&sq->frames[0], man), man_at(&sq->frames[end], man)) < stayed)
+            continue;
+        bw_mark_ghost(ink, size, bw_view_point(view, man_at(&sq->frames[0], man)));
+        draw_trail(ink, sq, view, man, 0, end, size.radius + 1, true);
+    }
+    for (int a = 0; a < sq->b->attackers; a++)
+        draw_trail(ink, sq, view, a, 0, end, 0, false);
+    for (int i = 0; i < sq->answer->count; i++) {
+        const bw_answer_ply *step = &sq->answer->plies[i];
+        const double gap = step->ply.kind == BW_SHOOT ? 0 : size.radius + 1;
+        bw_mark_route(ink, route_of((bw_kind)step->ply.kind), bw_view_point(view, step->from),
+                      bw_view_point(view, step->to), i == 0 ? size.radius + 1 : 4, gap, false);
+    }
+    bw_labels_draw(ink, &labels);
+    draw_attackers(ink, sq, &sq->frames[0], view, size);
+    bw_mark_keeper(ink, size, keeper_at(view, size));
+    draw_defenders(ink, sq, &sq->frames[end], view, size);
+    for (int i = 0; i < sq->answer->count; i++)
+        bw_mark_order(ink, order[i], order[i], i + 1);
+    draw_end(ink, sq, view, figures);
+    return covering;
+}
+
+/// Where the ball's mark stands: beside the disc of the man who has it, away from the goal.
+static bw_vec ball_at(const bw_frame *f, const bw_view *view, bw_mark_size size) {
+    const bw_vec at = bw_view_point(view, f->ball);
+    if (f->flying) return at;
+    const bw_vec away = bw_unit(bw_sub(at, view->origin));
+    return bw_add(at, bw_scale(away, size.radius + BW_BALL_REACH - 1));
+}
+
+void bw_draw_moment(bw_ink *ink, const bw_sequence *sq, int from, int to, const bw_view *view,
+                    bw_mark_size size) {
+    const bw_frame *was = &sq->frames[from], *now = &sq->frames[to];
+    const int ply = now->ply < sq->answer->count ? now->ply : sq->answer->count - 1;
+    const bw_answer_ply *step = &sq->answer->plies[ply];
+    draw_ground(ink, sq, view);
+    for (int man = 0; man < BW_MEN; man++) {
+        const bool attacker = man < BW_MAX_ATTACKERS;
+        if (attacker ? man >= sq->b->attackers : man - BW_MAX_ATTACKERS >= sq->b->defenders)
+            continue;
+        draw_trail(ink, sq, view, man, from, to, size.radius + 1, false);
+    }
+    const bw_vec a = bw_view_point(view, was->ball), b = bw_view_point(view, now->ball);
+    if (to > from && step->ply.kind != BW_SHOOT && step->ply.kind != BW_HOLD)
+        bw_mark_route(ink, route_of((bw_kind)step->ply.kind), a, b, size.radius,
+                      now->flying ? BW_BALL_REACH : size.radius + 1, false);
+    if (to == sq->count - 1 && step->ply.kind == BW_SHOOT)
+        bw_mark_route(ink, BW_ROUTE_SHOT, bw_view_point(view, step->from), view->origin,
+                      size.radius + 1, 0, false);
+    bw_mark_keeper(ink, size, keeper_at(view, size));
+    draw_attackers(ink, sq, now, view, size);
+    draw_defenders(ink, sq, now, view, size);
+    bw_mark_ball(ink, ball_at(now, view, size));
+    draw_end(ink, sq, view, false);
+}
+
+/// The frame nearest in time to `at` from `low` to `high`.
+static int frame_at(const bw_sequence *sq, int low, int high, double at) {
+    int best = low;
+    for (int f = low; f <= high; f++) {
+        if (bw_abs(sq->frames[f].at_s - at) < bw_abs(sq->frames[best].at_s - at)) best = f;
+    }
+    return best;
+}
+
+int bw_pick_moments(const bw_sequence *sq, int *picked, int room) {
+    int count = 0, from = 0;
+    if (room > 0) picked[count++] = 0;
+    for (int i = 0; i < sq->answer->count; i++) {
+        int end = from;
+        while (end + 1 < sq->count && sq->frames[end + 1].ply <= i)
+            end++;
+        const double a = sq->frames[from].at_s, b = sq->frames[end].at_s;
+        const int parts = b - a > long_ply ? (int)bw_floor((b - a) / part + 0.5) : 1;
+        for (int k = 1; k <= parts; k++) {
+            const int f = frame_at(sq, from, end, a + (b - a) * k / parts);
+            if (count < room && f > picked[count - 1]) picked[count++] = f;
+        }
+        from = end;
+    }
+    return count;
+}
