@@ -169,8 +169,9 @@ static int paint_to_standard(const bw_args *args, painting *p) {
         return BW_EXIT_FILE;
     }
     snprintf(path, sizeof path, "%s/page", folder);
-    p->path = path;
-    int code = paint(args, p);
+    painting through = *p;
+    through.path = path;
+    int code = paint(args, &through);
     if (code == BW_EXIT_OK) code = pour(path);
     unlink(path);
     rmdir(folder);
