@@ -20,9 +20,14 @@ typedef struct bw_bound {
 
 void bw_bound_begin(const bw_break *b, const bw_state *s, int depth, int left, bw_bound *bound);
 
-/// At least the worth of any line that begins with ply `p`, which is not a shot. 0: it cannot lead to
-/// a shot in time.
-double bw_bound_ply(const bw_bound *bound, bw_ply p);
+/// What may come of a ply, both factors at least the true ones.
+typedef struct bw_hope {
+    double chance; ///< that it keeps the ball
+    double after;  ///< worth of what follows; 0: it cannot lead to a shot in time
+} bw_hope;
+
+/// Hope of any line that begins with ply `p`, which is not a shot.
+bw_hope bw_bound_ply(const bw_bound *bound, bw_ply p);
 
 /// At least the worth of any line from the state.
 double bw_bound_all(const bw_bound *bound);

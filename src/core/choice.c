@@ -83,10 +83,12 @@ static double rate_child(const bw_break *b, const bw_state *child, int look_ahea
             continue;
         }
         double kept;
+        bw_flight flight;
         if (p.kind == BW_PASS) {
             if (!released) bw_play_windup(b, child, p, &work->next_released, NULL);
             released = true;
-            kept = bw_play_flight(b, &work->next_released, p.to, &work->grandchild, NULL);
+            bw_play_release(b, &work->next_released, p.to, &flight);
+            kept = bw_play_flight(b, &work->next_released, p.to, &flight, &work->grandchild, NULL);
         } else {
             kept = bw_play(b, child, p, &work->grandchild, NULL, NULL);
         }
@@ -123,7 +125,10 @@ void bw_choose(const bw_break *b, const bw_state *s, int look_ahead, bw_choice_w
                 bw_play_windup(b, s, p, &work->released[k], NULL);
                 released_as[released++] = p;
             }
-            out->chance[i] = bw_play_flight(b, &work->released[k], p.to, &work->child, NULL);
+            bw_flight flight;
+            bw_play_release(b, &work->released[k], p.to, &flight);
+            out->chance[i] =
+                bw_play_flight(b, &work->released[k], p.to, &flight, &work->child, NULL);
         } else {
             out->chance[i] = bw_play(b, s, p, &work->child, NULL, NULL);
         }

@@ -5,7 +5,6 @@
 typedef struct curve_work {
     bw_break even;
     bw_forecast settled;
-    bw_state state;
     double scratch[1]; ///< the rest of the memory goes to the search or the forecast
 } curve_work;
 
@@ -73,6 +72,39 @@ static bw_status settle(const bw_break *b, const bw_curve_def *def, curve_work *
     return status;
 }
 
+/// The second in which a line's shot leaves the stick.
+static int last_second(const bw_answer *a) {
+    const double end = a->plies[a->count - 1].end_s;
+    int t = (int)end;
+    if (t < end) t++;
+    return t < 1 ? 1 : t;
+}
+
+/// Best worth for every second, from the most time down: a line that is the best of ten seconds and
+/// ends in the fourth is the best of four as well, so only a few searches are made.
+static bw_status fill_best(const bw_break *b, const bw_curve_def *def, curve_work *w, size_t room,
+                           bw_curve *out) {
+    bw_search_def search = def->search;
+    bw_status whole = BW_OK;
+    const int least = def->with_best ? 1 : out->answer_s;
+    for (int t = def->with_best ? BW_MAX_SECONDS : out->answer_s; t >= least;) {
+        bw_answer answer;
+        search.seconds = t;
+        const bw_status status = bw_best(b, &search, w->scratch, room, &answer);
+        if (status == BW_LIMIT) whole = status;
+        if (status != BW_OK && status != BW_LIMIT) return status;
+        if (answer.count == 0) break;
+        for (const int end = last_second(&answer); t >= end && t >= least; t--) {
+            out->best[t] = answer.worth;
+            if (t == out->answer_s) out->answer = answer;
+        }
+    }
+    // A budget that ends early may miss what less time already found: it is still there.
+    for (int t = 1; t <= BW_MAX_SECONDS; t++)
+        out->best[t] = bw_max(out->best[t], out->best[t - 1]);
+    return whole;
+}
+
 bw_status bw_curve_run(const bw_break *b, const bw_curve_def *def, int answer_seconds, void *memory,
                        size_t size, bw_curve *out) {
     *out = (bw_curve){.answer_s = answer_seconds};
@@ -88,19 +120,8 @@ bw_status bw_curve_run(const bw_break *b, const bw_curve_def *def, int answer_se
         out->error[t] = out->forecast.error[t];
     }
 
-    bw_search_def search = def->search;
-    bool short_of_plies = false;
-    for (int t = 1; t <= BW_MAX_SECONDS; t++) {
-        if (!def->with_best && t != answer_seconds) continue;
-        bw_answer answer;
-        search.seconds = t;
-        status = bw_best(b, &search, w->scratch, room, &answer);
-        if (status == BW_LIMIT) short_of_plies = true;
-        // A budget that ends early may miss what less time already found: it is still there.
-        out->best[t] = bw_max(answer.worth, out->best[t - 1]);
-        if (t == answer_seconds) out->answer = answer;
-    }
-
+    status = fill_best(b, def, w, room, out);
+    if (status != BW_OK && status != BW_LIMIT) return status;
     out->late_count = b->defenders - b->def.defence;
     bw_late_arrivals(b, out->late_s);
     out->even_s = b->def.defence == b->attackers ? 0 : -1;
@@ -117,5 +138,5 @@ bw_status bw_curve_run(const bw_break *b, const bw_curve_def *def, int answer_se
         const double even = out->even_s < 0 ? BW_MAX_SECONDS : out->even_s;
         out->missing_s = bw_max(even - out->bought_s, 0);
     }
-    return short_of_plies ? BW_LIMIT : BW_OK;
+    return status;
 }

@@ -99,10 +99,11 @@ bw_status bw_ground_build(const bw_scheme *scheme, const bw_level *level, bw_gro
     g->release = whole_ticks(g->level->release);
     g->shoot = whole_ticks(g->level->shoot);
     g->hold = whole_ticks(HOLD);
-    const double longest = bw_ball_time(g->level->pass_speed, BW_BALL_DRAG, BW_LONGEST_PASS);
+    for (int t = 0; t <= BW_MAX_FLIGHT; t++)
+        g->flown[t] = bw_ball_distance(g->level->pass_speed, BW_BALL_DRAG, t * BW_TICK);
     g->carry_least = whole_ticks(BW_CARRY_LEAST);
     g->carry_most = whole_ticks(BW_CARRY_MOST);
-    g->longest_ply = g->release + whole_ticks(longest);
+    g->longest_ply = g->release + bw_ground_flight(g, BW_LONGEST_PASS);
     if (g->longest_ply < g->carry_most) g->longest_ply = g->carry_most;
     if (g->longest_ply < g->hold) g->longest_ply = g->hold;
     for (int t = 0; t <= BW_MAX_TICKS; t++)
@@ -111,6 +112,15 @@ bw_status bw_ground_build(const bw_scheme *scheme, const bw_level *level, bw_gro
     for (int i = 0; i < g->place_count; i++)
         g->worth[i] = bw_shot_worth(&g->shot, g->places[i].at);
     return BW_OK;
+}
+
+int bw_ground_flight(const bw_ground *g, double d) {
+    // The ball only slows down, so the time without drag is never too long a start.
+    int t = (int)(d / (g->level->pass_speed * BW_TICK));
+    if (t < 1) t = 1;
+    while (t < BW_MAX_FLIGHT && g->flown[t] < d)
+        t++;
+    return t;
 }
 
 int bw_ground_nearest(const bw_ground *g, bw_vec p) {

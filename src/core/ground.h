@@ -16,8 +16,9 @@ enum {
     BW_TICKS_PER_SECOND = 50,
     BW_STEP_TICKS = 10, ///< a man decides his effort anew every 0.2 s
     BW_MAX_PLACES = BW_MAX_LANDMARKS,
-    BW_MAX_TICKS = 500, ///< ten seconds
-    BW_STEP_TABLE = 64  ///< ticks of constant effort with ready constants
+    BW_MAX_FLIGHT = 200, ///< ticks of the longest flight any level has
+    BW_MAX_TICKS = 500,  ///< ten seconds
+    BW_STEP_TABLE = 64   ///< ticks of constant effort with ready constants
 };
 
 /// Seconds ahead at which a man's effort would have him on his target. A parameter of the model, not
@@ -59,15 +60,16 @@ typedef struct bw_ground {
     bw_stride carrier;
     int place_count;
     bw_node places[BW_MAX_PLACES];
-    double worth[BW_MAX_PLACES];    ///< of a shot from each place with time and room
-    bw_graph graph;                 ///< of the places
-    int release;                    ///< ticks from catch to release of a pass
-    int shoot;                      ///< ticks from catch to a shot
-    int hold;                       ///< ticks of a hold
-    int carry_least;                ///< ticks of the shortest carry
-    int carry_most;                 ///< and of the longest
-    int longest_ply;                ///< ticks of the longest ply
-    double reach[BW_MAX_TICKS + 1]; ///< farthest an attacker gets from rest, by ticks, m
+    double worth[BW_MAX_PLACES];     ///< of a shot from each place with time and room
+    bw_graph graph;                  ///< of the places
+    int release;                     ///< ticks from catch to release of a pass
+    int shoot;                       ///< ticks from catch to a shot
+    int hold;                        ///< ticks of a hold
+    int carry_least;                 ///< ticks of the shortest carry
+    int carry_most;                  ///< and of the longest
+    int longest_ply;                 ///< ticks of the longest ply
+    double flown[BW_MAX_FLIGHT + 1]; ///< how far a pass has flown, by ticks, m
+    double reach[BW_MAX_TICKS + 1];  ///< farthest an attacker gets from rest, by ticks, m
     bw_shot_table shot;
 } bw_ground;
 
@@ -83,6 +85,9 @@ void bw_stride_build(bw_legs legs, bw_stride *stride);
 
 /// Index of the place nearest to p, lowest index on a tie.
 int bw_ground_nearest(const bw_ground *ground, bw_vec p);
+
+/// Ticks a pass of d >= 0 metres flies: the first whole one by which it is there.
+int bw_ground_flight(const bw_ground *ground, double d);
 
 /// Chance of a goal from p with time and room: the danger the contours on a chart show.
 double bw_ground_danger(const bw_ground *ground, bw_vec p);

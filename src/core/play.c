@@ -90,36 +90,41 @@ double bw_lane_left(const bw_break *b, const bw_state *s, bw_vec from, bw_vec at
     return left;
 }
 
-double bw_play_flight(const bw_break *b, const bw_state *released, int to_man, bw_state *to,
-                      const bw_onlooker *onlooker) {
-    const bw_ground *g = b->ground;
-    *to = *released;
-    const bw_vec from = bw_man(to, to->holder);
-    bw_vec aim = bw_man(to, to_man);
-    if (to->moving[to_man])
-        aim = bw_add(aim, bw_scale(bw_v(to->u[to_man], to->v[to_man]), PASS_LEAD));
-    const double seconds = bw_ball_time(g->level->pass_speed, BW_BALL_DRAG, bw_distance(from, aim));
-    int ticks = (int)(seconds / BW_TICK + 0.5);
-    if (ticks < 1) ticks = 1;
-    if (ticks > g->longest_ply - g->release) ticks = g->longest_ply - g->release;
-    const int freeze = b->reaction[(int)to->in];
-    aim = bw_run_alone(to, to_man, &g->attacker, ticks, freeze);
-    const double length = bw_max(bw_distance(from, aim), 0.1);
-    double chance =
-        bw_pass_thrown(g->level, length) * bw_lane_left(b, to, from, aim, length, ticks * BW_TICK);
+int bw_flight_ticks(const bw_ground *g, bw_vec from, bw_vec at, bw_vec v) {
+    const bw_vec led = bw_add(at, bw_scale(v, PASS_LEAD));
+    const int ticks = bw_ground_flight(g, bw_distance(from, led)),
+              most = g->longest_ply - g->release;
+    return ticks > most ? most : ticks;
+}
 
+void bw_play_release(const bw_break *b, const bw_state *s, int to_man, bw_flight *f) {
+    const bw_ground *g = b->ground;
+    bw_runner r = bw_runner_of(s, to_man);
+    f->from = bw_man(s, s->holder);
+    f->ticks = bw_flight_ticks(g, f->from, bw_v(r.x, r.y), bw_v(r.u, r.v));
+    f->freeze = b->reaction[(int)s->in];
+    bw_runner_go(&r, &g->attacker, f->ticks, f->freeze);
+    f->aim = bw_v(r.x, r.y);
+    const double length = bw_max(bw_distance(f->from, f->aim), 0.1);
+    f->chance = bw_pass_thrown(g->level, length) *
+                bw_lane_left(b, s, f->from, f->aim, length, f->ticks * BW_TICK);
+}
+
+double bw_play_flight(const bw_break *b, const bw_state *released, int to_man, const bw_flight *f,
+                      bw_state *to, const bw_onlooker *onlooker) {
+    *to = *released;
     bw_onlooker flying = {0};
-    if (onlooker) flying = (bw_onlooker){onlooker->watch, onlooker->self, true, from};
-    const bw_stretch flight = {.ball = aim,
+    if (onlooker) flying = (bw_onlooker){onlooker->watch, onlooker->self, true, f->from};
+    const bw_stretch flight = {.ball = f->aim,
                                .man = to_man,
-                               .ticks = ticks,
-                               .freeze = freeze,
+                               .ticks = f->ticks,
+                               .freeze = f->freeze,
                                .carrier = BW_NOBODY,
                                .onlooker = onlooker ? &flying : NULL};
     bw_run(b, to, &flight);
-    double nearest = 1e9;
+    double nearest = 1e9, chance = f->chance;
     for (int d = 0; d < b->defenders; d++)
-        nearest = bw_min(nearest, bw_length2(bw_sub(bw_man(to, BW_MAX_ATTACKERS + d), aim)));
+        nearest = bw_min(nearest, bw_length2(bw_sub(bw_man(to, BW_MAX_ATTACKERS + d), f->aim)));
     if (nearest < (CROWD_NEAR + CROWD_FADE) * (CROWD_NEAR + CROWD_FADE))
         chance *= 1 - CROWD * bw_ramp((CROWD_NEAR - bw_sqrt(nearest)) / CROWD_FADE);
     to->holder = (int8_t)to_man;
@@ -127,18 +132,23 @@ double bw_play_flight(const bw_break *b, const bw_state *released, int to_man, b
     return chance;
 }
 
+int bw_carry_ticks(const bw_ground *g, double d) {
+    const double seconds = d / g->carrier.vmax + CARRY_START;
+    return (int)(bw_clamp(seconds, BW_CARRY_LEAST, BW_CARRY_MOST) / BW_TICK + 0.5);
+}
+
 static double carry(const bw_break *b, bw_state *s, int place, const bw_onlooker *onlooker) {
     const int a = s->holder;
     const bw_vec there = b->ground->places[place].at;
-    const double d = bw_distance(bw_man(s, a), there);
-    const double seconds =
-        bw_clamp(d / b->ground->carrier.vmax + CARRY_START, BW_CARRY_LEAST, BW_CARRY_MOST);
+    const int ticks = bw_carry_ticks(b->ground, bw_distance(bw_man(s, a), there));
+    const int freeze = b->reaction[(int)s->in];
     s->to_x[a] = there.x;
     s->to_y[a] = there.y;
     s->place[a] = (int8_t)place;
     s->moving[a] = 1;
-    const int ticks = (int)(seconds / BW_TICK + 0.5), freeze = b->reaction[(int)s->in];
-    const bw_stretch run = {.ball = bw_run_alone(s, a, &b->ground->carrier, ticks, freeze),
+    bw_runner ahead = bw_runner_of(s, a);
+    bw_runner_go(&ahead, &b->ground->carrier, ticks, freeze);
+    const bw_stretch run = {.ball = bw_v(ahead.x, ahead.y),
                             .man = a,
                             .ticks = ticks,
                             .freeze = freeze,
@@ -156,8 +166,10 @@ double bw_play(const bw_break *b, const bw_state *from, bw_ply ply, bw_state *to
     BW_ASSERT(ply.kind != BW_SHOOT);
     if (ply.kind == BW_PASS) {
         bw_state released;
+        bw_flight flight;
         bw_play_windup(b, from, ply, &released, onlooker);
-        return bw_play_flight(b, &released, ply.to, to, onlooker);
+        bw_play_release(b, &released, ply.to, &flight);
+        return bw_play_flight(b, &released, ply.to, &flight, to, onlooker);
     }
     *to = *from;
     begin_cut(b, to, ply);

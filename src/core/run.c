@@ -10,14 +10,10 @@
 /// A man who stops needs this many seconds of his speed to do it, about (assumed).
 #define STOPPING 0.25
 
-typedef struct runner {
-    double x, y, u, v;
-} runner;
-
-/// One step of one man toward (tx, ty).
-static runner stride_on(runner r, const bw_stride *stride, double tx, double ty, int n) {
-    double wx = (tx - r.x - r.u * stride->ahead_coast) * stride->ahead_gain;
-    double wy = (ty - r.y - r.v * stride->ahead_coast) * stride->ahead_gain;
+/// One step of one man toward where he is bound.
+static void stride_on(bw_runner *r, const bw_stride *stride, int n) {
+    double wx = (r->to_x - r->x - r->u * stride->ahead_coast) * stride->ahead_gain;
+    double wy = (r->to_y - r->y - r->v * stride->ahead_coast) * stride->ahead_gain;
     const double w2 = wx * wx + wy * wy, vmax = stride->vmax;
     if (w2 > vmax * vmax) {
         const double k = vmax / bw_sqrt(w2);
@@ -25,42 +21,55 @@ static runner stride_on(runner r, const bw_stride *stride, double tx, double ty,
         wy *= k;
     }
     const double c = stride->coast[n], d = stride->drive[n], e = stride->fade[n];
-    return (runner){r.x + r.u * c + wx * d, r.y + r.v * c + wy * d, wx + (r.u - wx) * e,
-                    wy + (r.v - wy) * e};
+    r->x = r->x + r->u * c + wx * d;
+    r->y = r->y + r->v * c + wy * d;
+    r->u = wx + (r->u - wx) * e;
+    r->v = wy + (r->v - wy) * e;
+    const double dx = r->x - r->to_x, dy = r->y - r->to_y;
+    if (dx * dx + dy * dy < ARRIVED * ARRIVED && r->u * r->u + r->v * r->v < SLOW * SLOW) {
+        r->x = r->to_x;
+        r->y = r->to_y;
+        r->u = r->v = 0;
+        r->moving = false;
+    }
 }
 
-static bool stands(runner r, double tx, double ty) {
-    const double dx = r.x - tx, dy = r.y - ty;
-    return dx * dx + dy * dy < ARRIVED * ARRIVED && r.u * r.u + r.v * r.v < SLOW * SLOW;
+bw_runner bw_runner_of(const bw_state *s, int a) {
+    return (bw_runner){s->x[a],    s->y[a],    s->u[a],          s->v[a],
+                       s->to_x[a], s->to_y[a], s->moving[a] != 0};
+}
+
+void bw_runner_send(bw_runner *r, bw_vec to) {
+    r->to_x = to.x;
+    r->to_y = to.y;
+    r->moving = true;
+}
+
+void bw_runner_stop(bw_runner *r) {
+    if (!r->moving) return;
+    r->to_x = r->x + STOPPING * r->u;
+    r->to_y = r->y + STOPPING * r->v;
+}
+
+void bw_runner_go(bw_runner *r, const bw_stride *stride, int ticks, int freeze) {
+    int n = freeze > 0 ? freeze : BW_STEP_TICKS;
+    for (int left = ticks; left > 0 && r->moving; left -= n, n = BW_STEP_TICKS) {
+        if (n > left) n = left;
+        stride_on(r, stride, n);
+    }
 }
 
 static void step_attackers(const bw_break *b, bw_state *s, int carrier, int n) {
     for (int a = 0; a < b->attackers; a++) {
         if (!s->moving[a]) continue;
-        const bw_stride *stride = a == carrier ? &b->ground->carrier : &b->ground->attacker;
-        runner r = {s->x[a], s->y[a], s->u[a], s->v[a]};
-        r = stride_on(r, stride, s->to_x[a], s->to_y[a], n);
-        if (stands(r, s->to_x[a], s->to_y[a])) {
-            r = (runner){s->to_x[a], s->to_y[a], 0, 0};
-            s->moving[a] = 0;
-        }
+        bw_runner r = bw_runner_of(s, a);
+        stride_on(&r, a == carrier ? &b->ground->carrier : &b->ground->attacker, n);
         s->x[a] = r.x;
         s->y[a] = r.y;
         s->u[a] = r.u;
         s->v[a] = r.v;
+        s->moving[a] = r.moving;
     }
-}
-
-bw_vec bw_run_alone(const bw_state *s, int a, const bw_stride *stride, int ticks, int freeze) {
-    runner r = {s->x[a], s->y[a], s->u[a], s->v[a]};
-    if (!s->moving[a]) return bw_v(r.x, r.y);
-    int n = freeze > 0 ? freeze : BW_STEP_TICKS;
-    for (int left = ticks; left > 0; left -= n, n = BW_STEP_TICKS) {
-        if (n > left) n = left;
-        r = stride_on(r, stride, s->to_x[a], s->to_y[a], n);
-        if (stands(r, s->to_x[a], s->to_y[a])) return bw_v(s->to_x[a], s->to_y[a]);
-    }
-    return bw_v(r.x, r.y);
 }
 
 /// Efforts that would put every defender on target half a second ahead. All six lanes are worked,
@@ -134,7 +143,9 @@ double bw_run(const bw_break *b, bw_state *s, const bw_stretch *run) {
 
 void bw_run_stop(const bw_break *b, bw_state *s, int a) {
     if (!s->moving[a]) return;
-    s->to_x[a] = s->x[a] + STOPPING * s->u[a];
-    s->to_y[a] = s->y[a] + STOPPING * s->v[a];
-    s->place[a] = (int8_t)bw_ground_nearest(b->ground, bw_v(s->to_x[a], s->to_y[a]));
+    bw_runner r = bw_runner_of(s, a);
+    bw_runner_stop(&r);
+    s->to_x[a] = r.to_x;
+    s->to_y[a] = r.to_y;
+    s->place[a] = (int8_t)bw_ground_nearest(b->ground, bw_v(r.to_x, r.to_y));
 }

@@ -27,17 +27,47 @@ typedef struct bw_stretch {
 /// Runs everyone. Returns how near, m, any defender came to `man` at the end of a step.
 double bw_run(const bw_break *b, bw_state *s, const bw_stretch *stretch);
 
-/// Where attacker `a` will be after this many ticks: the same steps as bw_run takes.
-bw_vec bw_run_alone(const bw_state *s, int a, const bw_stride *stride, int ticks, int freeze);
+/// One attacker by himself: attackers do not mind the defence, so where a man will be can be known
+/// without playing everyone. The same steps as bw_run takes.
+typedef struct bw_runner {
+    double x, y, u, v;
+    double to_x, to_y;
+    bool moving;
+} bw_runner;
+
+bw_runner bw_runner_of(const bw_state *s, int a);
+
+/// Sends him to a place.
+void bw_runner_send(bw_runner *r, bw_vec to);
+
+/// He gives up where he was bound for and comes to a stop.
+void bw_runner_stop(bw_runner *r);
+
+/// Runs for some ticks, the first `freeze` of them (when above 0) in one step.
+void bw_runner_go(bw_runner *r, const bw_stride *stride, int ticks, int freeze);
 
 /// Attacker `a` gives up where he was bound for and comes to a stop.
 void bw_run_stop(const bw_break *b, bw_state *s, int a);
 
-/// The two halves of a pass, so that passes from one wind-up can share it.
+/// A pass in its parts, so that passes from one wind-up can share it, and one that looks bad when it
+/// leaves the stick need not be played.
+typedef struct bw_flight {
+    bw_vec from, aim;
+    int ticks, freeze;
+    double chance; ///< at release: thrown, not picked off; catching in a crowd still to come
+} bw_flight;
+
 void bw_play_windup(const bw_break *b, const bw_state *from, bw_ply ply, bw_state *to,
                     const bw_onlooker *onlooker);
-double bw_play_flight(const bw_break *b, const bw_state *released, int to_man, bw_state *to,
-                      const bw_onlooker *onlooker);
+void bw_play_release(const bw_break *b, const bw_state *released, int to_man, bw_flight *flight);
+double bw_play_flight(const bw_break *b, const bw_state *released, int to_man,
+                      const bw_flight *flight, bw_state *to, const bw_onlooker *onlooker);
+
+/// Ticks a pass flies from `from` to a man at `at` with velocity `v` (zero when he stands).
+int bw_flight_ticks(const bw_ground *g, bw_vec from, bw_vec at, bw_vec v);
+
+/// Ticks a carry of d metres takes.
+int bw_carry_ticks(const bw_ground *g, double d);
 
 /// Chance that a pass this long is thrown and caught when no defender is near: never rises with length.
 double bw_pass_thrown(const bw_level *level, double length);

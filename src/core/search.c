@@ -18,8 +18,9 @@ typedef struct line {
 
 typedef struct option {
     bw_ply ply;
-    double hope; ///< no more than this can come of it
-    double key;  ///< promise, for the order
+    double hope;  ///< no more than this can come of it
+    double after; ///< no more than this can follow when the ball is kept
+    double key;   ///< promise, for the order
 } option;
 
 /// One depth's scratch.
@@ -56,8 +57,10 @@ static bool same_cut(bw_ply a, bw_ply b) {
     return a.cutter == b.cutter && a.cut_place == b.cut_place;
 }
 
-/// Step 1. Play the ply. Passes that begin the same cut share one wind-up.
-static double play(search *s, const bw_state *from, level *here, bw_ply ply) {
+/// Step 1. Play the ply; passes that begin the same cut share one wind-up. A pass whose chance, known
+/// once it leaves the stick, is too low for `need` is not played on: -1.
+static double play(search *s, const bw_state *from, level *here, const option *o, double need) {
+    const bw_ply ply = o->ply;
     s->played++;
     if (ply.kind != BW_PASS) return bw_play(s->b, from, ply, &here->child, NULL, NULL);
     int i = 0;
@@ -68,7 +71,10 @@ static double play(search *s, const bw_state *from, level *here, bw_ply ply) {
         here->released_as[i] = ply;
         here->released_count++;
     }
-    return bw_play_flight(s->b, &here->released[i], ply.to, &here->child, NULL);
+    bw_flight flight;
+    bw_play_release(s->b, &here->released[i], ply.to, &flight);
+    if (s->def->prune && flight.chance * o->after < need) return -1;
+    return bw_play_flight(s->b, &here->released[i], ply.to, &flight, &here->child, NULL);
 }
 
 /// Less than 0 when a comes before b among equals.
@@ -136,23 +142,29 @@ static void visit(search *s, const bw_state *from, int depth, int ply_number, do
 
     // Step 3. List the plies, each with the most that can come of it.
     const int count = bw_plies(s->b, from, here->plies);
-    const uint64_t key = bw_table_key(from);
-    const bw_ply hint = s->def->order ? bw_table_find(&s->table, key) : (bw_ply){-1, 0, 0, 0};
+    const bool order = s->def->order;
+    const uint64_t key = order ? bw_table_key(from) : 0;
+    const bw_ply hint = bw_table_find(&s->table, key);
     int options = 0;
+    bw_hope hope = {0, 0};
     for (int i = 0; i < count; i++) {
         const bw_ply p = here->plies[i];
         if (p.kind == BW_SHOOT) continue;
-        option o = {.ply = p};
-        o.hope = bw_bound_ply(&bound, p);
         s->seen++;
+        // Plies that differ in a decoy's cut only lie side by side and have the same hope.
+        const bool receiver_cuts = p.kind == BW_PASS && p.cutter == p.to;
+        const bw_hope own = receiver_cuts || p.cutter == BW_NOBODY ? bw_bound_ply(&bound, p) : hope;
+        if (p.cutter == BW_NOBODY) hope = own;
+        const option o = {.ply = p,
+                          .hope = own.chance * own.after,
+                          .after = own.after,
+                          .key = bw_ply_rank(p) == bw_ply_rank(hint) ? 2 : own.chance * own.after};
         // Step 4. Skip what cannot reach the floor before it is played at all.
         if (prune && (o.hope < floor || o.hope < best->worth)) continue;
-        if (o.hope <= 0) continue;
-        o.key = bw_ply_rank(p) == bw_ply_rank(hint) ? 2 : o.hope;
-        here->options[options++] = o;
+        if (o.hope > 0) here->options[options++] = o;
     }
     // Step 5. Best hope first, after the ply that was best when the search was shallower.
-    if (s->def->order) sort_options(here->options, options);
+    if (order) sort_options(here->options, options);
 
     here->released_count = 0;
     for (int i = 0; i < options; i++) {
@@ -162,17 +174,17 @@ static void visit(search *s, const bw_state *from, int depth, int ply_number, do
             s->spent = true;
             return;
         }
-        const double chance = play(s, from, here, o.ply);
+        const double need = bw_max(floor, best->worth);
+        const double chance = play(s, from, here, &o, need);
         if (chance <= 0) continue;
         // Step 6. What must follow for this ply to matter. The child looks at its own bound first.
-        const double need = bw_max(floor, best->worth);
         const double below = need > 0 ? need / chance * SLACK : -1;
         const line *rest = &s->levels[ply_number + 1].best;
         visit(s, &here->child, depth - 1, ply_number + 1, prune ? below : -1);
         if (s->spent) return;
         if (rest->count > 0) keep(best, chance * rest->worth, o.ply, rest);
     }
-    if (best->count > 0 && best->plies[0].kind != BW_SHOOT)
+    if (order && best->count > 0 && best->plies[0].kind != BW_SHOOT)
         bw_table_store(&s->table, key, best->plies[0]);
 }
 
