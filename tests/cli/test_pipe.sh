@@ -29,6 +29,6 @@ job=$!
 sleep 0.2
 kill -INT "$job" 2>/dev/null
 kill -TERM "$job" 2>/dev/null # a background job of sh may ignore the interrupt
-wait "$job"
+wait "$job" 2>/dev/null
 check "a signal ends it" test $? -gt 128
 finish

@@ -13,31 +13,39 @@ json 'j.spots.every(s => Object.keys(s).slice(0, 4).join() === "id,x,y,duty")'
 json 'Object.keys(j).join() === "stage,units,ball,spots"'
 check "no minus zero" sh -c "! grep -q -- '-0[,}]' '$scratch/out'"
 
+balls=$(node -p 'JSON.parse(require("fs").readFileSync(process.argv[1])).landmarks.map(l => l.id).join(" ")' "$scheme")
+check "there are landmarks" test "$(echo "$balls" | wc -w)" -ge 9
+
 # One man on the ball, or two who hold while it is behind; one at the crease.
 for stage in 3 4 5 6; do
-    for ball in $(node -p 'JSON.parse(require("fs").readFileSync(process.argv[1])).landmarks.map(l => l.id).join(" ")' "$scheme"); do
+    for ball in $balls; do
         run 0 where "$scheme" --stage "$stage" --ball "$ball" --json
         json '(d => (d("ball") === 1 || d("ball") === 0 && d("hold") === 2 && j.ball.y < 0) && d("crease") === 1)(w => j.spots.filter(s => s.duty === w).length)'
     done
 done
 
-# The mirrored ball gives the mirrored answer, figure for figure.
-mirrored() {
-    node -e '
-        const fs = require("fs"), a = JSON.parse(fs.readFileSync(process.argv[1]));
-        const b = JSON.parse(fs.readFileSync(process.argv[2]));
-        const key = (s, k) => [s.x * k || 0, s.y, s.duty].join();
-        const left = a.spots.map(s => key(s, -1)).sort(), right = b.spots.map(s => key(s, 1)).sort();
-        process.exit(left.join(";") === right.join(";") ? 0 : 1)' "$1" "$2"
-}
+# The mirrored ball gives the mirrored answer, figure for figure: what is left of the mirrored ball's
+# places, turned over and sorted, is the ball's own.
+mirror=0
+mkdir "$scratch/mirror"
 for stage in 3 4 5 6; do
     for ball in "13,7" "9,14" "9,0" "5,-5" "0.1,8" "6.37,-3.21" "1.7,12.9" "3,0"; do
+        mirror=$((mirror + 1))
         run 0 where "$scheme" --stage "$stage" --ball "$ball" --json
-        cp "$scratch/out" "$scratch/right"
+        cp "$scratch/out" "$scratch/mirror/$mirror.right"
         run 0 where "$scheme" --stage "$stage" --ball "-$ball" --json
-        check "mirror image of $ball with $stage in" mirrored "$scratch/right" "$scratch/out"
+        cp "$scratch/out" "$scratch/mirror/$mirror.left"
     done
 done
+check "$mirror mirror images" node -e '
+    const fs = require("fs"), [folder, count] = process.argv.slice(1);
+    const read = (i, side) => JSON.parse(fs.readFileSync(`${folder}/${i}.${side}`)).spots;
+    const keys = (spots, k) => spots.map(s => [s.x * k || 0, s.y, s.duty].join()).sort().join(";");
+    for (let i = 1; i <= count; i++) {
+        if (keys(read(i, "left"), -1) === keys(read(i, "right"), 1)) continue;
+        console.error(i, keys(read(i, "left"), -1), keys(read(i, "right"), 1));
+        process.exitCode = 1;
+    }' "$scratch/mirror" "$mirror"
 
 # Units, attackers, sets.
 run 0 where "$scheme" --stage 4 --ball 9.144,9.144 --units m --json
