@@ -38,7 +38,7 @@ static part part_at(const bw_scheme *scheme, int page, int *pages) {
             ADD(LESSON, l, i, sheets);
         }
     }
-    if (scheme->notes[0]) ADD(NOTES, 0, 0, 1);
+    if (!bw_notes_on_cover(scheme)) ADD(NOTES, 0, 0, 1);
 #undef ADD
     *pages = at;
     return found;

@@ -11,6 +11,11 @@
 
 enum { LINE_SIZE = 256 };
 
+static const int cover_lines = 5; // of notes
+
+/// A place whose name is wider than this, points, is shown by its identifier.
+static const double longest_name = 140;
+
 /// “call”, or a word that there is none.
 static void put_call(bw_text *out, const char *call) {
     if (!call[0]) {
@@ -31,11 +36,17 @@ static void draw_map(bw_ink *ink, const bw_scheme *scheme, const bw_danger *dang
     bw_labels labels;
     bw_labels_begin(&labels, view->box, view->origin.x);
     bw_labels_avoid(&labels, view->origin, bw_v(crease, crease));
+    for (int side = -1; side <= 1; side += 2) { // the sides of the goal area
+        bw_labels_avoid_line(&labels, bw_view_point(view, bw_v(side * field->box_half, -100)),
+                             bw_view_point(view, bw_v(side * field->box_half, 100)));
+    }
     for (int i = 0; i < scheme->landmark_count; i++) {
         const bw_vec at = bw_view_point(view, scheme->landmarks[i].at);
         bw_labels_avoid(&labels, at, dot);
-        bw_labels_add(&labels, scheme->landmarks[i].name, BW_REGULAR, BW_TYPE_SMALL, BW_ROLE_TEXT,
-                      at, dot);
+        const bw_landmark *place = &scheme->landmarks[i];
+        const bool fits = bw_width(place->name, BW_TYPE_SMALL) <= longest_name;
+        bw_labels_add(&labels, fits ? place->name : place->id, BW_REGULAR, BW_TYPE_SMALL,
+                      BW_ROLE_TEXT, at, dot);
     }
     bw_labels_place(&labels);
     bw_draw_paper(ink, view);
@@ -85,6 +96,10 @@ static double draw_calls(bw_ink *ink, const bw_scheme *scheme, const bw_box *blo
     return BW_TYPE_SMALL + scheme->stage_count * leading + 5;
 }
 
+bool bw_notes_on_cover(const bw_scheme *scheme) {
+    return bw_wrap(scheme->notes, BW_TYPE_TEXT, BW_BLOCK_WIDTH, NULL, 0) <= cover_lines;
+}
+
 void bw_book_cover(const bw_scheme *scheme, const bw_danger *danger, bw_sheet *sheet) {
     bw_ink *ink = sheet->ink;
     const bw_box *block = &sheet->block;
@@ -106,6 +121,9 @@ void bw_book_cover(const bw_scheme *scheme, const bw_danger *danger, bw_sheet *s
     bw_put(&t, ".");
     y += bw_paragraph(ink, BW_ROLE_SOFT_TEXT, BW_REGULAR, BW_TYPE_TEXT, BW_LEADING, block->x, y,
                       block->width, buffer);
+    if (scheme->notes[0] && bw_notes_on_cover(scheme))
+        y += 6 + bw_paragraph(ink, BW_ROLE_TEXT, BW_REGULAR, BW_TYPE_TEXT, BW_LEADING, block->x,
+                              y + 6, block->width, scheme->notes);
     y += 16;
 
     const double table = 26 + BW_TYPE_SMALL + scheme->stage_count * 19;
@@ -123,8 +141,8 @@ void bw_book_cover(const bw_scheme *scheme, const bw_danger *danger, bw_sheet *s
     if (danger)
         bw_paragraph(ink, BW_ROLE_SOFT_TEXT, BW_REGULAR, BW_TYPE_SMALL, BW_LEADING_SMALL,
                      view.box.x, view.box.y + view.box.height + BW_BORDER + figures - 6, wide,
-                     "Blue figures: of a hundred free shots from there, how many score. "
-                     "Estimated by the model.");
+                     "Figures on the chart: of a hundred free shots from there, how many score. "
+                     "A model's estimate.");
     draw_calls(ink, scheme, block, block->y + block->height - table + 16);
     bw_sheet_scale(sheet, scheme->units, view.scale);
 }

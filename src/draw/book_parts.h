@@ -39,6 +39,8 @@ typedef struct bw_grid_sheet {
 void bw_book_cover(const bw_scheme *scheme, const bw_danger *danger, bw_sheet *sheet);
 void bw_book_shapes(const bw_scheme *scheme, bw_sheet *sheet);
 void bw_book_stage(const bw_scheme *scheme, int stage, bw_sheet *sheet);
+/// True when the coach's notes are short enough for the cover; else they have a sheet of their own.
+bool bw_notes_on_cover(const bw_scheme *scheme);
 void bw_book_notes(const bw_scheme *scheme, bw_sheet *sheet);
 
 /// The most lines any caption of the book takes in a column: charts are as tall as that leaves room

@@ -6,9 +6,12 @@
 #include "draw/metrics.h"
 #include "draw/path.h"
 
-enum { RULE_SIZE = 1024, JOB_SIZE = 1024 };
+enum { RULE_SIZE = 1024, JOB_SIZE = 1024, JOB_LINES = 3 };
 
-static const double job_row = 45;   // a spot: a line of names, two lines of places
+static const double job_head = 19;  // a spot's line of names
+static const double job_tail = 7;   // below its last line
+static const double job_least = 40; // the disc needs this much
+static const double job_indent = 44;
 static const double jobs_head = 24; // the table's heading
 static const double figures = 20;   // left of the border
 
@@ -26,44 +29,72 @@ static void put_places(bw_text *out, const bw_scheme *scheme, const bw_plan *pla
     if (found) bw_put(out, ". ");
 }
 
-static void draw_job(bw_ink *ink, const bw_scheme *scheme, const bw_stage *stage,
-                     const bw_plan *plan, int s, double x, double y, double width) {
-    const bw_spot *spot = &stage->spots[s];
-    const bw_mark_size size = bw_marks_large();
-    const double text_x = x + 44;
-    char buffer[JOB_SIZE];
+static void say_job(const bw_scheme *scheme, const bw_plan *plan, int s, bw_text *out) {
+    put_places(out, scheme, plan, s, BW_DUTY_BALL, "Has the ball at: ");
+    put_places(out, scheme, plan, s, BW_DUTY_CREASE, "Has the crease when it is at: ");
+    put_places(out, scheme, plan, s, BW_DUTY_HOLD, "Holds when it is at: ");
+    if (out->used == 0) bw_put(out, "Plays off the ball everywhere.");
+}
+
+/// Height of a spot's row in a table `width` wide.
+static double job_height(const char *job, double width) {
+    const double words =
+        bw_paragraph_of(NULL, BW_ROLE_TEXT, BW_REGULAR, BW_TYPE_SMALL, BW_LEADING_SMALL, 0, 0,
+                        width - job_indent, job, JOB_LINES);
+    return bw_max(job_least, job_head + words + job_tail);
+}
+
+static void draw_job(bw_ink *ink, const bw_spot *spot, const char *job, double x, double y,
+                     double width) {
+    const double text_x = x + job_indent;
+    char call[BW_NAME_SIZE + 16];
     bw_ink_stroke(ink, BW_ROLE_SOFT_LINE, 0.75);
     bw_path_segment(ink, bw_v(x, y), bw_v(x + width, y));
-    bw_mark_defender(ink, size, bw_v(x + 16, y + 17), spot->id, BW_NO_DUTY);
-
-    bw_text t = bw_text_in(buffer, sizeof buffer);
-    bw_put(&t, spot->name);
-    const double name = bw_width(buffer, BW_TYPE_TEXT);
-    bw_line_of(ink, BW_ROLE_TEXT, BW_BOLD, BW_TYPE_TEXT, text_x, y + 16, width / 2, buffer);
+    bw_mark_defender(ink, bw_marks_large(), bw_v(x + 16, y + 18), spot->id, BW_NO_DUTY);
+    bw_line_of(ink, BW_ROLE_TEXT, BW_BOLD, BW_TYPE_TEXT, text_x, y + 16, width / 2, spot->name);
     if (spot->call[0]) {
-        t = bw_text_in(buffer, sizeof buffer);
+        const double name = bw_min(bw_width(spot->name, BW_TYPE_TEXT), width / 2);
+        const double at = text_x + name + 14;
+        bw_text t = bw_text_in(call, sizeof call);
         bw_put(&t, "calls \xE2\x80\x9C");
         bw_put(&t, spot->call);
         bw_put(&t, "\xE2\x80\x9D");
-        const double at = text_x + bw_min(name, width / 2) + 14;
-        bw_line_of(ink, BW_ROLE_TEXT, BW_REGULAR, BW_TYPE_TEXT, at, y + 16, x + width - at, buffer);
+        bw_line_of(ink, BW_ROLE_TEXT, BW_REGULAR, BW_TYPE_TEXT, at, y + 16, x + width - at, call);
     }
-    t = bw_text_in(buffer, sizeof buffer);
-    put_places(&t, scheme, plan, s, BW_DUTY_BALL, "Has the ball at: ");
-    put_places(&t, scheme, plan, s, BW_DUTY_CREASE, "Has the crease when it is at: ");
-    put_places(&t, scheme, plan, s, BW_DUTY_HOLD, "Holds when it is at: ");
-    if (t.used == 0) bw_put(&t, "Plays off the ball everywhere.");
-    bw_paragraph(ink, BW_ROLE_TEXT, BW_REGULAR, BW_TYPE_SMALL, BW_LEADING_SMALL, text_x, y + 19,
-                 x + width - text_x, buffer);
+    bw_paragraph_of(ink, BW_ROLE_TEXT, BW_REGULAR, BW_TYPE_SMALL, BW_LEADING_SMALL, text_x,
+                    y + job_head, x + width - text_x, job, JOB_LINES);
 }
 
-void bw_book_stage(const bw_scheme *scheme, int stage_index, bw_sheet *sheet) {
+/// The rule as paragraphs in a column; returns where they end.
+static double draw_rule(bw_ink *ink, const bw_scheme *scheme, int stage, double x, double y,
+                        double width) {
+    char words[RULE_SIZE];
+    bw_text t = bw_text_in(words, sizeof words);
+    bw_heading(ink, BW_TAG_H2, BW_ROLE_TEXT, BW_TYPE_SUBHEAD, x, y + BW_TYPE_SUBHEAD, width,
+               "The rule");
+    bw_say_rule(scheme, stage, &t);
+    y += 20;
+    for (size_t start = 0; start < t.used;) {
+        size_t end = start;
+        while (words[end] && words[end] != '\n') {
+            end++;
+        }
+        words[end] = '\0';
+        y += 5 + bw_paragraph(ink, BW_ROLE_TEXT, BW_REGULAR, BW_TYPE_TEXT, BW_LEADING, x, y, width,
+                              words + start);
+        start = end + 1;
+    }
+    return y;
+}
+
+/// Title and who completes the stage; returns where they end.
+static double draw_head(bw_ink *ink, const bw_scheme *scheme, int stage_index,
+                        const bw_box *block) {
     const bw_stage *stage = &scheme->stages[stage_index];
-    bw_ink *ink = sheet->ink;
-    const bw_box *block = &sheet->block;
-    char buffer[RULE_SIZE];
+    static const char lead[] = "Completed by the late men: ";
+    char words[RULE_SIZE];
     double y = block->y;
-    bw_text t = bw_text_in(buffer, sizeof buffer);
+    bw_text t = bw_text_in(words, sizeof words);
     bw_say_stage(stage, &t);
     if (stage->call[0]) {
         bw_put(&t, ": \xE2\x80\x9C");
@@ -71,21 +102,38 @@ void bw_book_stage(const bw_scheme *scheme, int stage_index, bw_sheet *sheet) {
         bw_put(&t, "\xE2\x80\x9D");
     }
     bw_heading(ink, BW_TAG_H1, BW_ROLE_TEXT, BW_TYPE_HEAD, block->x, y + BW_TYPE_HEAD, block->width,
-               buffer);
+               words);
     y += BW_TYPE_HEAD + 8;
-    t = bw_text_in(buffer, sizeof buffer);
-    bw_put(&t, "Completed by the late men: ");
-    const size_t lead = t.used;
+    t = bw_text_in(words, sizeof words);
+    bw_put(&t, lead);
     bw_say_completes(scheme, stage_index, &t);
+    if (t.used == sizeof lead - 1) return y + 12;
     bw_put(&t, ".");
-    if (t.used > lead + 1)
-        y += bw_paragraph(ink, BW_ROLE_SOFT_TEXT, BW_REGULAR, BW_TYPE_TEXT, BW_LEADING, block->x, y,
-                          block->width, buffer);
-    y += 12;
+    return y + 12 +
+           bw_paragraph_of(ink, BW_ROLE_SOFT_TEXT, BW_REGULAR, BW_TYPE_TEXT, BW_LEADING, block->x,
+                           y, block->width, words, 2);
+}
 
-    const double jobs = jobs_head + stage->defenders * job_row;
+void bw_book_stage(const bw_scheme *scheme, int stage_index, bw_sheet *sheet) {
+    const bw_stage *stage = &scheme->stages[stage_index];
+    bw_ink *ink = sheet->ink;
+    const bw_box *block = &sheet->block;
+    const double bottom = block->y + block->height;
+    const double y = draw_head(ink, scheme, stage_index, block);
+
+    char jobs[BW_MAX_SPOTS][JOB_SIZE];
+    double jobs_height = jobs_head;
+    bw_plan plan;
+    bw_plan_build(scheme, stage_index, &plan);
+    for (int s = 0; s < stage->defenders; s++) {
+        bw_text t = bw_text_in(jobs[s], sizeof jobs[s]);
+        say_job(scheme, &plan, s, &t);
+        jobs_height += job_height(jobs[s], block->width);
+    }
+
+    const double figures_below = 12 + 2 * BW_BORDER;
     const bw_window window = bw_window_unit(scheme);
-    const double tall = bw_min(block->y + block->height - jobs - y - 40, 270);
+    const double tall = bw_min(bottom - jobs_height - figures_below - 16 - y, 270);
     const double wide = bw_min(bw_view_width(window, tall), 300);
     const bw_view view = bw_view_fit(window, block->x + figures + BW_BORDER, y + BW_BORDER, wide);
     bw_station homes[BW_MAX_SPOTS];
@@ -99,32 +147,17 @@ void bw_book_stage(const bw_scheme *scheme, int stage_index, bw_sheet *sheet) {
     bw_ink_end(ink);
 
     const double right = view.box.x + view.box.width + BW_BORDER + 20;
-    const double column = block->x + block->width - right;
-    bw_heading(ink, BW_TAG_H2, BW_ROLE_TEXT, BW_TYPE_SUBHEAD, right, y + BW_TYPE_SUBHEAD, column,
-               "The rule");
-    t = bw_text_in(buffer, sizeof buffer);
-    bw_say_rule(scheme, stage_index, &t);
-    double rule_y = y + 20;
-    for (size_t start = 0; start < t.used;) {
-        size_t end = start;
-        while (buffer[end] != '\n') {
-            end++;
-        }
-        buffer[end] = '\0';
-        rule_y += bw_paragraph(ink, BW_ROLE_TEXT, BW_REGULAR, BW_TYPE_TEXT, BW_LEADING, right,
-                               rule_y, column, buffer + start) +
-                  5;
-        start = end + 1;
-    }
+    const double rule_end =
+        draw_rule(ink, scheme, stage_index, right, y, block->x + block->width - right);
 
-    const double table = bw_max(view.box.y + view.box.height + 34, rule_y + 8);
-    bw_heading(ink, BW_TAG_H2, BW_ROLE_TEXT, BW_TYPE_SUBHEAD, block->x, table + BW_TYPE_SUBHEAD,
+    double at = bw_min(bottom - jobs_height,
+                       bw_max(view.box.y + view.box.height + figures_below + 16, rule_end + 8));
+    bw_heading(ink, BW_TAG_H2, BW_ROLE_TEXT, BW_TYPE_SUBHEAD, block->x, at + BW_TYPE_SUBHEAD,
                block->width, "Who does what");
-    bw_plan plan;
-    bw_plan_build(scheme, stage_index, &plan);
+    at += jobs_head;
     for (int s = 0; s < stage->defenders; s++) {
-        draw_job(ink, scheme, stage, &plan, s, block->x, table + jobs_head + s * job_row,
-                 block->width);
+        draw_job(ink, &stage->spots[s], jobs[s], block->x, at, block->width);
+        at += job_height(jobs[s], block->width);
     }
     bw_sheet_scale(sheet, scheme->units, view.scale);
 }

@@ -7,7 +7,8 @@ static const char *const counts[] = {"none", "one", "two", "three", "four", "fiv
 
 static void put_length(bw_text *out, bw_units units, double metres) {
     bw_put_number(out, metres / bw_unit_length(units), 1);
-    bw_put(out, units == BW_METRES ? " m" : " yd");
+    bw_put(out, "\xC2\xA0"); // no line ends between a figure and its unit
+    bw_put(out, bw_unit_short(units));
 }
 
 void bw_say_stage(const bw_stage *stage, bw_text *out) {

@@ -50,49 +50,46 @@ static const uint8_t *cell_segments(const tracer *t, int column, int row) {
     return sum >= 4 * t->level ? joined[bits == 10] : segments[bits];
 }
 
-/// Where the contour crosses an edge. *rim: it does so on the grid's edge, one of the corners being
-/// outside.
-static bw_vec crossing(const tracer *t, int column, int row, int edge, bool *rim) {
+/// Where the contour crosses an edge of a cell.
+static bw_vec crossing(const tracer *t, int column, int row, int edge) {
     static const int ends[4][4] = {{0, 0, 1, 0}, {1, 0, 1, 1}, {0, 1, 1, 1}, {0, 0, 0, 1}};
     const bw_grid *g = t->grid;
     const int ac = column + ends[edge][0], ar = row + ends[edge][1];
     const int bc = column + ends[edge][2], br = row + ends[edge][3];
     const bw_vec a = bw_v(g->left + ac * g->cell, g->bottom + ar * g->cell);
     const bw_vec b = bw_v(g->left + bc * g->cell, g->bottom + br * g->cell);
-    *rim = true;
     if (outside(g, ac, ar)) return b;
     if (outside(g, bc, br)) return a;
-    *rim = false;
     const double va = g->value[ar * g->columns + ac], vb = g->value[br * g->columns + bc];
     return bw_lerp(a, b, (t->level - va) / (vb - va));
 }
 
-/// Follows one loop from segment `s` of a cell until it closes.
+/// Follows one loop from segment `s` of a cell until it closes. Without `rims`, what runs through the
+/// ring of cells round the grid, which is along the grid's edge, is left out.
 static void follow(bw_ink *ink, tracer *t, int column, int row, int s, const bw_view *view,
                    bool rims) {
-    bool was_rim, is_rim, down = false, broken = false;
-    const int wide = t->grid->columns + 1;
+    const int columns = t->grid->columns, rows = t->grid->rows;
+    bool down = false, broken = false;
     int edge = cell_segments(t, column, row)[2 * s];
-    const bw_vec start = bw_view_point(view, crossing(t, column, row, edge, &was_rim));
-    bw_vec last = start;
+    bw_vec last = bw_view_point(view, crossing(t, column, row, edge));
     for (;;) {
-        t->done[(row + 1) * wide + column + 1] |= (uint8_t)(1 << s);
+        t->done[(row + 1) * (columns + 1) + column + 1] |= (uint8_t)(1 << s);
         edge = cell_segments(t, column, row)[2 * s + 1];
-        const bw_vec p = bw_view_point(view, crossing(t, column, row, edge, &is_rim));
-        const bool draw = rims || !(was_rim && is_rim);
+        const bw_vec p = bw_view_point(view, crossing(t, column, row, edge));
+        const bool ring = column < 0 || row < 0 || column >= columns - 1 || row >= rows - 1;
+        const bool draw = rims || !ring;
         if (draw && !down) bw_ink_move(ink, last.x, last.y);
         if (draw) bw_ink_line(ink, p.x, p.y);
         down = draw;
         broken |= !draw;
         last = p;
-        was_rim = is_rim;
         column += (edge == RIGHT) - (edge == LEFT);
         row += (edge == TOP) - (edge == BOTTOM);
         const int enter = (edge + 2) % 4;
         const uint8_t *next = cell_segments(t, column, row);
         s = next[0] == enter ? 0 : 1;
         BW_ASSERT(next[2 * s] == enter);
-        if (t->done[(row + 1) * wide + column + 1] & 1 << s) break;
+        if (t->done[(row + 1) * (columns + 1) + column + 1] & 1 << s) break;
     }
     if (!broken) bw_ink_shut(ink);
 }

@@ -150,7 +150,7 @@ int bw_labels_place(bw_labels *labels) {
             double least = cost_at(labels, i, best, &best_covered);
             for (int p = 0; p < PLACES; p++) {
                 const double cost = cost_at(labels, i, p, &covered);
-                if (cost < least) {
+                if (cost < least - 1e-6) { // rounding decides nothing
                     least = cost;
                     best = p;
                     best_covered = covered;

@@ -5,9 +5,13 @@
 
 #include "draw/chart.h"
 #include "draw/label.h"
+#include "draw/metrics.h"
 
 /// A man this near to where he was has not moved: no ghost, no run. Metres.
 static const double stayed = 1.5;
+
+/// A name longer than this share of the chart's width is left out: the code on the disc is enough.
+static const double longest = 0.35;
 
 /// A ball this far to the side has the goalkeeper at the end of his way, metres.
 static const double shaded = 7;
@@ -88,7 +92,8 @@ static void collect(bw_labels *labels, const bw_scene *scene, const bw_view *vie
         if (scene->beside == BW_BESIDE_DUTY)
             bw_labels_add(labels, bw_duty_name(scene->stations[s].duty), BW_REGULAR, size.label,
                           BW_ROLE_TEXT, at, reach);
-        if (scene->beside == BW_BESIDE_NAME)
+        if (scene->beside == BW_BESIDE_NAME &&
+            bw_width(stage->spots[s].name, size.label) <= longest * view->box.width)
             bw_labels_add(labels, stage->spots[s].name, BW_REGULAR, size.label, BW_ROLE_TEXT, at,
                           reach);
     }

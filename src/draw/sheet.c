@@ -95,15 +95,24 @@ void bw_heading(bw_ink *ink, bw_tag tag, bw_role role, double size, double x, do
 
 double bw_paragraph(bw_ink *ink, bw_role role, bw_weight weight, double size, double leading,
                     double x, double y, double width, const char *text) {
+    return bw_paragraph_of(ink, role, weight, size, leading, x, y, width, text, BW_MAX_LINES);
+}
+
+double bw_paragraph_of(bw_ink *ink, bw_role role, bw_weight weight, double size, double leading,
+                       double x, double y, double width, const char *text, int most) {
     bw_span lines[BW_MAX_LINES];
-    int count = bw_wrap(text, size, width, lines, BW_MAX_LINES);
-    if (count > BW_MAX_LINES) count = BW_MAX_LINES;
+    const int all = bw_wrap(text, size, width, lines, BW_MAX_LINES);
+    const int count = all > most ? most : all;
     if (!ink) return count * leading;
     bw_ink_begin(ink, BW_TAG_P, "");
     for (int i = 0; i < count; i++) {
-        if (lines[i].length == 0) continue;
-        bw_ink_text_n(ink, role, weight, size, BW_LEFT_ALIGN, x, y + size + i * leading,
-                      text + lines[i].start, (size_t)lines[i].length);
+        const char *line = text + lines[i].start;
+        const double base = y + size + i * leading;
+        if (i == count - 1 && all > count)
+            bw_line_of(ink, role, weight, size, x, base, width, line);
+        else if (lines[i].length > 0)
+            bw_ink_text_n(ink, role, weight, size, BW_LEFT_ALIGN, x, base, line,
+                          (size_t)lines[i].length);
     }
     bw_ink_end(ink);
     return count * leading;

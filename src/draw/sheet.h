@@ -65,4 +65,8 @@ enum { BW_MAX_LINES = 64 };
 double bw_paragraph(bw_ink *ink, bw_role role, bw_weight weight, double size, double leading,
                     double x, double y, double width, const char *text);
 
+/// The same with at most `most` lines; what is left over shows as an ellipsis.
+double bw_paragraph_of(bw_ink *ink, bw_role role, bw_weight weight, double size, double leading,
+                       double x, double y, double width, const char *text, int most);
+
 #endif

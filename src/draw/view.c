@@ -82,7 +82,6 @@ bw_window bw_window_unit(const bw_scheme *scheme) {
 bw_window bw_window_field(const bw_scheme *scheme) {
     const bw_field *field = bw_field_at(scheme->field);
     bw_window w = around(scheme);
-    include(&w, bw_v(field->box_half, -field->end_line));
     include(&w, bw_v(field->box_half, field->restraining));
-    return settle(scheme, w, 2, 1, 2);
+    return settle(scheme, w, 2, 2, 2);
 }

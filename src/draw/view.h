@@ -41,7 +41,7 @@ bw_vec bw_view_place(const bw_view *view, bw_vec point);
 /// more than two.
 bw_window bw_window_unit(const bw_scheme *scheme);
 
-/// The same, grown to show the goal area, the end line and the restraining line.
+/// The same, grown sideways and up-field to show the goal area and the restraining line.
 bw_window bw_window_field(const bw_scheme *scheme);
 
 /// One yard or one metre, in metres: the unit the scheme's people read.
