@@ -55,6 +55,18 @@ static inline char *text_change(const char *from, const char *old, const char *n
     return to;
 }
 
+/// Whether two documents are the same; the first line that differs is printed.
+static inline int text_same(const char *got, const char *want) {
+    if (strcmp(got, want) == 0) return 1;
+    const char *line = want;
+    for (; *got && *got == *want; got++, want++) {
+        if (*want == '\n') line = want + 1;
+    }
+    fprintf(stderr, "differs from byte %d of: %.*s\n", (int)(want - line), (int)strcspn(line, "\n"),
+            line);
+    return 0;
+}
+
 /// The canonical text of a scheme, in memory that the next call uses again.
 static inline const char *text_of_scheme(const bw_scheme *scheme) {
     static char room[BW_DOCUMENT_BYTES];
