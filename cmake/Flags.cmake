@@ -22,9 +22,10 @@ set(BW_PROTOTYPES $<$<COMPILE_LANGUAGE:C>:-Wstrict-prototypes> $<$<COMPILE_LANGU
 add_compile_options(-ffile-prefix-map=${CMAKE_SOURCE_DIR}/=)
 
 if(BW_SANITIZE)
-  add_compile_options(-fsanitize=address,undefined -fno-sanitize-recover=all
+  set(CMAKE_C_FLAGS_DEBUG "-O2 -g")
+  add_compile_options(-fsanitize=${BW_SANITIZE} -fno-sanitize-recover=all
                       -fno-omit-frame-pointer)
-  add_link_options(-fsanitize=address,undefined)
+  add_link_options(-fsanitize=${BW_SANITIZE})
 endif()
 if(BW_FUZZ)
   add_compile_options(-fsanitize=fuzzer-no-link)

@@ -1,6 +1,7 @@
 # SPDX-License-Identifier: GPL-3.0-or-later
 # Each tests/ROOM/test_*.c is one program and one CTest test, named ROOM/test_*; so is each script
 # tests/ROOM/test_*.sh. All of them find the program in BREAKWATER and the source tree in BW_ROOT.
+# `pure-tests` are those of the rooms that use no library.
 set(BW_TEST_ROOMS core scheme draw web outside paint file report team serve cli)
 
 function(bw_test_environment test)
@@ -11,6 +12,7 @@ function(bw_test_environment test)
                        WORKING_DIRECTORY ${CMAKE_SOURCE_DIR} TIMEOUT 300)
 endfunction()
 
+add_custom_target(pure-tests)
 foreach(room IN LISTS BW_TEST_ROOMS)
   file(GLOB programs CONFIGURE_DEPENDS ${CMAKE_SOURCE_DIR}/tests/${room}/test_*.c)
   foreach(source IN LISTS programs)
@@ -24,6 +26,9 @@ foreach(room IN LISTS BW_TEST_ROOMS)
     target_link_libraries(${target} PRIVATE ${BW_ROOMS} m)
     bw_native(${target})
     bw_threads(${target})
+    if(room MATCHES "^(core|scheme|draw|web)$")
+      add_dependencies(pure-tests ${target})
+    endif()
     if(room STREQUAL "outside")
       bw_packages(${target} gsl)
     endif()

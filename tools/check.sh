@@ -22,6 +22,7 @@ build_and_test() {
 debug() { build_and_test debug gcc; }
 release() { build_and_test release gcc; }
 asan() { build_and_test asan clang-14; }
+msan() { build_and_test msan clang-14; }
 
 # The same scene in every build and in WebAssembly: one answer, to the last bit. What the answer is,
 # the test core/test_golden says in each of them.
@@ -43,7 +44,7 @@ format() { tools/list-sources | xargs "$(tools/find-tool clang-format)" --dry-ru
 tidy() { tools/tidy build/asan; }
 text() { tools/check-text; }
 
-phases="text format includes headers debug release asan golden pure tidy"
+phases="text format includes headers debug release asan msan golden pure tidy"
 
 # Adds CTest's own counts, which stand in the log of a phase that ran tests.
 count_tests() {

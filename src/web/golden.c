@@ -57,7 +57,7 @@ static uint64_t hash_unit(uint64_t hash, bw_vec ball, const bw_vec *attackers, i
     for (int i = 0; i < plan.spots; i++) {
         hash = bw_hash_vec(hash, station[i].at);
         hash = bw_hash_u64(hash, (uint64_t)station[i].duty);
-        hash = bw_hash_u64(hash, (uint64_t)(station[i].man + 1));
+        hash = bw_hash_u64(hash, (uint64_t)station[i].man + 1);
     }
     return hash;
 }
