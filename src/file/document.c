@@ -2,6 +2,7 @@
 /// jansson parses; its tree is walked into the same events that the browser sends.
 #include "file/document.h"
 #include "core/text.h"
+#include "file/explain.h"
 #include "file/locate.h"
 #include "scheme/read.h"
 #include "scheme/write.h"
@@ -68,46 +69,6 @@ static bool few_enough(const char *text, size_t length, size_t *at) {
     return true;
 }
 
-/// jansson's reasons in our words. Its texts name tokens; a coach needs what would be right. The
-/// error's pointer is there already.
-static void explain(const json_error_t *why, bw_error *error) {
-    bw_text t = bw_text_in(error->message, sizeof error->message);
-    switch (json_error_code(why)) {
-    case json_error_duplicate_key: {
-        const char *key = strrchr(error->pointer, '/');
-        bw_put(&t, "the key \"");
-        bw_put(&t, key ? key + 1 : "");
-        bw_put(&t, "\" is said twice in one object; keep one");
-        break;
-    }
-    case json_error_premature_end_of_input:
-        bw_put(&t, "the document ends before it is whole; a bracket or quote is not closed");
-        break;
-    case json_error_end_of_input_expected:
-        bw_put(&t, "something follows the document; a file holds one scheme");
-        break;
-    case json_error_invalid_utf8:
-        bw_put(&t, "the text is not UTF-8 here; save the file as UTF-8");
-        break;
-    case json_error_null_character:
-    case json_error_null_byte_in_key:
-        bw_put(&t, "a text has a NUL character in it; leave it out");
-        break;
-    case json_error_numeric_overflow:
-        bw_put(&t, "this number is too large; lengths stay below 1000");
-        break;
-    case json_error_stack_overflow:
-        bw_put(&t, "values are nested more than 12 deep; a scheme needs at most 7");
-        error->status = BW_LIMIT;
-        break;
-    default:
-        bw_put(&t, "this is not JSON here (");
-        for (const char *c = why->text; *c; c++)
-            bw_put_n(&t, (unsigned char)*c < 0x20 || *c == 0x7f ? "?" : c, 1);
-        bw_put(&t, "); look for a missing comma, quote or bracket");
-    }
-}
-
 bw_status bw_document_parse(const char *text, size_t length, bw_scheme *scheme, bw_error *error) {
     if (length == 0) return fail(error, BW_BAD_INPUT, "the file is empty; a scheme begins with {");
     if (length > BW_DOCUMENT_BYTES) {
@@ -135,8 +96,8 @@ bw_status bw_document_parse(const char *text, size_t length, bw_scheme *scheme, 
     if (!root) {
         *error = (bw_error){.status = BW_BAD_INPUT};
         size_t at = why.position > 0 ? (size_t)why.position : 0;
-        bw_locate_offset(&source, at, error);
-        explain(&why, error);
+        at = bw_locate_offset(&source, at, error);
+        bw_explain(&source, at, &why, error);
         return error->status;
     }
     bw_tree *tree = malloc(sizeof *tree);

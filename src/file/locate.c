@@ -163,7 +163,7 @@ static void line_and_column(const bw_source *source, size_t offset, int *line, i
     }
 }
 
-void bw_locate_offset(const bw_source *source, size_t offset, bw_error *error) {
+size_t bw_locate_offset(const bw_source *source, size_t offset, bw_error *error) {
     scanner s = {.text = source->text, .length = source->length};
     size_t token = 0;
     if (offset > source->length) offset = source->length;
@@ -180,7 +180,9 @@ void bw_locate_offset(const bw_source *source, size_t offset, bw_error *error) {
     if (whole && l && l->object && !l->after_colon && l->key[0])
         bw_put_pointer_key(&pointer, l->key, strlen(l->key));
     // Within a token, such as a text that is not closed, the byte at fault; else the token's start.
-    line_and_column(source, whole ? token : offset - 1, &error->line, &error->column);
+    const size_t at = whole ? token : offset - 1;
+    line_and_column(source, at, &error->line, &error->column);
+    return at;
 }
 
 /// Length of the part of `pointer` that `way` follows, in whole keys; -1 when way leaves it.

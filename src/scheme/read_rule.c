@@ -4,15 +4,21 @@
 
 static const bw_range share = {0, 1, ""};
 
-/// The practice rule as it would be read back from a file in this unit.
-static bw_rule usual_rule(const bw_reading *r) {
-    bw_rule rule = bw_rule_default();
-    rule.pickup = bw_file_length(r, rule.pickup);
-    rule.cushion = bw_file_length(r, rule.cushion);
-    rule.area = bw_file_length(r, rule.area);
-    rule.hold_at = bw_v(bw_file_length(r, rule.hold_at.x), bw_file_length(r, rule.hold_at.y));
-    rule.crease_at = bw_v(bw_file_length(r, rule.crease_at.x), bw_file_length(r, rule.crease_at.y));
-    return rule;
+/// The practice rule as it would be read back from a file in this unit. Set field by field: a copy of
+/// the whole would bring along what lies between them, and a scheme is compared and hashed as a block.
+static void set_usual_rule(const bw_reading *r, bw_rule *rule) {
+    const bw_rule usual = bw_rule_default();
+    rule->pickup = bw_file_length(r, usual.pickup);
+    rule->cushion = bw_file_length(r, usual.cushion);
+    rule->shift = usual.shift;
+    rule->soft = usual.soft;
+    rule->area = bw_file_length(r, usual.area);
+    rule->pull = usual.pull;
+    rule->hold_behind = usual.hold_behind;
+    rule->hold_at = bw_v(bw_file_length(r, usual.hold_at.x), bw_file_length(r, usual.hold_at.y));
+    rule->crease_at =
+        bw_v(bw_file_length(r, usual.crease_at.x), bw_file_length(r, usual.crease_at.y));
+    rule->crease = usual.crease;
 }
 
 /// "farthest", "none", or the spot that always has the crease.
@@ -38,7 +44,7 @@ static bool read_hold_at(bw_reading *r, int32_t node, bw_rule *rule) {
 
 bool bw_read_rule(bw_reading *r, int32_t node, bw_stage *stage) {
     bw_rule *rule = &stage->rule;
-    *rule = usual_rule(r);
+    set_usual_rule(r, rule);
     if (!node) return true;
     if (!bw_take_object(r, node, BW_NOUN_RULE)) return false;
     int32_t n = bw_member(r, node, "pickup");
