@@ -7,6 +7,7 @@
 #include <errno.h>
 #include <fcntl.h>
 #include <signal.h>
+#include <sys/resource.h>
 #include <sys/stat.h>
 #include <sys/wait.h>
 #include <time.h>
@@ -160,6 +161,27 @@ static void a_failed_save_leaves_nothing(void) {
     CHECK_INT(files_in_folder(), 0);
 }
 
+/// The disk is full: the old file is as it was, and nothing lies beside it.
+static void half_a_save_is_none(void) {
+    char long_text[1000] = {0};
+    struct rlimit before, little;
+    const char *path = in_folder("old");
+    CHECK_INT(bw_file_save(path, "old", 3, &error), BW_OK);
+    CHECK(getrlimit(RLIMIT_FSIZE, &before) == 0);
+    little = before;
+    little.rlim_cur = sizeof long_text / 2;
+    void (*handler)(int) = signal(SIGXFSZ, SIG_IGN);
+    CHECK(setrlimit(RLIMIT_FSIZE, &little) == 0);
+    CHECK_INT(bw_file_save(path, long_text, sizeof long_text, &error), BW_FILE);
+    CHECK(setrlimit(RLIMIT_FSIZE, &before) == 0);
+    signal(SIGXFSZ, handler);
+    CHECK(strstr(error.message, "it cannot be written: ") != NULL);
+    struct stat about;
+    CHECK(stat(path, &about) == 0 && about.st_size == 3);
+    CHECK_INT(files_in_folder(), 1);
+    unlink(path);
+}
+
 static mode_t mode_of(const char *path) {
     struct stat about;
     return stat(path, &about) == 0 ? about.st_mode & 0777 : 0;
@@ -214,6 +236,7 @@ int main(int argc, char **argv) {
     RUN(no_more_than_a_megabyte_is_read);
     RUN(what_is_saved_comes_back);
     RUN(a_failed_save_leaves_nothing);
+    RUN(half_a_save_is_none);
     RUN(a_save_keeps_the_mode);
     RUN(a_link_goes_on_pointing);
     RUN(a_pipe_is_written_through);
