@@ -9,13 +9,13 @@ static bool same_bytes(const char *a, const char *b, size_t length) {
 }
 
 bool bw_node_key_is(const bw_tree *tree, int32_t node, const char *key, size_t length) {
-    const bw_node *n = &tree->nodes[node];
+    const bw_tree_node *n = &tree->nodes[node];
     return n->key >= 0 && (size_t)n->key_length == length &&
            same_bytes(tree->text + n->key, key, length);
 }
 
 bool bw_node_text_is(const bw_tree *tree, int32_t node, const char *word) {
-    const bw_node *n = &tree->nodes[node];
+    const bw_tree_node *n = &tree->nodes[node];
     size_t length = bw_text_length(word);
     return n->kind == BW_NODE_STRING && (size_t)n->text_length == length &&
            same_bytes(tree->text + n->text, word, length);
@@ -56,7 +56,7 @@ void bw_put_pointer(const bw_tree *tree, int32_t node, bw_text *out) {
     }
     while (steps > 0) {
         int32_t i = way[--steps];
-        const bw_node *n = &tree->nodes[i];
+        const bw_tree_node *n = &tree->nodes[i];
         if (n->key >= 0) {
             bw_put_pointer_key(out, tree->text + n->key, (size_t)n->key_length);
             continue;

@@ -12,7 +12,7 @@ static bool read_format(bw_reading *r, int32_t root) {
         return bw_fail(r, format, "this is not a scheme; \"format\" must be ", "breakwater-scheme",
                        "");
     }
-    const bw_node *n = &r->tree->nodes[version];
+    const bw_tree_node *n = &r->tree->nodes[version];
     if (n->kind == BW_NODE_NUMBER && n->number >= 2 && n->number < 1e6) {
         return bw_fail_number(r, version, " is ", n->number,
                               ", newer than this program, which knows version 1");

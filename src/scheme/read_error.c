@@ -26,7 +26,7 @@ static void put_excerpt(bw_text *out, const char *text, int32_t length) {
 }
 
 void bw_put_subject(const bw_reading *r, int32_t node, bw_text *out) {
-    const bw_node *n = &r->tree->nodes[node];
+    const bw_tree_node *n = &r->tree->nodes[node];
     if (n->parent < 0) {
         bw_put(out, "the document");
     } else if (n->key >= 0) {

@@ -44,7 +44,7 @@ bool bw_take_map(bw_reading *r, int32_t node, const char *wanted, const char *be
         for (int k = 0; k < keys.count && !known; k++)
             known = bw_node_key_is(r->tree, i, keys.word[k], bw_text_length(keys.word[k]));
         if (known) continue;
-        const bw_node *n = &r->tree->nodes[i];
+        const bw_tree_node *n = &r->tree->nodes[i];
         return bw_fail_word(r, i, before, r->tree->text + n->key, n->key_length, keys);
     }
     return true;
@@ -70,7 +70,7 @@ bool bw_take_array(bw_reading *r, int32_t node, const char *wanted, int low, int
 }
 
 static bool take_string(bw_reading *r, int32_t node, char *to, size_t room, bool line_ends) {
-    const bw_node *n = &r->tree->nodes[node];
+    const bw_tree_node *n = &r->tree->nodes[node];
     if (n->kind != BW_NODE_STRING) return bw_fail_kind(r, node, "a text in quotes");
     const char *text = r->tree->text + n->text;
     for (int32_t i = 0; i < n->text_length; i++) {
@@ -145,7 +145,7 @@ bool bw_take_code(bw_reading *r, int32_t node, char *to) {
 }
 
 bool bw_take_number(bw_reading *r, int32_t node, bw_range range, double *out) {
-    const bw_node *n = &r->tree->nodes[node];
+    const bw_tree_node *n = &r->tree->nodes[node];
     if (n->kind != BW_NODE_NUMBER) {
         char wanted[32];
         bw_text t = bw_text_in(wanted, sizeof wanted);
@@ -245,7 +245,7 @@ bool bw_take_place(bw_reading *r, int32_t node, bw_vec *out) {
 }
 
 bool bw_take_choice(bw_reading *r, int32_t node, const char *before, bw_words words, int *index) {
-    const bw_node *n = &r->tree->nodes[node];
+    const bw_tree_node *n = &r->tree->nodes[node];
     if (n->kind != BW_NODE_STRING) return bw_fail_kind(r, node, "a text in quotes");
     for (int i = 0; i < words.count; i++) {
         if (bw_node_text_is(r->tree, node, words.word[i])) {

@@ -69,8 +69,8 @@ static int32_t add(bw_tree *tree, bw_node_kind kind) {
     }
     const int32_t index = tree->node_count++;
     const int32_t parent = innermost(tree);
-    tree->nodes[index] =
-        (bw_node){.kind = kind, .parent = parent, .key = tree->key, .key_length = tree->key_length};
+    tree->nodes[index] = (bw_tree_node){
+        .kind = kind, .parent = parent, .key = tree->key, .key_length = tree->key_length};
     tree->key = -1;
     tree->key_length = 0;
     if (parent < 0) return index;

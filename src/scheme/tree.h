@@ -30,7 +30,7 @@ typedef enum bw_node_kind {
 } bw_node_kind;
 
 /// One value. Children are linked by index, in document order; 0 is "none" (node 0 is the root).
-typedef struct bw_node {
+typedef struct bw_tree_node {
     int32_t kind;   ///< bw_node_kind
     int32_t parent; ///< -1 for the root
     int32_t first, next;
@@ -38,7 +38,7 @@ typedef struct bw_node {
     int32_t key, key_length; ///< offset into text, or -1 when the parent is no object
     int32_t text, text_length;
     double number; ///< numbers; booleans as 0 or 1
-} bw_node;
+} bw_tree_node;
 
 typedef struct bw_tree {
     int32_t node_count, text_used;
@@ -46,7 +46,7 @@ typedef struct bw_tree {
     int32_t open[BW_TREE_DEPTH], last[BW_TREE_DEPTH];
     int32_t key, key_length; ///< the key waiting for its value, or -1
     bw_error error;          ///< first refusal; later events are ignored
-    bw_node nodes[BW_TREE_NODES];
+    bw_tree_node nodes[BW_TREE_NODES];
     char text[BW_TREE_TEXT];
 } bw_tree;
 
