@@ -4,7 +4,7 @@ _breakwater() {
     local verb=${COMP_WORDS[1]} words= files=
     COMPREPLY=()
     if [ "$COMP_CWORD" -eq 1 ]; then
-        COMPREPLY=($(compgen -W 'new check where draw help --help --version' -- "$current"))
+        COMPREPLY=($(compgen -W 'new check where draw test help --help --version' -- "$current"))
         return
     fi
     case $verb:$previous in
@@ -28,12 +28,33 @@ _breakwater() {
         draw:--attackers) return ;;
         draw:--set) return ;;
         draw:--men) return ;;
+        draw:--offence) return ;;
+        draw:--defence) return ;;
+        draw:--start) return ;;
+        draw:--late) return ;;
+        draw:--seconds) return ;;
+        draw:--level) words='youth-u11 youth-u13 youth-u15 high-school college' ;;
+        draw:--seed) return ;;
         draw:--paper) words='letter a4' ;;
         draw:--theme) words='chart sun dark mono' ;;
         draw:--format) words='pdf svg png' ;;
         draw:--dpi) return ;;
         draw:--output|draw:-o) files=1 ;;
         draw:--units) words='yd m' ;;
+        test:--set) return ;;
+        test:--offence) return ;;
+        test:--defence) return ;;
+        test:--start) return ;;
+        test:--late) return ;;
+        test:--seconds) return ;;
+        test:--level) words='youth-u11 youth-u13 youth-u15 high-school college' ;;
+        test:--seed) return ;;
+        test:--paper) words='letter a4' ;;
+        test:--theme) words='chart sun dark mono' ;;
+        test:--format) words='pdf svg png' ;;
+        test:--dpi) return ;;
+        test:--output|test:-o) files=1 ;;
+        test:--units) words='yd m' ;;
         help:--completion) words='bash zsh fish' ;;
         help:--output|help:-o) files=1 ;;
         help:--units) words='yd m' ;;
@@ -43,13 +64,14 @@ _breakwater() {
                 new) words='--shape --level --field --name --force --json --output --units --no-color --help --version' ;;
                 check) words='--json --output --units --no-color --help --version' ;;
                 where) words='--stage --ball --attackers --set --men --json --output --units --no-color --help --version' ;;
-                draw) words='--stage --ball --attackers --set --men --danger --paper --theme --format --dpi --json --output --units --no-color --help --version' ;;
+                draw) words='--stage --ball --attackers --set --men --danger --answer --offence --defence --start --late --seconds --level --seed --paper --theme --format --dpi --json --output --units --no-color --help --version' ;;
+                test) words='--set --offence --defence --start --late --seconds --level --seed --quick --paper --theme --format --dpi --json --output --units --no-color --help --version' ;;
                 help) words='--markdown --man --completion --json --output --units --no-color --help --version' ;;
             esac ;;
     esac
     case $current:$verb in
         -*) files= ;;
-        *:help) words="$words new check where draw help" files= ;;
+        *:help) words="$words new check where draw test help" files= ;;
     esac
     COMPREPLY=($(compgen -W "$words" -- "$current"))
     [ -z "$files" ] || COMPREPLY+=($(compgen -f -- "$current"))

@@ -1,6 +1,8 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 /// The verb `draw`: the picture book, a stage of it, or one chart.
 #include "cli/attackers.h"
+#include "cli/break_options.h"
+#include "cli/draw_answer.h"
 #include "cli/draw_chart.h"
 #include "cli/load.h"
 #include "cli/pages.h"
@@ -63,10 +65,35 @@ static int draw_book(const bw_args *args, const bw_scheme *scheme, int stage, bw
     return bw_paint_pages(args, &pages);
 }
 
+/// The first of these options that was given, or NULL.
+static const char *given_of(const bw_args *args, const char *const *names, int count) {
+    for (int i = 0; i < count; i++) {
+        if (bw_option_given(args, names[i])) return names[i];
+    }
+    return NULL;
+}
+
+/// Whether the options go together: those of a break with --answer, those of a chart without.
+static bool options_agree(const bw_args *args) {
+    static const char *const chart[] = {"stage", "ball", "attackers", "men", "danger"};
+    static const char *const play[] = {"offence", "defence", "start", "late",
+                                       "seconds", "level",   "seed"};
+    const bool answer = bw_option_given(args, "answer");
+    const char *stray =
+        answer ? given_of(args, chart, BW_COUNT(chart)) : given_of(args, play, BW_COUNT(play));
+    if (!stray) return true;
+    bw_usage(args->verb, answer ? "--%s does not go with --answer." : "--%s goes with --answer.",
+             stray);
+    return false;
+}
+
 static int run(const bw_args *args) {
     static bw_scheme scheme;
+    if (!options_agree(args)) return BW_EXIT_USAGE;
     int code = bw_load_scheme(args, &scheme);
     if (code != BW_EXIT_OK) return code;
+    bw_paper paper = find_paper(bw_option_text(args, "paper"));
+    if (bw_option_given(args, "answer")) return bw_draw_answer(args, &scheme, paper);
     bool ball = bw_option_given(args, "ball");
     int stage = -1;
     if (ball || bw_option_given(args, "stage")) {
@@ -76,7 +103,6 @@ static int run(const bw_args *args) {
     if (!ball && (bw_option_given(args, "attackers") || bw_option_given(args, "set") ||
                   bw_option_given(args, "danger")))
         return bw_usage(args->verb, "--attackers, --set and --danger go with --ball.");
-    bw_paper paper = find_paper(bw_option_text(args, "paper"));
     return ball ? draw_chart(args, &scheme, stage, paper) : draw_book(args, &scheme, stage, paper);
 }
 
@@ -85,6 +111,8 @@ static const bw_option options[] = {
     {.name = "ball", .value = "PLACE", .help = "One chart, with the ball at a landmark or x,y"},
     BW_ATTACKER_OPTIONS,
     {.name = "danger", .help = "On one chart: tint where a free shot is dangerous at this level"},
+    {.name = "answer", .help = "The offence's best answer to a break, moment by moment"},
+    BW_BREAK_OPTIONS,
     BW_PAGE_OPTIONS,
 };
 
@@ -93,17 +121,21 @@ const bw_command bw_command_draw = {
     .operands = "FILE",
     .least = 1,
     .most = 1,
-    .summary = "draw the picture book, a stage of it, or one chart",
+    .summary = "draw the picture book, a stage of it, one chart, or what beats it",
     .text = "Without --stage and --ball it is the whole book: a cover with the ball places and the "
             "calls, the shapes at a glance, then for each stage who does what and a chart for "
             "every landmark, and the lessons. All to scale, with a scale bar and a key.\n\n"
             "The ending of the file tells its format. A book as SVG or PNG is one file a page, "
             "numbered before the ending. Files are written whole or not at all; one that is there "
             "already is replaced.\n\n"
+            "With --answer it is a film strip: the break that --offence, --defence, --set, --start "
+            "and --late choose, as in test, played as well as it can be, with everyone's path to "
+            "scale from picture to picture.\n\n"
             "With --json: {\"pages\",\"files\":[...]}.",
     .examples = "breakwater draw mine.json -o book.pdf # the book\n"
                 "breakwater draw mine.json --stage 4 --paper a4 -o four.pdf # one stage of it\n"
-                "breakwater draw mine.json --stage 4 --ball x --theme mono -o x.png # one chart\n",
+                "breakwater draw mine.json --stage 4 --ball x --theme mono -o x.png # one chart\n"
+                "breakwater draw mine.json --answer --set 1-4-1 -o strip.pdf # what beats it\n",
     .options = options,
     .option_count = BW_COUNT(options),
     .run = run,

@@ -76,8 +76,15 @@ static void draw_scale(bw_ink *ink, const frame *f) {
         put_words(ink, BW_REGULAR, BW_CENTRE_ALIGN, across(f, s), bottom(f) + 12, digits);
     }
     put_words(ink, BW_REGULAR, BW_LEFT_ALIGN, p->x + p->width + 9, bottom(f) + 12, "seconds given");
-    put_words(ink, BW_REGULAR, BW_LEFT_ALIGN, p->x - left_margin, p->y - 6,
-              "goals in 100 such breaks");
+}
+
+/// What the scale counts, on a patch, for a beacon may stand behind it.
+static void draw_caption(bw_ink *ink, const frame *f) {
+    static const char words[] = "goals in 100 such breaks";
+    const double x = f->plot.x - left_margin, y = f->plot.y - 6;
+    bw_ink_fill(ink, BW_ROLE_PAGE);
+    bw_path_rect(ink, x, y - 8, bw_width(words, small) + 2, 10);
+    put_words(ink, BW_REGULAR, BW_LEFT_ALIGN, x, y, words);
 }
 
 static void draw_frame(bw_ink *ink, const frame *f) {
@@ -312,6 +319,7 @@ void bw_draw_curve(bw_ink *ink, const bw_curve *curve, const char *const *late, 
     draw_lines(ink, &f);
     draw_frame(ink, &f);
     draw_flags(ink, &f, late);
+    draw_caption(ink, &f);
     draw_plateau(ink, &f);
     draw_ladder(ink, &f);
     draw_ends(ink, &f);

@@ -87,6 +87,25 @@ static void draw_trail(bw_ink *ink, const bw_sequence *sq, const bw_view *view, 
     bw_path_head(ink, tip, along, head_length, head_width);
 }
 
+/// True when attacker `man` carries the ball in frame f: his path is the ball's then.
+static bool carries(const bw_sequence *sq, int f, int man) {
+    const bw_answer_ply *step = &sq->answer->plies[sq->frames[f].ply];
+    return step->ply.kind == BW_CARRY && step->who == man;
+}
+
+/// An attacker's path without the stretches on which he carries the ball.
+static void draw_cuts(bw_ink *ink, const bw_sequence *sq, const bw_view *view, int man, int from,
+                      int to, double gap) {
+    int start = from;
+    for (int f = from; f <= to; f++) {
+        const bool ball = carries(sq, f, man);
+        if (!ball && f < to) continue;
+        const int end = ball ? f - 1 : f;
+        if (end > start) draw_trail(ink, sq, view, man, start, end, gap, false);
+        start = f + 1;
+    }
+}
+
 static bw_route route_of(bw_kind kind) {
     if (kind == BW_SHOOT) return BW_ROUTE_SHOT;
     return kind == BW_PASS ? BW_ROUTE_PASS : BW_ROUTE_CARRY;
@@ -120,36 +139,48 @@ static void draw_attackers(bw_ink *ink, const bw_sequence *sq, const bw_frame *f
         bw_mark_attacker(ink, size, bw_view_point(view, f->attackers[a]), a + 1);
 }
 
-/// Where the order number of ply i stands: on the middle of its way, moved along it when an earlier
-/// number is there.
-static bw_vec order_at(const bw_sequence *sq, int i, const bw_view *view, const bw_vec *taken) {
-    static const double shares[] = {0.5, 0.36, 0.64, 0.24, 0.76};
-    const bw_answer_ply *step = &sq->answer->plies[i];
-    const bw_vec a = bw_view_point(view, step->from), b = bw_view_point(view, step->to);
-    for (int k = 0; k < BW_COUNT(shares); k++) {
-        const bw_vec at = bw_lerp(a, b, shares[k]);
-        bool free = true;
-        for (int j = 0; j < i; j++)
-            free &= bw_distance(taken[j], at) > 15;
-        if (free) return at;
+/// True when nobody, and no number placed before, stands within a ring's reach of `at`.
+static bool is_free(const bw_labels *labels, bw_vec at) {
+    for (int i = 0; i < labels->obstacle_count; i++) {
+        const bw_box *box = &labels->obstacles[i];
+        const double x = bw_clamp(at.x, box->x, box->x + box->width);
+        const double y = bw_clamp(at.y, box->y, box->y + box->height);
+        if (bw_distance(at, bw_v(x, y)) < BW_ORDER_REACH) return false;
     }
-    return bw_lerp(a, b, 0.5);
+    return true;
 }
 
-/// The ball's way and its numbers; what is written beside them goes to `labels`.
+/// Where the order number of a ply stands: on its way near the middle, clear of people and of the
+/// numbers before; beside the man when the ball stays with him.
+static bw_vec order_at(const bw_answer_ply *step, const bw_view *view, bw_mark_size size,
+                       const bw_labels *labels) {
+    static const double shares[] = {0.5, 0.38, 0.62, 0.28, 0.72, 0.2, 0.8};
+    static const bw_vec sides[] = {{-1, 0}, {1, 0}, {-0.7, -0.7}, {0.7, -0.7}, {0, -1}};
+    const bw_vec a = bw_view_point(view, step->from), b = bw_view_point(view, step->to);
+    const double beside = size.radius + BW_ORDER_REACH + 1.5;
+    const bool stays = bw_distance(a, b) < 2 * beside;
+    const int count = stays ? BW_COUNT(sides) : BW_COUNT(shares);
+    for (int k = 0; k < count; k++) {
+        const bw_vec at = stays ? bw_add(a, bw_scale(sides[k], beside)) : bw_lerp(a, b, shares[k]);
+        if (is_free(labels, at)) return at;
+    }
+    return stays ? bw_add(a, bw_scale(sides[0], beside)) : bw_lerp(a, b, 0.5);
+}
+
+/// The numbers' places, and the times to be written beside them.
 static void place_orders(const bw_sequence *sq, const bw_view *view, bw_mark_size size,
                          bw_vec *order, char (*times)[16], bw_labels *labels) {
     for (int i = 0; i < sq->answer->count; i++) {
         const bw_answer_ply *step = &sq->answer->plies[i];
-        order[i] = order_at(sq, i, view, order);
+        order[i] = order_at(step, view, size, labels);
         bw_text t = bw_text_in(times[i], sizeof times[i]);
         bw_put_fixed(&t, step->at_s, 1);
         bw_put(&t, " s");
-        bw_labels_avoid(labels, order[i], bw_v(BW_ORDER_REACH, BW_ORDER_REACH));
+        const bw_vec reach = bw_v(BW_ORDER_REACH, BW_ORDER_REACH);
+        bw_labels_avoid(labels, order[i], reach);
         bw_labels_avoid_line(labels, bw_view_point(view, step->from),
                              bw_view_point(view, step->to));
-        bw_labels_add(labels, times[i], BW_REGULAR, size.label, BW_ROLE_TEXT, order[i],
-                      bw_v(BW_ORDER_REACH, BW_ORDER_REACH));
+        bw_labels_add(labels, times[i], BW_REGULAR, size.label, BW_ROLE_TEXT, order[i], reach);
     }
 }
 
@@ -185,7 +216,7 @@ int bw_draw_sequence(bw_ink *ink, const bw_sequence *sq, const bw_view *view, bw
         draw_trail(ink, sq, view, man, 0, end, size.radius + 1, true);
     }
     for (int a = 0; a < sq->b->attackers; a++)
-        draw_trail(ink, sq, view, a, 0, end, 0, false);
+        draw_cuts(ink, sq, view, a, 0, end, 0);
     for (int i = 0; i < sq->answer->count; i++) {
         const bw_answer_ply *step = &sq->answer->plies[i];
         const double gap = step->ply.kind == BW_SHOOT ? 0 : size.radius + 1;
@@ -220,11 +251,15 @@ void bw_draw_moment(bw_ink *ink, const bw_sequence *sq, int from, int to, const 
         const bool attacker = man < BW_MAX_ATTACKERS;
         if (attacker ? man >= sq->b->attackers : man - BW_MAX_ATTACKERS >= sq->b->defenders)
             continue;
-        draw_trail(ink, sq, view, man, from, to, size.radius + 1, false);
+        if (attacker)
+            draw_cuts(ink, sq, view, man, from, to, size.radius + 1);
+        else
+            draw_trail(ink, sq, view, man, from, to, size.radius + 1, false);
     }
     const bw_vec a = bw_view_point(view, was->ball), b = bw_view_point(view, now->ball);
     if (to > from && step->ply.kind != BW_SHOOT && step->ply.kind != BW_HOLD)
-        bw_mark_route(ink, route_of((bw_kind)step->ply.kind), a, b, size.radius,
+        bw_mark_route(ink, route_of((bw_kind)step->ply.kind), a, b,
+                      step->ply.kind == BW_CARRY ? 0 : size.radius,
                       now->flying ? BW_BALL_REACH : size.radius + 1, false);
     if (to == sq->count - 1 && step->ply.kind == BW_SHOOT)
         bw_mark_route(ink, BW_ROUTE_SHOT, bw_view_point(view, step->from), view->origin,

@@ -7,7 +7,7 @@
 #include "report/sentences.h"
 #include "report/words.h"
 
-enum { SHOWN = 5, LINE = 1024 };
+enum { LINE = 1024 };
 
 static double put_title(const bw_report *r, const bw_sheet *sheet) {
     const bw_box *b = &sheet->block;
@@ -81,7 +81,7 @@ static double put_figures(const bw_report *r, const bw_sheet *sheet, double y) {
     const double width = sheet->block.width / 4;
     for (int i = 0; i < 4; i++)
         put_figure(sheet->ink, &f[i], sheet->block.x + i * width, y, width);
-    return y + 66;
+    return y + 78;
 }
 
 static double put_curve(const bw_report *r, const bw_sheet *sheet, double y) {
@@ -119,8 +119,8 @@ static void put_row(const bw_report *r, const bw_rotation *row, const bw_sheet *
         bw_put_fixed(&t, figures[i], i == 0 ? 1 : 0);
         bw_put_cell(ink, i == 0 ? BW_BOLD : BW_REGULAR, BW_RIGHT_ALIGN, x + at[i], y, line);
     }
-    if (row->behind_count == 0) return;
-    const bw_behind *man = &row->behind[0];
+    const bw_behind *man = row->behind;
+    if (row->behind_count == 0 || !bw_is_late(man->seconds, man->metres)) return;
     t = bw_text_in(line, sizeof line);
     bw_say_defender(r->ground, row->stage, man->spot, row->matched, &t);
     bw_put(&t, " ");
@@ -155,7 +155,8 @@ static void put_weak(const bw_report *r, const bw_sheet *sheet, double y) {
     const bw_box *b = &sheet->block;
     bw_heading(sheet->ink, BW_TAG_H2, BW_ROLE_TEXT, BW_TYPE_SUBHEAD, b->x, y, b->width,
                "The weakest rotations: what to rehearse");
-    if (w->count == 0) {
+    const int count = bw_weak_shown(r->headline);
+    if (count == 0) {
         bw_paragraph(sheet->ink, BW_ROLE_TEXT, BW_REGULAR, BW_TYPE_TEXT, BW_LEADING, b->x, y + 6,
                      b->width, "None: the men are in place when the ball arrives.");
         return;
@@ -163,7 +164,7 @@ static void put_weak(const bw_report *r, const bw_sheet *sheet, double y) {
     put_weak_head(sheet, y + 28);
     bw_put_rule(sheet->ink, sheet, y + 33);
     y += 47;
-    for (int i = 0; i < w->count && i < SHOWN; i++, y += 15)
+    for (int i = 0; i < count; i++, y += 15)
         put_row(r, &w->weak[i], sheet, y);
     if (w->fault_count == 0) return;
     char line[LINE];

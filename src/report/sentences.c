@@ -88,18 +88,20 @@ void bw_say_rotation(const bw_ground *ground, const bw_rotation *r, bw_text *out
     bw_say_node(ground, r->to, out);
 }
 
-void bw_say_behind(const bw_trial *trial, const bw_rotation *r, bw_text *out) {
-    const bw_ground *ground = trial->begun.ground;
-    for (int i = 0; i < r->behind_count && i < 2; i++) {
+void bw_say_behind(const bw_ground *ground, const bw_rotation *r, bw_text *out) {
+    int said = 0;
+    for (int i = 0; i < r->behind_count && said < 2; i++) {
         const bw_behind *man = &r->behind[i];
-        bw_put(out, i == 0 ? "Late: " : ", ");
+        if (!bw_is_late(man->seconds, man->metres)) continue;
+        bw_put(out, said == 0 ? "Late: " : ", ");
         bw_say_defender(ground, r->stage, man->spot, r->matched, out);
         bw_put(out, " by ");
         bw_say_seconds(man->seconds, out);
         bw_put(out, " and ");
         bw_say_length(ground->scheme->units, man->metres, out);
+        said++;
     }
-    if (r->behind_count > 0) bw_put(out, ".");
+    if (said > 0) bw_put(out, ".");
 }
 
 void bw_say_faults(const bw_trial *trial, bw_text *out) {

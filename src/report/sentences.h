@@ -19,8 +19,9 @@ void bw_say_answer(const bw_trial *trial, bw_text *out);
 /// "Top centre to left wing"
 void bw_say_rotation(const bw_ground *ground, const bw_rotation *rotation, bw_text *out);
 
-/// "Late: low left by 0.4 s and 2.3 yd, low right by 0.2 s and 1.3 yd.": the two latest.
-void bw_say_behind(const bw_trial *trial, const bw_rotation *rotation, bw_text *out);
+/// "Late: low left by 0.4 s and 2.3 yd, low right by 0.2 s and 1.3 yd.": the two latest; nothing when
+/// nobody is late.
+void bw_say_behind(const bw_ground *ground, const bw_rotation *rotation, bw_text *out);
 
 /// Rotations at whose end the shape is at fault, not the running. Only when there are any.
 void bw_say_faults(const bw_trial *trial, bw_text *out);

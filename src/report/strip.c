@@ -9,6 +9,7 @@
 
 enum { LINE = 640 };
 
+static const double head_height = 76; // of every sheet, so that all have one scale
 static const double gutter = 16, caption_lines = 3, caption_leading = 12.5;
 
 bw_status bw_strip_build(const bw_trial *trial, bw_strip *strip) {
@@ -78,7 +79,7 @@ static void put_moment(const bw_strip *strip, int moment, const bw_sheet *sheet,
                  view->box.y + view->box.height + 7, view->box.width, line);
 }
 
-static double put_title(const bw_strip *strip, const bw_sheet *sheet, int page) {
+static void put_title(const bw_strip *strip, const bw_sheet *sheet, int page) {
     const bw_box *b = &sheet->block;
     const bw_trial *trial = strip->trial;
     char line[LINE];
@@ -88,17 +89,11 @@ static double put_title(const bw_strip *strip, const bw_sheet *sheet, int page) 
     bw_heading(sheet->ink, BW_TAG_H1, BW_ROLE_TEXT, BW_TYPE_HEAD, b->x, b->y + 16, b->width, line);
     t = bw_text_in(line, sizeof line);
     bw_say_break(trial->begun.ground, &trial->def, &t);
-    if (page > 1) {
-        bw_line_of(sheet->ink, BW_ROLE_TEXT, BW_REGULAR, BW_TYPE_SMALL, b->x, b->y + 32, b->width,
-                   line);
-        return b->y + 40;
-    }
     bw_put(&t, " ");
     bw_say_answer(trial, &t);
     bw_put(&t, " A stress test: no team plays like this. Paths since the picture before.");
-    return b->y + 24 +
-           bw_paragraph(sheet->ink, BW_ROLE_TEXT, BW_REGULAR, BW_TYPE_SMALL, BW_LEADING_SMALL, b->x,
-                        b->y + 22, b->width, line);
+    bw_paragraph(sheet->ink, BW_ROLE_TEXT, BW_REGULAR, BW_TYPE_SMALL, BW_LEADING_SMALL, b->x,
+                 b->y + 22, b->width, line);
 }
 
 bw_status bw_strip_page(const bw_strip *strip, int page, bw_paper paper, bw_ink *ink) {
@@ -112,13 +107,14 @@ bw_status bw_strip_page(const bw_strip *strip, int page, bw_paper paper, bw_ink 
     const bw_foot foot = {.name = name, .charts = true, .page = page, .pages = pages};
     bw_sheet sheet = bw_sheet_begin(ink, paper, &foot);
     bw_put_keys(&sheet, bw_answer_keys(&strip->trial->curve.answer) | BW_KEY_BALL);
-    const double top = put_title(strip, &sheet, page) + 26;
+    put_title(strip, &sheet, page);
     const bw_box *b = &sheet.block;
+    const double top = b->y + head_height;
     const double row = (b->y + b->height - top) / 2;
     const bw_sequence sequence = {&strip->trial->begun, &strip->trial->curve.answer, strip->frames,
                                   strip->frame_count};
     const bw_window window = bw_window_sequence(&sequence);
-    const double high = row - caption_lines * caption_leading - 28;
+    const double high = row - caption_lines * caption_leading - 42;
     const double width = bw_min((b->width - gutter) / 2 - 10, bw_view_width(window, high));
     for (int i = 0; i < BW_STRIP_CELLS; i++) {
         const int moment = (page - 1) * BW_STRIP_CELLS + i;

@@ -8,7 +8,7 @@
 #include "report/sentences.h"
 #include "report/words.h"
 
-enum { WIDTH = 79, LABEL = 17, WEAK_SHOWN = 5, LINE = 1024 };
+enum { WIDTH = 79, LABEL = 17, LINE = 1024 };
 
 /// A label at the left and its words wrapped beside it.
 static void put_item(bw_text *out, const char *label, const char *words) {
@@ -129,22 +129,22 @@ static void put_rotation(const bw_report *r, int i, bw_text *out) {
     bw_put_right(out, bw_in_100(row->moving), 0, 12);
     bw_put_right(out, bw_in_100(row->set), 0, 12);
     bw_put_char(out, '\n');
-    if (row->behind_count == 0) return;
     t = bw_text_in(line, sizeof line);
-    bw_say_behind(r->headline, row, &t);
+    bw_say_behind(r->ground, row, &t);
+    if (!line[0]) return;
     bw_put(out, "     ");
     bw_put_wrapped(out, line, 5, 5, WIDTH);
 }
 
 static void put_weak(const bw_report *r, bw_text *out) {
-    const bw_whatif *w = &r->headline->whatif;
-    if (w->count == 0) {
+    const int count = bw_weak_shown(r->headline);
+    if (count == 0) {
         bw_put(out, "\nNo rotation costs anything: the men are in place when the ball arrives.\n");
         return;
     }
     bw_put(out, "\nThe weakest rotations: what to rehearse (all in 100 breaks or passes)\n"
                 "                                          costs  thrown  as it is    all set\n");
-    for (int i = 0; i < w->count && i < WEAK_SHOWN; i++)
+    for (int i = 0; i < count; i++)
         put_rotation(r, i, out);
 }
 
@@ -167,12 +167,13 @@ static void put_row(const bw_ranking *table, const bw_ranking_row *row, bw_text 
     for (int c = 0; c < table->columns; c++) {
         const bw_trial *cell = row->cell[c];
         if (!cell) {
-            bw_put_left(out, "", 15);
+            bw_put(out, "     -         ");
             continue;
         }
+        if (c > 0) bw_put(out, "   ");
         bw_put_right(out, bw_in_100(cell->curve.plateau), 0, 4);
         bw_put_right(out, cell->curve.bought_s, 1, 6);
-        bw_put(out, cell->curve.ever_beaten ? " s   " : "+s   ");
+        bw_put(out, cell->curve.ever_beaten ? " s" : "+s");
     }
     bw_put(out, "\n");
 }

@@ -3,6 +3,20 @@
 
 #include "core/replay.h"
 
+enum { WEAK_SHOWN = 5 };
+
+bool bw_is_late(double seconds, double metres) {
+    return seconds >= 0.15 && metres >= BW_METRES_PER_YARD;
+}
+
+int bw_weak_shown(const bw_trial *trial) {
+    int count = 0;
+    while (count < WEAK_SHOWN && count < trial->whatif.count &&
+           trial->whatif.weak[count].cost >= 0.0005)
+        count++;
+    return count;
+}
+
 bw_effort bw_effort_default(void) {
     return (bw_effort){.seconds = 4, .with_weak = true, .curve = bw_curve_default()};
 }
@@ -35,9 +49,8 @@ bw_straggler bw_latest(const bw_break *b, const bw_state *s, int holder) {
         const bw_body body = {bw_man(s, i), bw_v(s->u[i], s->v[i])};
         const bw_vec place = bw_v(tx[d], ty[d]);
         const double metres = bw_distance(body.at, place);
-        if (metres < BW_LATE_METRES) continue;
         const double seconds = bw_arrive(legs_of(b, d), body, place, BW_HOLD_FROM);
-        if (seconds < BW_LATE_SECONDS || seconds <= latest.seconds) continue;
+        if (!bw_is_late(seconds, metres) || seconds <= latest.seconds) continue;
         latest = (bw_straggler){.man = d,
                                 .stage = s->in,
                                 .job = s->job[d],

@@ -47,9 +47,12 @@ size_t bw_trial_size(void);
 /// holds bw_trial_size() bytes.
 bw_status bw_trial_run(const bw_ground *ground, void *memory, size_t size, bw_trial *trial);
 
-/// A man is called late from this many seconds on, and this many metres.
-#define BW_LATE_SECONDS 0.15
-#define BW_LATE_METRES 0.9144
+/// Whether a man so many seconds and metres from his place is called late: 0.15 s and a yard.
+bool bw_is_late(double seconds, double metres);
+
+/// The weakest rotations a report shows: the first so many of whatif.weak, at most five, and none
+/// that costs less than 0.05 goals in 100 breaks.
+int bw_weak_shown(const bw_trial *trial);
 
 /// The defender latest to his place when the ball is with attacker `holder` in state `s`; his seconds
 /// are 0 when nobody is late.

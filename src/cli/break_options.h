@@ -1,0 +1,47 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+/// A break on the command line: what `test` and `draw --answer` share.
+#ifndef BW_CLI_BREAK_OPTIONS_H
+#define BW_CLI_BREAK_OPTIONS_H
+
+#include "cli/options.h"
+#include "core/break.h"
+
+/// Levels by identifier; NULL past the last.
+const char *bw_level_choice(int index);
+
+/// The options of a verb that plays a break, for its table; the attack set (--set) is another row.
+#define BW_BREAK_OPTIONS                                                                           \
+    {.name = "offence", .value = "N", .help = "Attackers, 3 to 6; 6 when not given"},              \
+        {.name = "defence",                                                                        \
+         .value = "N",                                                                             \
+         .help = "Defenders in when it starts; 4, or one fewer than the attackers"},               \
+        {.name = "start", .value = "PLACE", .help = "Landmark where the ball is"},                 \
+        {.name = "late",                                                                           \
+         .value = "LIST",                                                                          \
+         .help = "How far behind the late men start, such as \"20,30\"; \"\" for none; the "       \
+                 "scheme's own when not given"},                                                   \
+        {.name = "seconds",                                                                        \
+         .value = "N",                                                                             \
+         .standard = "4",                                                                          \
+         .help = "Time the offence is given for the answer, 1 to 10"},                             \
+        {.name = "level",                                                                          \
+         .value = "LEVEL",                                                                         \
+         .choice = bw_level_choice,                                                                \
+         .help = "Whose legs, throws and shots; the scheme's level when not given"},               \
+    {                                                                                              \
+        .name = "seed", .value = "N", .standard = "1",                                             \
+        .help = "Of the simulated breaks: the same seed, the same figures"                         \
+    }
+
+/// A break as asked for.
+typedef struct bw_break_request {
+    bw_break_def def;
+    bool chosen; ///< something about the break itself was given
+    int seconds;
+    const struct bw_level *level; ///< NULL: the scheme's
+} bw_break_request;
+
+/// Reads them for a scheme. BW_EXIT_OK, or the code after saying what is wrong.
+int bw_load_break(const bw_args *args, const bw_scheme *scheme, bw_break_request *request);
+
+#endif
