@@ -75,17 +75,25 @@ static void draw_upfield(bw_ink *ink, double x, double y) {
 }
 
 void bw_draw_scale(bw_ink *ink, bw_units units, double scale, double right, double y) {
-    static const char *const figures[] = {"0", "5", "10"};
-    const double step = 5 * bw_unit_length(units) * scale, height = 4, gap = 14;
+    static const int steps[] = {5, 2, 1};
+    const double unit = bw_unit_length(units) * scale, height = 4, gap = 14;
+    int choice = 0;
+    while (choice < BW_COUNT(steps) - 1 && 2 * steps[choice] * unit > 130) {
+        choice++;
+    }
+    const double step = steps[choice] * unit;
     const double arrow = right - 10 - bw_width("up-field", 9);
     const double x = arrow - gap - bw_width(bw_unit_long(units), 9) - 8 - 2 * step;
     bw_ink_fill(ink, BW_ROLE_LINE);
     bw_path_rect(ink, x, y - height, step, height);
     bw_ink_stroke(ink, BW_ROLE_LINE, 0.75);
     bw_path_rect(ink, x, y - height, 2 * step, height);
-    for (int i = 0; i < BW_COUNT(figures); i++) {
+    for (int i = 0; i <= 2; i++) {
+        char figure[16];
+        bw_text t = bw_text_in(figure, sizeof figure);
+        bw_put_int(&t, i * steps[choice]);
         bw_ink_text(ink, BW_ROLE_TEXT, BW_REGULAR, 9, BW_CENTRE_ALIGN, x + i * step,
-                    y - height - 3.5, figures[i]);
+                    y - height - 3.5, figure);
     }
     bw_ink_text(ink, BW_ROLE_TEXT, BW_REGULAR, 9, BW_LEFT_ALIGN, x + 2 * step + 8, y,
                 bw_unit_long(units));

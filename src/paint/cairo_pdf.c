@@ -2,6 +2,7 @@
 /// PDF: one surface for all pages, tags and an outline from the pages' headings.
 #include "paint/cairo_page.h"
 #include "paint/paint.h"
+#include "paint/pdf_catalog.h"
 #include "paint/whole_file.h"
 
 #include <cairo-pdf.h>
@@ -110,6 +111,7 @@ bw_status bw_pdf_close(bw_pdf *pdf, bool keep, bw_text *why) {
         bw_put(why, ".");
         status = BW_FILE;
     }
+    if (status == BW_OK && keep) bw_pdf_mark_tagged(pdf->file.stream, "en");
     const bw_status kept = bw_whole_close(&pdf->file, keep ? status : BW_LIMIT, why);
     free(pdf);
     return keep ? kept : status;

@@ -22,7 +22,7 @@ static int open_part(bw_whole_file *file) {
     int descriptor = -1;
     for (int i = 0; i < 100 && descriptor < 0; i++) {
         snprintf(file->part, sizeof file->part, "%s.%ld-%d", file->path, (long)getpid(), i);
-        descriptor = open(file->part, O_WRONLY | O_CREAT | O_EXCL | O_CLOEXEC, 0666);
+        descriptor = open(file->part, O_RDWR | O_CREAT | O_EXCL | O_CLOEXEC, 0666);
         if (descriptor < 0 && errno != EEXIST) return -1;
     }
     return descriptor;
@@ -37,7 +37,7 @@ bw_status bw_whole_open(bw_whole_file *file, const char *path, bw_text *why) {
         return fail("Cannot write ", path, EISDIR, why);
     const int descriptor = open_part(file);
     if (descriptor < 0) return fail("Cannot write ", path, errno, why);
-    file->stream = fdopen(descriptor, "wb");
+    file->stream = fdopen(descriptor, "w+b");
     if (file->stream) return BW_OK;
     const int error = errno;
     close(descriptor);

@@ -111,9 +111,14 @@ static void the_scale_bar_is_to_scale(void) {
     const bw_box half = path_box(bw_ink_first(ink));
     CHECK_NEAR(half.width, 35, 1e-9); // five metres at seven points a metre
     CHECK(has_text(ink, "metres", false) && has_text(ink, "10", false));
+    const bw_box page = {300, 270, 200, 40};
     for (const bw_ink_item *i = bw_ink_first(ink); i; i = bw_ink_next(ink, i)) {
-        CHECK((i->kind == BW_INK_TEXT ? text_box(i) : path_box(i)).x < 500);
+        CHECK(within(i->kind == BW_INK_TEXT ? text_box(i) : path_box(i), page, 0.01));
     }
+    ink = fresh();
+    bw_draw_scale(ink, BW_YARDS, 25, 500, 300); // too large for five yards
+    CHECK_NEAR(path_box(bw_ink_first(ink)).width, 2 * BW_METRES_PER_YARD * 25, 1e-9);
+    CHECK(has_text(ink, "4", false) && has_text(ink, "yards", false));
 }
 
 /// The trace of a mark with its colours taken out: what a black printer leaves.

@@ -14,12 +14,12 @@
 static bw_scheme terns;
 static bw_fonts *fonts;
 static double memory[BW_INK_PAGE_BYTES / sizeof(double)];
-static char folder[64];
+static char folder[200];
 static char why_data[400];
 static bw_text why;
 
 static const char *in_folder(const char *name) {
-    static char path[2][256];
+    static char path[2][300];
     static int turn;
     turn = !turn;
     snprintf(path[turn], sizeof path[turn], "%s/%s", folder, name);
@@ -70,6 +70,27 @@ static bw_status write_book(const char *path, const char *date, int pages) {
     return bw_pdf_close(pdf, true, &why);
 }
 
+/// `startxref` leads to the table, and every entry of the table to the object it names.
+static void check_cross_references(const char *data, size_t size) {
+    const char *start = NULL;
+    for (size_t i = size; i-- > 0 && !start;) {
+        if (strncmp(data + i, "startxref\n", 10) == 0) start = data + i;
+    }
+    CHECK(start != NULL);
+    if (!start) return;
+    const char *table = data + strtol(start + 10, NULL, 10);
+    int count = 0, objects = 0;
+    CHECK_INT(sscanf(table, "xref\n0 %d\n", &count), 1);
+    const char *entry = strchr(table + 5, '\n') + 1;
+    for (int object = 1; object < count; object++) {
+        const long at = strtol(entry + 20L * object, NULL, 10);
+        char want[32];
+        snprintf(want, sizeof want, "%d 0 obj", object);
+        objects += strncmp(data + at, want, strlen(want)) == 0;
+    }
+    CHECK_INT(objects, count - 1);
+}
+
 static void books_are_whole_and_repeatable(void) {
     const int pages = bw_book_pages(&terns);
     size_t one_size, two_size;
@@ -85,6 +106,9 @@ static void books_are_whole_and_repeatable(void) {
     CHECK(occurrences(one, one_size, "/S /Figure") > 0);
     CHECK(occurrences(one, one_size, "/S /H1") > 0);
     CHECK(occurrences(one, one_size, "/Outlines") > 0);
+    CHECK_INT(occurrences(one, one_size, "/MarkInfo << /Marked true >>"), 1);
+    CHECK_INT(occurrences(one, one_size, "/Lang (en)"), 1);
+    check_cross_references(one, one_size);
     CHECK(occurrences(one, one_size, "B612") > 0);
     CHECK(occurrences(one, one_size, "(Harbour)") > 0); // the title
     free(one);
@@ -237,7 +261,8 @@ static void table_widths_hold_on_paper(void) {
 }
 
 int main(int argc, char **argv) {
-    strcpy(folder, "bw-paint-test-XXXXXX");
+    const char *temporary = getenv("TMPDIR");
+    snprintf(folder, sizeof folder, "%s/bw-paint-XXXXXX", temporary ? temporary : "/tmp");
     why = bw_text_in(why_data, sizeof why_data);
     fonts = bw_fonts_open(&why);
     CHECK(fonts != NULL);
