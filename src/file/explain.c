@@ -120,10 +120,11 @@ void bw_explain(const bw_source *source, size_t at, const json_error_t *why, bw_
     error->status = BW_BAD_INPUT;
     switch (json_error_code(why)) {
     case json_error_duplicate_key: {
-        const char *key = strrchr(error->pointer, '/');
-        bw_put(&t, "the key \"");
+        const char *key = strrchr(error->pointer, '/'); // none when it could not be shown
+        bw_put(&t, key ? "the key \"" : "a key");
         bw_put(&t, key ? key + 1 : "");
-        bw_put(&t, "\" is said twice in one object; keep one");
+        bw_put(&t, key ? "\" is" : " is");
+        bw_put(&t, " said twice in one object; keep one");
         break;
     }
     case json_error_premature_end_of_input:

@@ -5,6 +5,7 @@
 #include "core/text.h"
 #include "scheme/path.h"
 #include "scheme/tree.h"
+#include <jansson.h>
 #include <string.h>
 
 enum { DEEPEST = 2 * BW_TREE_DEPTH };
@@ -163,6 +164,17 @@ static void line_and_column(const bw_source *source, size_t offset, int *line, i
     }
 }
 
+/// A pointer is shown to people and written as JSON. In text that is no scheme a key may be anything.
+static bool fit_to_show(const char *pointer) {
+    const size_t length = strlen(pointer);
+    for (size_t i = 0; i < length; i++) {
+        if (bw_is_control(pointer, i, length)) return false;
+    }
+    json_t *string = json_string(pointer); // NULL unless it is UTF-8
+    json_decref(string);
+    return string != NULL;
+}
+
 size_t bw_locate_offset(const bw_source *source, size_t offset, bw_error *error) {
     scanner s = {.text = source->text, .length = source->length};
     size_t token = 0;
@@ -179,6 +191,7 @@ size_t bw_locate_offset(const bw_source *source, size_t offset, bw_error *error)
     // A key that has no value yet: the key itself was refused, or what stands for its colon.
     if (whole && l && l->object && !l->after_colon && l->key[0])
         bw_put_pointer_key(&pointer, l->key, strlen(l->key));
+    if (!fit_to_show(error->pointer)) error->pointer[0] = '\0';
     // Within a token, such as a text that is not closed, the byte at fault; else the token's start.
     const size_t at = whole ? token : offset - 1;
     line_and_column(source, at, &error->line, &error->column);

@@ -6,7 +6,8 @@
 #include "file/document.h"
 
 /// Fills the pointer, line and column of an error at a byte offset: the innermost value that has
-/// begun there. Works on any bytes. Returns the offset of the byte that line and column name.
+/// begun there. Works on any bytes; a pointer that could not be shown is left empty. Returns the
+/// offset of the byte that line and column name.
 size_t bw_locate_offset(const bw_source *source, size_t offset, bw_error *error);
 
 #endif

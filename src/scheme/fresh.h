@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-/// A complete starting scheme. Its numbers are common practice in the boys' high-school game (no
-/// published source but S. for the 4v3 triangle), scaled to nothing: a coach edits from here.
+/// A complete starting scheme. Its numbers are common practice in the boys' high-school game, with no
+/// published source but for the three-man triangle (fresh.c names it), and are the same at every level:
+/// a coach edits from here.
 #ifndef BW_SCHEME_FRESH_H
 #define BW_SCHEME_FRESH_H
 

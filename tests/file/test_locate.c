@@ -120,6 +120,14 @@ static void offsets(void) {
     offset_is("{\"a\": \"no end\n\"}", 14, "/a", 1, 14);
 }
 
+/// A pointer can be written as JSON and shown on a terminal whatever the keys are.
+static void strange_keys(void) {
+    offset_is("{\"a\\u001b[2J\": [1 2]}", 19, "", 1, 19);
+    offset_is("{\"a\xff\": [1 2]}", 11, "", 1, 11);
+    offset_is("{\"a\xc2\x9b\": [1 2]}", 12, "", 1, 11);
+    offset_is("{\"a\xc3\xa9\": [1 2]}", 12, "/a\xc3\xa9/0", 1, 11);
+}
+
 /// Any bytes at all: no crash, no reading past the end (under AddressSanitizer), a place in the text.
 static void any_bytes(void) {
     static const char alphabet[] = "{}[]\",:\\u0e9 \n\xc3\xa9ud83d";
@@ -148,6 +156,7 @@ int main(int argc, char **argv) {
     RUN(a_long_key_is_found);
     RUN(demo_values_are_found);
     RUN(offsets);
+    RUN(strange_keys);
     RUN(any_bytes);
     return test_report(argc, argv);
 }

@@ -4,6 +4,7 @@
 #include "invariants.h"
 #include "scheme/lint.h"
 #include "scheme_text.h"
+#include <jansson.h>
 #include <stdint.h>
 
 int LLVMFuzzerTestOneInput(const uint8_t *data, size_t size);
@@ -12,6 +13,20 @@ static void must(int holds, const char *what) {
     if (holds) return;
     fprintf(stderr, "broken: %s\n", what);
     abort();
+}
+
+static int is_utf8(const char *text) {
+    json_t *string = json_string(text);
+    json_decref(string);
+    return string != NULL;
+}
+
+/// Nothing that a terminal would obey.
+static int plain(const char *text) {
+    for (const char *c = text; *c; c++) {
+        if ((unsigned char)*c < 0x20 || *c == 0x7f) return 0;
+    }
+    return is_utf8(text);
 }
 
 static void accepted(const bw_scheme *scheme) {
@@ -40,6 +55,8 @@ int LLVMFuzzerTestOneInput(const uint8_t *data, size_t size) {
         return 0;
     }
     must(error.message[0] != '\0', "a refusal says why");
+    must(plain(error.message), "a refusal can be shown");
+    must(is_utf8(error.pointer), "a pointer can be written as JSON");
     must(error.line >= 1 && error.column >= 1, "a refusal has a place");
     return 0;
 }
