@@ -84,14 +84,13 @@ static void roll_out(const bw_break *b, const bw_state *from, int end, double fi
         if (second <= BW_MAX_SECONDS) t->goals[second] += alive * c->shoot * c->scores;
         out->shots += alive * c->shoot;
         count_passes(&t->state, c, alive, from->tick, t);
-        for (int i = 0; i < c->count; i++) {
-            if (c->plies[i].kind != BW_SHOOT) out->lost += alive * c->share[i] * (1 - c->chance[i]);
-        }
         // The first draws are spread evenly over all roll-outs; later ones are free.
         const int i = draw(c, opening ? first : bw_random_unit(r));
         opening = false;
         if (i < 0) return;
-        alive *= (1 - c->shoot) * c->chance[i];
+        alive *= 1 - c->shoot;
+        out->lost += alive * (1 - c->chance[i]);
+        alive *= c->chance[i];
         t->work.played++;
         bw_play(b, &t->state, c->plies[i], &t->next, NULL, NULL);
         t->state = t->next;
