@@ -1,0 +1,177 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+/// The board's whole state: one scheme on a chart, the ball and the attackers where the coach put
+/// them, and the unit running after the ball at its real speed. The page only passes on what fingers
+/// do and paints what comes back: every position, word and picture is made here.
+///
+/// Places cross the border as `bw_vec` metres inside and in the people's unit (yards or metres) where
+/// a function says "shown". One block of memory, no allocation; the caller owns it.
+#ifndef BW_WEB_BOARD_H
+#define BW_WEB_BOARD_H
+
+#include "core/motion.h"
+#include "core/shape.h"
+#include "core/shot.h"
+#include "draw/contour.h"
+#include "draw/ink.h"
+#include "draw/theme.h"
+#include "draw/view.h"
+#include "scheme/error.h"
+#include "scheme/lint.h"
+#include "scheme/tree.h"
+
+/// Seconds of one step of constant effort.
+#define BW_BOARD_STEP 0.05
+
+enum {
+    BW_BOARD_PAST = 64,                                    ///< steps of ball places remembered
+    BW_BOARD_TOKENS = 1 + BW_MAX_SPOTS + BW_MAX_ATTACKERS, ///< ball, defenders, attackers
+    BW_BOARD_INPUT = 16 * 1024,                            ///< bytes of one key or string
+    BW_BOARD_SAYING = 900                                  ///< bytes of the caption
+};
+
+/// What a defender's token does when it is moved.
+typedef enum bw_board_mode {
+    BW_BOARD_PLAY,  ///< nothing: he runs where the scheme says
+    BW_BOARD_HOMES, ///< it sets his home; the chart shows the homes
+    BW_BOARD_PINS   ///< it pins him for the landmark the ball is at
+} bw_board_mode;
+
+typedef enum bw_token_kind { BW_TOKEN_BALL, BW_TOKEN_DEFENDER, BW_TOKEN_ATTACKER } bw_token_kind;
+
+/// One thing on the chart that can be taken hold of, and its line in the table of where everyone
+/// stands.
+typedef struct bw_token {
+    int32_t kind;   ///< bw_token_kind
+    int32_t index;  ///< of the spot or the attacker
+    int32_t pinned; ///< 1 when his place here was fixed by hand
+    int32_t reserved;
+    double px, py;         ///< on the page of ink, points
+    double x, y;           ///< where he belongs (ball and attackers: is), shown units, one decimal
+    double late;           ///< seconds before he can be there, 0 when he is
+    char code[BW_ID_SIZE]; ///< on the mark
+    char name[BW_NAME_SIZE];   ///< "low left"
+    char duty[BW_ID_SIZE * 2]; ///< "ball", "crease", "home", ...
+    char place[64];            ///< "3.5 yd left, 2.5 yd out"
+    char call[BW_NAME_SIZE];   ///< the word he calls
+    char label[200];           ///< the whole in a sentence: the button's name
+} bw_token;
+
+/// What the page reads after each call; its layout is told by bw_board_layout (web/layout.h).
+typedef struct bw_board_view {
+    int32_t token_count;
+    int32_t finding_count; ///< at most BW_MAX_FINDINGS
+    int32_t stage;
+    int32_t landmark; ///< the ball is exactly at this one, else -1
+    int32_t running;  ///< 1 while somebody is not where he belongs
+    int32_t mirrored; ///< 1: an edit on one side changes the other
+    int32_t mode;     ///< bw_board_mode
+    int32_t danger;   ///< 1: the danger of a shot is drawn
+    int32_t attackers;
+    int32_t metres;       ///< 1 when shown units are metres
+    double width, height; ///< of the page of ink, points
+    char title[160];      ///< "2-2 harbour, ball at top centre"
+    char caption[BW_BOARD_SAYING];
+    char last[160]; ///< who is there last: "Top left is the last to be there, in 1.4 s."
+    bw_token token[BW_BOARD_TOKENS];
+} bw_board_view;
+
+typedef struct bw_board {
+    bw_board_view view;
+    bw_scheme scheme;
+    int stage;
+    bw_board_mode mode;
+    bool mirrored, danger, open; ///< open: a scheme is there
+    bw_vec ball;
+    bw_vec attackers[BW_MAX_ATTACKERS];
+    int attacker_count;
+
+    bw_plan plan;
+    bw_legs legs;
+    bw_station station[BW_MAX_SPOTS]; ///< for the ball where it is
+    bw_body body[BW_MAX_SPOTS];       ///< at the last whole step
+    bw_vec effort[BW_MAX_SPOTS];
+    bw_body shown[BW_MAX_SPOTS]; ///< now
+    double spare;                ///< seconds since the last whole step
+    bw_vec past[BW_BOARD_PAST];  ///< the ball at each step, the newest at `newest`
+    int newest, delay;           ///< delay: steps of reaction
+    int unseen;                  ///< steps until the men have seen the ball where it is now
+
+    bw_view chart;
+    bw_shot_table shots;
+    int shots_level, shots_field; ///< what the tables were filled for, -1 for nothing
+    double chance[BW_GRID_SIDE * BW_GRID_SIDE];
+    bw_finding findings[BW_MAX_FINDINGS];
+
+    bw_error error; ///< of the last document refused
+    bw_tree tree;
+    bw_scheme reading; ///< a document is read here first, so that a bad one harms nothing
+    char input[BW_BOARD_INPUT];
+    char output[BW_DOCUMENT_BYTES];
+    double page[BW_INK_PAGE_BYTES / sizeof(double)];
+} bw_board;
+
+/// Everything closed, edits mirrored.
+void bw_board_reset(bw_board *board);
+
+/// Takes over the document fed into board->tree. On a refusal board->error says why and what was open
+/// stays open. Keeps the stage (by its number of defenders), the ball and the attackers when `keep`.
+bw_status bw_board_take(bw_board *board, bool keep);
+
+/// Writes the canonical document into board->output; its length in bytes.
+int bw_board_save(bw_board *board);
+
+/// Shows a stage, 0 <= index < stage_count; the men stand where they belong.
+void bw_board_show(bw_board *board, int stage);
+
+void bw_board_set_mode(bw_board *board, bw_board_mode mode);
+
+/// Moves a token to a place in metres, held on the field and rounded to a tenth of the shown unit.
+/// A defender is moved only in the two editing modes.
+void bw_board_move(bw_board *board, int token, bw_vec at);
+
+/// Where a token is moved from: the place an arrow key's step is counted from.
+bw_vec bw_board_place(const bw_board *board, int token);
+
+/// The landmark the ball is exactly at, or -1.
+int bw_board_landmark(const bw_board *board);
+
+/// Ball to landmark number `landmark`.
+void bw_board_ball_to(bw_board *board, int landmark);
+
+/// The first `men` attackers of a set: an index into the built-in sets, then the scheme's own; -1
+/// takes them all away.
+void bw_board_attack(bw_board *board, int set, int men);
+
+/// Id of set number `index`, "" past the last one.
+const char *bw_board_set_id(const bw_board *board, int index);
+
+/// Lets `seconds` go by, at most a quarter of one at a time.
+void bw_board_run(bw_board *board, double seconds);
+
+/// Puts everyone where he belongs at once.
+void bw_board_settle(bw_board *board);
+
+/// Takes away the pin of a spot at the landmark the ball is at, and its mirror image.
+void bw_board_unpin(bw_board *board, int spot);
+
+/// Goes to what a finding is about: its stage, and its landmark when it names one.
+void bw_board_visit(bw_board *board, int finding);
+
+/// Fills view.token and the words from the state.
+void bw_board_say(bw_board *board);
+
+/// Draws the chart, at most `width` by `height` points, with its marks into board->page, and sets
+/// view.width, view.height and the tokens' page points.
+void bw_board_draw(bw_board *board, double width, double height);
+
+/// Metres in one shown unit.
+double bw_board_unit(const bw_board *board);
+
+/// Steps of reaction and everything else that follows from scheme, stage and attackers. Private to
+/// the board's own files.
+void bw_board_prepare(bw_board *board);
+
+/// Where everyone belongs, for the ball and the attackers as they are. Private likewise.
+void bw_board_place_unit(bw_board *board);
+
+#endif

@@ -1,0 +1,209 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+/// The board's chart. Like draw/scene.c it draws far to near, but what lies between the men and their
+/// places is a tether: a line from where a man is to where he belongs, thinner the longer he needs,
+/// as a rope is that is drawn out, with his seconds beside him.
+#include "web/board.h"
+
+#include "core/level.h"
+#include "draw/chart.h"
+#include "draw/danger.h"
+#include "draw/label.h"
+#include "draw/marks.h"
+#include "draw/path.h"
+#include "scheme/caption.h"
+
+static const double small_chart = 330; // points: a narrower chart has small marks and no figures
+static const double figures_room = 15; // left and below
+static const double edge = 1.5;        // right and above
+static const double late_shown = 0.15; // s: less is on time
+static const double shaded = 7;        // m: a ball this far aside has the goalkeeper at his post
+
+/// Everything one picture needs.
+typedef struct sketch {
+    bw_board *board;
+    bw_ink *ink;
+    const bw_view *view;
+    bw_mark_size size;
+    const bw_stage *stage;
+    char words[BW_MAX_SPOTS][40]; ///< beside each man
+} sketch;
+
+static bw_danger sample_danger(bw_board *board, bw_window window) {
+    const bw_scheme *scheme = &board->scheme;
+    if (board->shots_level != scheme->level || board->shots_field != scheme->field) {
+        bw_shot_build(bw_level_at(scheme->level), bw_field_at(scheme->field), &board->shots);
+        board->shots_level = scheme->level;
+        board->shots_field = scheme->field;
+    }
+    const double wide = window.right - window.left, tall = window.top - window.bottom;
+    const double cell = bw_max(wide, tall) / (BW_GRID_SIDE - 1);
+    bw_grid grid = {window.left, window.bottom, cell, 0, 0, board->chance};
+    grid.columns = (int)bw_min(bw_floor(wide / cell + 0.5) + 1, BW_GRID_SIDE);
+    grid.rows = (int)bw_min(bw_floor(tall / cell + 0.5) + 1, BW_GRID_SIDE);
+    for (int r = 0; r < grid.rows; r++) {
+        for (int c = 0; c < grid.columns; c++)
+            board->chance[r * grid.columns + c] = bw_shot_worth(
+                &board->shots, bw_v(window.left + c * cell, window.bottom + r * cell));
+    }
+    return bw_danger_of(grid);
+}
+
+static bool homes(const sketch *k) {
+    return k->board->mode == BW_BOARD_HOMES;
+}
+
+static bw_vec man_at(const sketch *k, int spot) {
+    return bw_view_point(k->view, k->board->shown[spot].at);
+}
+
+static int duty_of(const sketch *k, int spot) {
+    return homes(k) ? BW_NO_DUTY : (int)k->board->station[spot].duty;
+}
+
+static bw_vec keeper_at(const sketch *k) {
+    const double reach = 0.35 * bw_field_at(k->board->scheme.field)->goal * k->view->scale;
+    const double side = homes(k) ? 0 : bw_clamp(k->board->ball.x / shaded, -1, 1);
+    return bw_v(k->view->origin.x + side * reach, k->view->origin.y - k->size.radius * 0.76 - 2.5);
+}
+
+/// A man's duty, or, while he is late, how many seconds he is from his place.
+static void put_words(sketch *k, int spot) {
+    const bw_token *token = &k->board->view.token[1 + spot];
+    bw_text t = bw_text_in(k->words[spot], sizeof k->words[spot]);
+    if (token->late >= late_shown) {
+        bw_put_fixed(&t, token->late, 1);
+        bw_put(&t, " s");
+    } else {
+        bw_put(&t, homes(k) ? token->name : token->duty);
+    }
+}
+
+static void collect(sketch *k, bw_labels *labels) {
+    const bw_board *board = k->board;
+    const bw_field *field = bw_field_at(board->scheme.field);
+    const double net = field->goal_depth * k->view->scale, keeper = k->size.radius * 0.76 + 1;
+    const bw_box *box = &k->view->box;
+    const bw_box inside = {box->x + 2, box->y + 2, box->width - 4, box->height - 4};
+    bw_labels_begin(labels, inside, k->view->origin.x);
+    bw_labels_avoid(labels, keeper_at(k), bw_v(keeper, keeper));
+    bw_labels_avoid(labels, bw_v(k->view->origin.x, k->view->origin.y + net / 2),
+                    bw_v(field->goal / 2 * k->view->scale, net / 2));
+    if (!homes(k))
+        bw_labels_avoid(labels, bw_view_point(k->view, board->ball),
+                        bw_v(BW_BALL_REACH, BW_BALL_REACH));
+    for (int a = 0; a < board->attacker_count; a++)
+        bw_labels_avoid(labels, bw_view_point(k->view, board->attackers[a]),
+                        bw_v(k->size.radius, k->size.radius));
+    for (int s = 0; s < k->stage->defenders; s++) {
+        const bool late = board->view.token[1 + s].late >= late_shown;
+        const bw_vec at = man_at(k, s);
+        const bw_vec reach = bw_mark_reach(k->size, k->stage->spots[s].id, duty_of(k, s));
+        put_words(k, s);
+        bw_labels_avoid(labels, at, reach);
+        if (late) bw_labels_avoid_line(labels, at, bw_view_point(k->view, board->station[s].at));
+        bw_labels_add(labels, k->words[s], late ? BW_BOLD : BW_REGULAR, k->size.label,
+                      late ? BW_ROLE_ACCENT : BW_ROLE_TEXT, at, reach);
+    }
+}
+
+/// Named places of the ball: a small dot each.
+static void draw_landmarks(const sketch *k) {
+    bw_ink_fill(k->ink, BW_ROLE_SOFT_LINE);
+    for (int l = 0; l < k->board->scheme.landmark_count; l++)
+        bw_path_circle(k->ink, bw_view_point(k->view, k->board->scheme.landmarks[l].at), 1.7);
+}
+
+static void draw_tethers(const sketch *k) {
+    for (int s = 0; s < k->stage->defenders; s++) {
+        const double late = k->board->view.token[1 + s].late;
+        if (late < late_shown) continue;
+        const bw_vec from = man_at(k, s), to = bw_view_point(k->view, k->board->station[s].at);
+        bw_ink_stroke(k->ink, BW_ROLE_ACCENT, bw_clamp(5.5 - 2 * late, 1.5, 5.5));
+        bw_path_segment(k->ink, from, to);
+        bw_ink_fill(k->ink, BW_ROLE_PAPER);
+        bw_path_circle(k->ink, to, k->size.radius * 0.7);
+        bw_ink_stroke(k->ink, BW_ROLE_ACCENT, 1.5);
+        bw_path_circle(k->ink, to, k->size.radius * 0.7);
+    }
+}
+
+/// A pinned man carries a small flag: a pole and a triangle above the disc.
+static void draw_flag(const sketch *k, bw_vec at) {
+    const double r = k->size.radius, x = at.x + r * 0.55, y = at.y - r * 0.9;
+    bw_ink_stroke(k->ink, BW_ROLE_ACCENT, 1.5);
+    bw_path_segment(k->ink, bw_v(x, y), bw_v(x, y - r * 1.1));
+    bw_ink_fill(k->ink, BW_ROLE_ACCENT);
+    bw_path_head(k->ink, bw_v(x + r * 0.8, y - r * 0.8), bw_v(1, 0), r * 0.8, r * 0.65);
+}
+
+static void draw_people(const sketch *k) {
+    const bw_board *board = k->board;
+    for (int a = 0; a < board->attacker_count; a++)
+        bw_mark_attacker(k->ink, k->size, bw_view_point(k->view, board->attackers[a]), a + 1);
+    bw_mark_keeper(k->ink, k->size, keeper_at(k));
+    for (int s = 0; s < k->stage->defenders; s++) {
+        bw_mark_defender(k->ink, k->size, man_at(k, s), k->stage->spots[s].id, duty_of(k, s));
+        if (board->view.token[1 + s].pinned) draw_flag(k, man_at(k, s));
+    }
+    if (homes(k)) return;
+    const bw_vec ball = bw_view_point(k->view, board->ball);
+    bw_mark_ball(k->ink, ball);
+    bw_ink_stroke(k->ink, BW_ROLE_BALL, 1.1); // a wider ring: this one can be taken hold of
+    bw_path_circle(k->ink, ball, 8.5);
+}
+
+static void place_tokens(const sketch *k) {
+    bw_board_view *view = &k->board->view;
+    for (int i = 0; i < view->token_count; i++) {
+        bw_token *token = &view->token[i];
+        const bw_vec at = token->kind == BW_TOKEN_BALL       ? k->board->ball
+                          : token->kind == BW_TOKEN_DEFENDER ? k->board->shown[token->index].at
+                                                             : k->board->attackers[token->index];
+        const bw_vec p = bw_view_point(k->view, at);
+        token->px = p.x;
+        token->py = p.y;
+    }
+}
+
+/// The chart in a page no larger than asked for, with room for its border and its figures.
+static void fit(bw_board *board, double width, double height, bool figures) {
+    const bw_window window = bw_window_unit(&board->scheme);
+    const double room = figures ? figures_room : edge;
+    const double aside = room + edge + 2 * BW_BORDER;
+    const double inner = bw_min(width - aside, bw_view_width(window, height - aside));
+    board->chart = bw_view_fit(window, room + BW_BORDER, edge + BW_BORDER, bw_max(inner, 60));
+    board->view.width = board->chart.box.width + aside;
+    board->view.height = board->chart.box.height + aside;
+}
+
+void bw_board_draw(bw_board *board, double width, double height) {
+    if (!board->open) return;
+    const bool large = width >= small_chart;
+    bw_ink *ink = bw_ink_in(board->page, sizeof board->page);
+    fit(board, width, height, large);
+    bw_ink_page(ink, board->view.width, board->view.height);
+    sketch k = {.board = board,
+                .ink = ink,
+                .view = &board->chart,
+                .size = large ? bw_marks_large() : bw_marks_small(),
+                .stage = &board->scheme.stages[board->stage]};
+    const bw_units units = board->scheme.units;
+    bw_labels labels;
+    collect(&k, &labels);
+    bw_labels_place(&labels);
+    bw_draw_paper(ink, k.view);
+    if (board->danger) {
+        const bw_danger danger = sample_danger(board, k.view->window);
+        bw_draw_danger(ink, &danger, &labels, units, k.view);
+    }
+    bw_draw_field(ink, bw_field_at(board->scheme.field), units, k.view);
+    const bw_box *box = &k.view->box;
+    bw_ink_clip(ink, box->x, box->y, box->width, box->height);
+    if (!homes(&k)) draw_landmarks(&k);
+    draw_tethers(&k);
+    bw_labels_draw(ink, &labels);
+    draw_people(&k);
+    bw_ink_unclip(ink);
+    bw_draw_border(ink, units, k.view, large);
+    place_tokens(&k);
+}

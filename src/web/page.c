@@ -1,0 +1,271 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "web/page.h"
+
+#include "core/level.h"
+#include "core/text.h"
+#include "web/agree.h"
+#include "web/export.h"
+#include "web/layout.h"
+
+/// The one board, in no other memory than the module's own.
+static bw_board board;
+static char layout[4096];
+static char name[3 * BW_NAME_SIZE];
+
+BW_EXPORT(bw_page_layout)
+const char *bw_page_layout(void) {
+    bw_text out = bw_text_in(layout, sizeof layout);
+    bw_put_layout(&out);
+    BW_ASSERT(!out.full);
+    bw_board_reset(&board);
+    return layout;
+}
+
+BW_EXPORT(bw_page_view)
+const bw_board_view *bw_page_view(void) {
+    return &board.view;
+}
+
+BW_EXPORT(bw_page_findings)
+const bw_finding *bw_page_findings(void) {
+    return board.findings;
+}
+
+BW_EXPORT(bw_page_error)
+const bw_error *bw_page_error(void) {
+    return &board.error;
+}
+
+BW_EXPORT(bw_page_ink)
+const void *bw_page_ink(void) {
+    return board.page;
+}
+
+BW_EXPORT(bw_page_input)
+char *bw_page_input(void) {
+    return board.input;
+}
+
+BW_EXPORT(bw_page_input_room)
+int bw_page_input_room(void) {
+    return sizeof board.input;
+}
+
+BW_EXPORT(bw_page_output)
+const char *bw_page_output(void) {
+    return board.output;
+}
+
+static size_t given(int length) {
+    BW_ASSERT(length >= 0 && length <= (int)sizeof board.input);
+    return (size_t)length;
+}
+
+BW_EXPORT(bw_page_feed_begin)
+void bw_page_feed_begin(void) {
+    bw_tree_begin(&board.tree);
+}
+
+BW_EXPORT(bw_page_feed_key)
+void bw_page_feed_key(int length) {
+    bw_tree_key(&board.tree, board.input, given(length));
+}
+
+BW_EXPORT(bw_page_feed_string)
+void bw_page_feed_string(int length) {
+    bw_tree_string(&board.tree, board.input, given(length));
+}
+
+BW_EXPORT(bw_page_feed_number)
+void bw_page_feed_number(double value) {
+    bw_tree_number(&board.tree, value);
+}
+
+BW_EXPORT(bw_page_feed_bool)
+void bw_page_feed_bool(int value) {
+    bw_tree_bool(&board.tree, value != 0);
+}
+
+BW_EXPORT(bw_page_feed_null)
+void bw_page_feed_null(void) {
+    bw_tree_null(&board.tree);
+}
+
+BW_EXPORT(bw_page_feed_object)
+void bw_page_feed_object(void) {
+    bw_tree_object(&board.tree);
+}
+
+BW_EXPORT(bw_page_feed_array)
+void bw_page_feed_array(void) {
+    bw_tree_array(&board.tree);
+}
+
+BW_EXPORT(bw_page_feed_end)
+void bw_page_feed_end(void) {
+    bw_tree_end(&board.tree);
+}
+
+BW_EXPORT(bw_page_take)
+int bw_page_take(int keep) {
+    return (int)bw_board_take(&board, keep != 0);
+}
+
+BW_EXPORT(bw_page_save)
+int bw_page_save(void) {
+    return board.open ? bw_board_save(&board) : 0;
+}
+
+BW_EXPORT(bw_page_stage)
+void bw_page_stage(int stage) {
+    if (board.open && stage >= 0 && stage < board.scheme.stage_count) bw_board_show(&board, stage);
+}
+
+BW_EXPORT(bw_page_mode)
+void bw_page_mode(int mode) {
+    if (board.open && mode >= BW_BOARD_PLAY && mode <= BW_BOARD_PINS)
+        bw_board_set_mode(&board, (bw_board_mode)mode);
+}
+
+BW_EXPORT(bw_page_mirror)
+void bw_page_mirror(int mirrored) {
+    board.mirrored = mirrored != 0;
+}
+
+BW_EXPORT(bw_page_danger)
+void bw_page_danger(int danger) {
+    board.danger = danger != 0;
+}
+
+BW_EXPORT(bw_page_attack)
+void bw_page_attack(int set, int men) {
+    if (board.open && men <= BW_MAX_ATTACKERS) bw_board_attack(&board, set, men);
+}
+
+BW_EXPORT(bw_page_ball_to)
+void bw_page_ball_to(int landmark) {
+    if (board.open && landmark >= 0 && landmark < board.scheme.landmark_count)
+        bw_board_ball_to(&board, landmark);
+}
+
+/// A token there is, and a place that is one.
+static bool movable(int token, bw_vec at) {
+    return board.open && token >= 0 && token <= board.plan.spots + board.attacker_count &&
+           at.x - at.x == 0 && at.y - at.y == 0;
+}
+
+BW_EXPORT(bw_page_drag)
+void bw_page_drag(int token, double px, double py) {
+    if (movable(token, bw_v(px, py)))
+        bw_board_move(&board, token, bw_view_place(&board.chart, bw_v(px, py)));
+}
+
+BW_EXPORT(bw_page_put)
+void bw_page_put(int token, double x, double y) {
+    if (movable(token, bw_v(x, y)))
+        bw_board_move(&board, token, bw_scale(bw_v(x, y), bw_board_unit(&board)));
+}
+
+BW_EXPORT(bw_page_nudge)
+void bw_page_nudge(int token, double dx, double dy) {
+    if (!movable(token, bw_v(dx, dy))) return;
+    const bw_vec by = bw_scale(bw_v(dx, dy), bw_board_unit(&board));
+    bw_board_move(&board, token, bw_add(bw_board_place(&board, token), by));
+}
+
+BW_EXPORT(bw_page_unpin)
+void bw_page_unpin(int spot) {
+    if (board.open) bw_board_unpin(&board, spot);
+}
+
+BW_EXPORT(bw_page_visit)
+void bw_page_visit(int finding) {
+    if (board.open && finding >= 0 && finding < board.view.finding_count)
+        bw_board_visit(&board, finding);
+}
+
+BW_EXPORT(bw_page_run)
+void bw_page_run(double seconds) {
+    if (board.open) bw_board_run(&board, seconds);
+}
+
+BW_EXPORT(bw_page_settle)
+void bw_page_settle(void) {
+    if (board.open) bw_board_settle(&board);
+}
+
+BW_EXPORT(bw_page_say)
+void bw_page_say(void) {
+    bw_board_say(&board);
+}
+
+BW_EXPORT(bw_page_draw)
+void bw_page_draw(double width, double height) {
+    if (width - width == 0 && height - height == 0) bw_board_draw(&board, width, height);
+}
+
+static const char *stage_name(const bw_stage *stage) {
+    bw_text out = bw_text_in(name, sizeof name);
+    bw_put_int(&out, stage->defenders);
+    bw_put(&out, " in: ");
+    bw_put(&out, stage->shape);
+    if (*stage->call) {
+        bw_put(&out, ", ");
+        bw_put(&out, stage->call);
+    }
+    return name;
+}
+
+static const char *about_scheme(const bw_scheme *scheme, int index) {
+    switch (index) {
+    case 0: return scheme->id;
+    case 1: return scheme->name;
+    case 2: return scheme->team;
+    case 3: return bw_level_at(scheme->level)->name;
+    default: return "";
+    }
+}
+
+BW_EXPORT(bw_page_name)
+const char *bw_page_name(int list, int index) {
+    const bw_scheme *scheme = &board.scheme;
+    if (index < 0) return "";
+    if (list == BW_LIST_ROLES) return index < BW_ROLE_COUNT ? bw_role_name((bw_role)index) : "";
+    if (!board.open) return "";
+    switch (list) {
+    case BW_LIST_STAGES:
+        return index < scheme->stage_count ? stage_name(&scheme->stages[index]) : "";
+    case BW_LIST_LANDMARKS:
+        return index < scheme->landmark_count ? scheme->landmarks[index].name : "";
+    case BW_LIST_SETS: return bw_board_set_id(&board, index);
+    case BW_LIST_SCHEME: return about_scheme(scheme, index);
+    default: return "";
+    }
+}
+
+static bool known(int theme) {
+    return theme >= 0 && theme < BW_THEME_COUNT;
+}
+
+BW_EXPORT(bw_page_colour)
+int bw_page_colour(int theme, int role) {
+    if (!known(theme) || role < 0 || role >= BW_ROLE_COUNT) return 0;
+    return (int)bw_theme_at((bw_theme_id)theme)->colour[role];
+}
+
+BW_EXPORT(bw_page_weight)
+double bw_page_weight(int theme) {
+    return known(theme) ? bw_theme_at((bw_theme_id)theme)->weight : 1;
+}
+
+BW_EXPORT(bw_page_theme)
+const char *bw_page_theme(int theme) {
+    return known(theme) ? bw_theme_at((bw_theme_id)theme)->id : "";
+}
+
+BW_EXPORT(bw_page_agree)
+uint64_t bw_page_agree(int seed, int scenes) {
+    const uint64_t hash = bw_agree(&board, (uint32_t)seed, scenes);
+    bw_board_reset(&board);
+    return hash;
+}

@@ -1,0 +1,76 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+/// The functions that the page calls, on the one board there is in a WebAssembly module. Each checks
+/// what it is handed: a page's mistake does nothing rather than harm. Texts cross as bytes of UTF-8 in
+/// the input buffer, or as the address of a terminated text.
+///
+/// Feeding a document: bw_page_feed_begin, then the parser's events in order (a key or a string is
+/// first written into the input buffer), then bw_page_take.
+#ifndef BW_WEB_PAGE_H
+#define BW_WEB_PAGE_H
+
+#include "web/board.h"
+
+/// Lists that can be asked for one by one; "" ends each.
+typedef enum bw_page_list {
+    BW_LIST_STAGES,    ///< "4 in: 2-2, harbour"
+    BW_LIST_LANDMARKS, ///< names
+    BW_LIST_SETS,      ///< attack sets
+    BW_LIST_ROLES,     ///< of colours, in the order of bw_role
+    BW_LIST_SCHEME     ///< the scheme's id, name, team, level's name
+} bw_page_list;
+
+const char *bw_page_layout(void);
+const bw_board_view *bw_page_view(void);
+const bw_finding *bw_page_findings(void);
+const bw_error *bw_page_error(void);
+const void *bw_page_ink(void);
+char *bw_page_input(void);
+int bw_page_input_room(void);
+const char *bw_page_output(void);
+
+void bw_page_feed_begin(void);
+void bw_page_feed_key(int length);
+void bw_page_feed_string(int length);
+void bw_page_feed_number(double value);
+void bw_page_feed_bool(int value);
+void bw_page_feed_null(void);
+void bw_page_feed_object(void);
+void bw_page_feed_array(void);
+void bw_page_feed_end(void);
+
+/// bw_board_take: 0 when the document was taken over.
+int bw_page_take(int keep);
+
+/// bw_board_save: bytes at bw_page_output().
+int bw_page_save(void);
+
+void bw_page_stage(int stage);
+void bw_page_mode(int mode);
+void bw_page_mirror(int mirrored);
+void bw_page_danger(int danger);
+void bw_page_attack(int set, int men);
+void bw_page_ball_to(int landmark);
+
+/// Moves a token: to a point of the page of ink; to a place in shown units; by shown units.
+void bw_page_drag(int token, double px, double py);
+void bw_page_put(int token, double x, double y);
+void bw_page_nudge(int token, double dx, double dy);
+
+void bw_page_unpin(int spot);
+void bw_page_visit(int finding);
+void bw_page_run(double seconds);
+void bw_page_settle(void);
+void bw_page_say(void);
+void bw_page_draw(double width, double height);
+
+const char *bw_page_name(int list, int index);
+
+/// A theme's colour as 0xRRGGBB, its stroke weight, and its id ("" past the last one).
+int bw_page_colour(int theme, int role);
+double bw_page_weight(int theme);
+const char *bw_page_theme(int theme);
+
+/// bw_agree on the page's board, which is closed afterwards.
+uint64_t bw_page_agree(int seed, int scenes);
+
+#endif
