@@ -36,7 +36,7 @@ static void draw_map(bw_ink *ink, const bw_scheme *scheme, const bw_danger *dang
     bw_labels labels;
     bw_labels_begin(&labels, view->box, view->origin.x);
     bw_labels_avoid(&labels, view->origin, bw_v(crease, crease));
-    for (int side = -1; side <= 1; side += 2) { // the sides of the goal area
+    for (int side = -1; side <= 1 && field->box_half > 0; side += 2) { // the goal area's sides
         bw_labels_avoid_line(&labels, bw_view_point(view, bw_v(side * field->box_half, -100)),
                              bw_view_point(view, bw_v(side * field->box_half, 100)));
     }

@@ -34,6 +34,9 @@ const char *bw_unit_long(bw_units units) {
     return units == BW_METRES ? "metres" : "yards";
 }
 
+/// The restraining line is shown when it is no farther than this beyond the highest place, metres.
+static const double near_by = 8;
+
 static void include(bw_window *w, bw_vec p) {
     w->right = bw_max(w->right, bw_abs(p.x));
     w->bottom = bw_min(w->bottom, p.y);
@@ -82,6 +85,7 @@ bw_window bw_window_unit(const bw_scheme *scheme) {
 bw_window bw_window_field(const bw_scheme *scheme) {
     const bw_field *field = bw_field_at(scheme->field);
     bw_window w = around(scheme);
-    include(&w, bw_v(field->box_half, field->restraining));
+    include(&w, bw_v(field->box_half, 0));
+    if (field->restraining < w.top + near_by) include(&w, bw_v(0, field->restraining));
     return settle(scheme, w, 2, 2, 2);
 }

@@ -41,7 +41,7 @@ bw_vec bw_view_place(const bw_view *view, bw_vec point);
 /// more than two.
 bw_window bw_window_unit(const bw_scheme *scheme);
 
-/// The same, grown sideways and up-field to show the goal area and the restraining line.
+/// The same, grown to show the sides of the goal area, and the restraining line where it is near.
 bw_window bw_window_field(const bw_scheme *scheme);
 
 /// One yard or one metre, in metres: the unit the scheme's people read.
