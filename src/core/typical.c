@@ -1,6 +1,8 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-/// Roll-outs of typical play. A roll-out carries the chance that the ball is still alive: shots and
-/// lost balls are taken off it as expectations, only the next ply is drawn.
+/// Roll-outs of typical play, in bundles. A bundle starts together and parts at each decision in the
+/// proportions of the choice (systematic sampling), so that few roll-outs cover the likely ways evenly
+/// and a state is weighed up once for all that pass through it. A roll-out carries the chance that the
+/// ball is still alive: shots and lost balls are taken off it as expectations, never drawn.
 #include "core/typical.h"
 #include "core/choice.h"
 #include "core/random.h"
@@ -9,22 +11,32 @@
 /// A roll-out this unlikely to be still alive is over.
 #define FADED 1e-3
 
-enum { KEPT_CHOICES = 64 };
+/// Bundles are independent of each other: their spread is the error. No more decisions than these
+/// fit into ten seconds of the shortest plies.
+enum { KEPT_CHOICES = 64, BUNDLES = 6, MOST_DECISIONS = 10 * 3 };
 
 typedef struct tally {
     double share, kept, time;
 } tally;
 
-typedef struct typical {
-    bw_choice_work work;
+typedef struct decision {
+    bw_state state;
     bw_choice choice;
-    bw_state state, next;
-    /// Choices already weighed up, by state: every roll-out passes through the first ones.
+} decision;
+
+typedef struct typical {
+    const bw_break *b;
+    bw_forecast *out;
+    bw_random random;
+    int begin, end; ///< ticks
+    bw_choice_work work;
+    decision decisions[MOST_DECISIONS + 1];
+    /// Choices already weighed up, by state: every bundle passes through the first ones.
     uint64_t known_key[KEPT_CHOICES];
     bw_choice known[KEPT_CHOICES];
     tally use[BW_MAX_PLACES][BW_MAX_PLACES];
     double sum[BW_MAX_SECONDS + 1], square[BW_MAX_SECONDS + 1];
-    double goals[BW_MAX_SECONDS + 1]; ///< of this roll-out, by the second in which they fall
+    double goals[BW_MAX_SECONDS + 1]; ///< of this bundle, by the second in which they fall
 } typical;
 
 bw_typical_def bw_typical_default(void) {
@@ -35,65 +47,57 @@ size_t bw_typical_size(void) {
     return sizeof(typical);
 }
 
-static const bw_choice *weigh_up(const bw_break *b, typical *t, const bw_state *s) {
-    const uint64_t key = bw_table_key(s);
+static const bw_choice *weigh_up(typical *t, decision *here) {
+    const uint64_t key = bw_table_key(&here->state);
     const int slot = (int)(key >> 58);
     if (t->known_key[slot] == key) return &t->known[slot];
     // First come stays: the early choices are the ones that come by again.
-    bw_choice *c = t->known_key[slot] == 0 ? &t->known[slot] : &t->choice;
-    if (c != &t->choice) t->known_key[slot] = key;
-    bw_choose(b, s, b->ground->level->look_ahead, &t->work, c);
+    bw_choice *c = t->known_key[slot] == 0 ? &t->known[slot] : &here->choice;
+    if (c != &here->choice) t->known_key[slot] = key;
+    bw_choose(t->b, &here->state, t->b->ground->level->look_ahead, &t->work, c);
     return c;
 }
 
-static void count_passes(const bw_state *s, const bw_choice *c, double alive, int since,
-                         typical *t) {
+static void count_passes(typical *t, const bw_state *s, const bw_choice *c, double mass) {
     for (int i = 0; i < c->count; i++) {
         if (c->plies[i].kind != BW_PASS) continue;
         tally *u = &t->use[(int)s->place[(int)s->holder]][(int)s->place[(int)c->plies[i].to]];
-        const double thrown = alive * c->share[i];
+        const double thrown = mass * c->share[i];
         u->share += thrown;
         u->kept += thrown * c->chance[i];
-        u->time += thrown * (s->tick - since) * BW_TICK;
+        u->time += thrown * (s->tick - t->begin) * BW_TICK;
     }
 }
 
-/// The ply drawn, among those that are not a shot.
-static int draw(const bw_choice *c, double unit) {
-    double at = unit * (1 - c->shoot);
-    int last = -1;
-    for (int i = 0; i < c->count; i++) {
+/// `n` roll-outs, each alive with chance `alive`, at decision number `depth`.
+static void part(typical *t, int depth, int n, double alive) {
+    decision *here = &t->decisions[depth];
+    const int shoot = t->b->ground->shoot;
+    if (depth == MOST_DECISIONS || alive < FADED || here->state.tick + shoot > t->end) return;
+    const bw_choice *c = weigh_up(t, here);
+    const int shot_at = here->state.tick + shoot - t->begin;
+    const int second = (shot_at + BW_TICKS_PER_SECOND - 1) / BW_TICKS_PER_SECOND;
+    t->goals[second] += n * alive * c->shoot * c->scores;
+    t->out->shots += n * alive * c->shoot;
+    count_passes(t, &here->state, c, n * alive);
+    alive *= 1 - c->shoot;
+    if (alive < FADED) return;
+
+    // Marks evenly apart, thrown down together at random: a ply gets its share of the n roll-outs,
+    // rounded up or down.
+    double mark = bw_random_unit(&t->random), reached = 0;
+    for (int i = 0, left = n; i < c->count && left > 0; i++) {
         if (c->plies[i].kind == BW_SHOOT) continue;
-        last = i;
-        at -= c->share[i];
-        if (at < 0) break;
-    }
-    return last;
-}
-
-static void roll_out(const bw_break *b, const bw_state *from, int end, double first, bw_random *r,
-                     typical *t, bw_forecast *out) {
-    const int shoot = b->ground->shoot;
-    double alive = 1;
-    bool opening = true;
-    t->state = *from;
-    while (alive > FADED && t->state.tick + shoot <= end) {
-        const bw_choice *c = weigh_up(b, t, &t->state);
-        const int second =
-            (t->state.tick + shoot - from->tick + BW_TICKS_PER_SECOND - 1) / BW_TICKS_PER_SECOND;
-        if (second <= BW_MAX_SECONDS) t->goals[second] += alive * c->shoot * c->scores;
-        out->shots += alive * c->shoot;
-        count_passes(&t->state, c, alive, from->tick, t);
-        // The first draws are spread evenly over all roll-outs; later ones are free.
-        const int i = draw(c, opening ? first : bw_random_unit(r));
-        opening = false;
-        if (i < 0) return;
-        alive *= 1 - c->shoot;
-        out->lost += alive * (1 - c->chance[i]);
-        alive *= c->chance[i];
+        reached += n * c->share[i] / (1 - c->shoot);
+        int take = 0;
+        for (; take < left && mark < reached; mark += 1)
+            take++;
+        left -= take;
+        if (take == 0) continue;
+        bw_play(t->b, &here->state, c->plies[i], &t->decisions[depth + 1].state, NULL, NULL);
         t->work.played++;
-        bw_play(b, &t->state, c->plies[i], &t->next, NULL, NULL);
-        t->state = t->next;
+        t->out->lost += take * alive * (1 - c->chance[i]);
+        part(t, depth + 1, take, alive * c->chance[i]);
     }
 }
 
@@ -121,33 +125,34 @@ bw_status bw_typical_from(const bw_break *b, const bw_state *from, const bw_typi
     if (size < sizeof(typical)) return BW_NO_ROOM;
     BW_ASSERT(def->rollouts >= 1);
     typical *t = memory;
-    *t = (typical){0};
-    bw_random random = {def->seed ? def->seed : b->def.seed};
+    *t = (typical){.b = b, .out = out, .random = {def->seed ? def->seed : b->def.seed}};
     const double seconds = bw_clamp(def->seconds, 0, BW_MAX_SECONDS);
-    const int end = from->tick + (int)(seconds / BW_TICK + 0.5);
-    const double shift = bw_random_unit(&random);
-    for (int n = 0; n < def->rollouts; n++) {
+    t->begin = from->tick;
+    t->end = from->tick + (int)(seconds / BW_TICK + 0.5);
+    const int each = (def->rollouts + BUNDLES - 1) / BUNDLES;
+    for (int n = 0; n < BUNDLES; n++) {
         for (int i = 0; i <= BW_MAX_SECONDS; i++)
             t->goals[i] = 0;
-        roll_out(b, from, end, (n + shift) / def->rollouts, &random, t, out);
+        t->decisions[0].state = *from;
+        part(t, 0, each, 1);
         double by = 0;
         for (int i = 1; i <= BW_MAX_SECONDS; i++) {
-            by += t->goals[i];
+            by += t->goals[i] / each;
             t->sum[i] += by;
             t->square[i] += by * by;
         }
     }
-    const double n = def->rollouts;
     for (int i = 1; i <= BW_MAX_SECONDS; i++) {
-        const double mean = t->sum[i] / n;
+        const double mean = t->sum[i] / BUNDLES;
+        const double spread = bw_max(t->square[i] / BUNDLES - mean * mean, 0);
         out->worth[i] = mean;
-        if (n > 1) out->error[i] = bw_sqrt(bw_max(t->square[i] / n - mean * mean, 0) / (n - 1));
+        out->error[i] = bw_sqrt(spread / (BUNDLES - 1));
     }
-    out->lost /= n;
-    out->shots /= n;
-    out->rollouts = def->rollouts;
+    out->rollouts = each * BUNDLES;
+    out->lost /= out->rollouts;
+    out->shots /= out->rollouts;
     out->played = t->work.played;
-    rank_use(t, def->rollouts, b->ground->place_count, out);
+    rank_use(t, out->rollouts, b->ground->place_count, out);
     return BW_OK;
 }
 

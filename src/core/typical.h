@@ -32,7 +32,7 @@ typedef struct bw_forecast {
 } bw_forecast;
 
 typedef struct bw_typical_def {
-    int rollouts;   ///< default 48
+    int rollouts;   ///< default 48; made a multiple of 6
     double seconds; ///< when the whistle goes, (0, 10]; default 10
     uint64_t seed;  ///< 0: the break's own
 } bw_typical_def;
