@@ -113,8 +113,10 @@ static void sort_options(option *list, int count) {
     }
 }
 
+/// A shot is begun only from a place that is worth one, as bw_plies has it.
 static void shoot_now(search *s, const bw_state *from, line *best) {
     static const line nothing = {0};
+    if (!(bw_shot_worth(&s->b->ground->shot, bw_man(from, from->holder)) > 0)) return;
     const bw_ply shot = {BW_SHOOT, BW_NOBODY, BW_NOBODY, BW_NOBODY};
     const bw_shot_terms t = bw_play_shot(s->b, from, NULL, NULL, NULL);
     s->played++;
