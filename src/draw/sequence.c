@@ -128,9 +128,12 @@ static void draw_end(bw_ink *ink, const bw_sequence *sq, const bw_view *view, bo
 
 static void draw_defenders(bw_ink *ink, const bw_sequence *sq, const bw_frame *f,
                            const bw_view *view, bw_mark_size size) {
-    for (int d = 0; d < sq->b->defenders; d++)
-        bw_mark_defender(ink, size, bw_view_point(view, f->defenders[d]),
-                         bw_defender_code(sq->b, d), BW_NO_DUTY);
+    for (int d = 0; d < sq->b->defenders; d++) {
+        const bw_vec at = bw_view_point(view, f->defenders[d]);
+        // A late man may still be above the chart.
+        if (at.y + size.radius < view->box.y) continue;
+        bw_mark_defender(ink, size, at, bw_defender_code(sq->b, d), BW_NO_DUTY);
+    }
 }
 
 static void draw_attackers(bw_ink *ink, const bw_sequence *sq, const bw_frame *f,

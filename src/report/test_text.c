@@ -8,7 +8,7 @@
 #include "report/sentences.h"
 #include "report/words.h"
 
-enum { WIDTH = 79, LABEL = 17, LINE = 1024 };
+enum { WIDTH = 79, LABEL = 17, LINE = 1024, BAR = 39 };
 
 /// A label at the left and its words wrapped beside it.
 static void put_item(bw_text *out, const char *label, const char *words) {
@@ -49,6 +49,7 @@ static void put_worth(const bw_report *r, bw_text *out) {
 /// A bar: # up to typical, o at best; one column is `goals` goals in a hundred.
 static void put_bar(bw_text *out, int typical, int best, int goals) {
     const int bar = (typical + goals / 2) / goals, mark = (best + goals / 2) / goals;
+    if (bar > 0 || mark > 0) bw_put(out, "       ");
     for (int i = 1; i <= bar || i <= mark; i++)
         bw_put_char(out, i == mark ? 'o' : (i <= bar ? '#' : ' '));
 }
@@ -66,11 +67,11 @@ static void put_arrivals(const bw_report *r, int second, bw_text *out) {
 
 static void put_curve(const bw_report *r, bw_text *out) {
     const bw_curve *c = &r->headline->curve;
-    int most = 0;
+    int most = 1;
     for (int t = 1; t <= BW_MAX_SECONDS; t++) {
         if (bw_in_100(c->best[t]) > most) most = bw_in_100(c->best[t]);
     }
-    const int goals = most > 48 ? 2 : 1;
+    const int goals = 1 + (most - 1) / BAR;
     bw_put(out, "\nWorth over time: goals in 100 such breaks (# typical, o best)\n"
                 " seconds  typical   best   even numbers\n");
     for (int t = 1; t <= BW_MAX_SECONDS; t++) {
@@ -79,7 +80,6 @@ static void put_curve(const bw_report *r, bw_text *out) {
         bw_put_right(out, bw_in_100(c->typical[t]), 0, 10);
         bw_put_right(out, bw_in_100(c->best[t]), 0, 8);
         bw_put_right(out, bw_in_100(c->settled[t]), 0, 10);
-        bw_put(out, "       ");
         put_bar(out, bw_in_100(c->typical[t]), bw_in_100(c->best[t]), goals);
         bw_put_char(out, '\n');
     }
