@@ -6,6 +6,7 @@
 #include "cli/draw_chart.h"
 #include "cli/load.h"
 #include "cli/pages.h"
+#include "cli/sample_danger.h"
 #include "cli/say.h"
 #include "draw/book.h"
 #include <string.h>
@@ -14,12 +15,13 @@
 typedef struct stretch {
     const bw_scheme *scheme;
     bw_paper paper;
-    int before; ///< pages of the book before the first
+    int before;       ///< pages of the book before the first
+    bw_danger danger; ///< of a free shot, for the cover
 } stretch;
 
 static bw_status book_page(const void *self, int number, bw_ink *ink) {
     const stretch *s = self;
-    return bw_book_page(s->scheme, s->before + number, s->paper, ink);
+    return bw_book_page_with(s->scheme, s->before + number, s->paper, &s->danger, ink);
 }
 
 static bw_status chart_page(const void *self, int number, bw_ink *ink) {
@@ -50,7 +52,9 @@ static int draw_chart(const bw_args *args, const bw_scheme *scheme, int stage, b
 }
 
 static int draw_book(const bw_args *args, const bw_scheme *scheme, int stage, bw_paper paper) {
-    stretch s = {scheme, paper, 0};
+    const bw_field *field = bw_field_at(scheme->field);
+    bw_window half = {-field->width / 2, field->width / 2, -field->end_line, field->midline};
+    stretch s = {scheme, paper, 0, bw_sample_danger(scheme, half)};
     bw_pages pages = {bw_book_pages(scheme), scheme->name, book_page, &s};
     if (stage >= 0) {
         bool last = stage + 1 == scheme->stage_count;

@@ -1,7 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "cli/draw_chart.h"
+#include "cli/sample_danger.h"
 #include "core/level.h"
-#include "core/shot.h"
 #include "draw/chart.h"
 #include "draw/key.h"
 #include "draw/scene.h"
@@ -15,25 +15,6 @@ static const double ghost_room = 0.6; // m: nearer than this a man is at home
 
 /// Chances of a goal from a free shot at the points of a view's grid. Too large for a stack frame that
 /// others lean on, as the table they come from is.
-static double chance[BW_GRID_SIDE * BW_GRID_SIDE];
-static bw_shot_table table;
-
-static bw_danger sample_danger(const bw_scheme *scheme, bw_window window) {
-    bw_shot_build(bw_level_at(scheme->level), bw_field_at(scheme->field), &table);
-    double wide = window.right - window.left, tall = window.top - window.bottom;
-    double cell = bw_max(wide, tall) / (BW_GRID_SIDE - 1);
-    bw_grid grid = {window.left, window.bottom, cell, 0, 0, chance};
-    grid.columns = (int)bw_min(bw_floor(wide / cell + 0.5) + 1, BW_GRID_SIDE);
-    grid.rows = (int)bw_min(bw_floor(tall / cell + 0.5) + 1, BW_GRID_SIDE);
-    for (int r = 0; r < grid.rows; r++) {
-        for (int c = 0; c < grid.columns; c++) {
-            bw_vec p = bw_v(window.left + c * cell, window.bottom + r * cell);
-            chance[r * grid.columns + c] = bw_shot_worth(&table, p);
-        }
-    }
-    return bw_danger_of(grid);
-}
-
 static uint32_t keys_of(const bw_chart_request *request, const bw_station *stations) {
     const bw_stage *stage = &request->scheme->stages[request->stage];
     uint32_t keys = BW_KEY_KEEPER | BW_KEY_BALL;
@@ -115,7 +96,7 @@ void bw_chart_sheet(const bw_chart_request *request, bw_ink *ink) {
                       .attacker_count = request->attacker_count};
     bw_danger danger;
     if (request->danger) {
-        danger = sample_danger(scheme, window);
+        danger = bw_sample_danger(scheme, window);
         scene.danger = &danger;
     }
     bw_ink_begin(ink, BW_TAG_FIGURE, words);
