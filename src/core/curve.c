@@ -11,6 +11,7 @@ typedef struct curve_work {
 bw_curve_def bw_curve_default(void) {
     return (bw_curve_def){.search = bw_search_default(),
                           .typical = bw_typical_default(),
+                          .settled_rollouts = 12,
                           .margin = 0.05,
                           .with_best = true};
 }
@@ -65,8 +66,9 @@ static bw_status settle(const bw_break *b, const bw_curve_def *def, curve_work *
     even.late_from_scheme = false;
     even.set_already = true;
     bw_status status = bw_break_begin(b->ground, &even, &w->even, NULL);
-    if (status == BW_OK)
-        status = bw_typical(&w->even, &def->typical, w->scratch, room, &w->settled);
+    bw_typical_def typical = def->typical;
+    typical.rollouts = def->settled_rollouts;
+    if (status == BW_OK) status = bw_typical(&w->even, &typical, w->scratch, room, &w->settled);
     for (int t = 0; t <= BW_MAX_SECONDS && status == BW_OK; t++)
         out->settled[t] = w->settled.worth[t];
     return status;

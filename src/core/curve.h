@@ -9,6 +9,7 @@
 typedef struct bw_curve_def {
     bw_search_def search;   ///< its seconds are set for each point
     bw_typical_def typical; ///< its seconds are 10
+    int settled_rollouts;   ///< of the settled curve, which varies little; default 12
     double margin;          ///< goals above the settled worth that count as beaten; default 0.05
     bool with_best;         ///< false: typical only, best[] stays 0; default true
 } bw_curve_def;
