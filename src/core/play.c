@@ -7,6 +7,9 @@
 
 /// A pass loses to each defender who can reach its lane at most this share.
 #define PICKED_OFF 0.7
+/// Shares of a pass's length between which a defender may pick it off.
+#define LANE_FROM 0.08
+#define LANE_TO 1.05
 /// A lane's edge is this soft, m.
 #define LANE_FADE 0.9
 /// A defender who has begun to move gains this much of the lane a second, m/s.
@@ -73,13 +76,13 @@ double bw_lane_left(const bw_break *b, const bw_state *s, bw_vec from, bw_vec at
                     double flight) {
     const bw_vec along = bw_scale(bw_sub(at, from), 1 / length);
     const double react = b->reaction[(int)s->in] * BW_TICK, reach = b->ground->level->pass_reach;
+    const double farthest = reach + LANE_FADE + LANE_SPEED * LANE_TO * flight;
     double left = 1;
     for (int d = 0; d < b->defenders; d++) {
         const bw_vec man = bw_sub(bw_man(s, BW_MAX_ATTACKERS + d), from);
-        const double share = bw_dot(man, along) / length;
-        if (share < 0.08 || share > 1.05) continue;
-        const double off = bw_abs(bw_cross(along, man));
-        const double gained = bw_max(share * flight - react, 0) * LANE_SPEED;
+        const double foot = bw_dot(man, along), off = bw_abs(bw_cross(along, man));
+        if (foot < LANE_FROM * length || foot > LANE_TO * length || off > farthest) continue;
+        const double gained = bw_max(foot / length * flight - react, 0) * LANE_SPEED;
         left *= 1 - PICKED_OFF * bw_ramp((reach + gained - off) / LANE_FADE);
     }
     const double foot = -bw_dot(from, along);
@@ -179,10 +182,8 @@ double bw_play(const bw_break *b, const bw_state *from, bw_ply ply, bw_state *to
 }
 
 double bw_shot_open(const bw_break *b, const bw_state *s, bw_vec at) {
-    double left = 1;
-    for (int d = 0; d < b->defenders; d++)
-        left *= bw_shot_left(b->ground->level, at, bw_man(s, BW_MAX_ATTACKERS + d));
-    return left;
+    return bw_shot_left_all(b->ground->level, at, s->x + BW_MAX_ATTACKERS, s->y + BW_MAX_ATTACKERS,
+                            b->defenders);
 }
 
 bw_shot_terms bw_play_shot(const bw_break *b, const bw_state *from, bw_state *end, bw_watch *watch,

@@ -74,7 +74,8 @@ static void step_attackers(const bw_break *b, bw_state *s, int carrier, int n) {
 
 /// Efforts that would put every defender on target half a second ahead. All six lanes are worked,
 /// the idle ones on zeros, so that the loop has a fixed length.
-static void aim_defenders(const bw_break *b, bw_state *s, const double *tx, const double *ty) {
+static void aim_defenders(const bw_break *restrict b, bw_state *restrict s,
+                          const double *restrict tx, const double *restrict ty) {
     const bw_paces *p = &b->paces;
     const double *x = s->x + BW_MAX_ATTACKERS, *y = s->y + BW_MAX_ATTACKERS;
     const double *u = s->u + BW_MAX_ATTACKERS, *v = s->v + BW_MAX_ATTACKERS;
@@ -88,7 +89,7 @@ static void aim_defenders(const bw_break *b, bw_state *s, const double *tx, cons
     }
 }
 
-static void step_defenders(const bw_break *b, bw_state *s, int n) {
+static void step_defenders(const bw_break *restrict b, bw_state *restrict s, int n) {
     const double *c = b->paces.coast[n], *drive = b->paces.drive[n], *e = b->paces.fade[n];
     double *x = s->x + BW_MAX_ATTACKERS, *y = s->y + BW_MAX_ATTACKERS;
     double *u = s->u + BW_MAX_ATTACKERS, *v = s->v + BW_MAX_ATTACKERS;
@@ -135,7 +136,7 @@ double bw_run(const bw_break *b, bw_state *s, const bw_stretch *run) {
         step_defenders(b, s, n);
         s->tick += n;
         if (s->in < b->defenders && bw_break_join(b, s, run->ball)) aimed = false;
-        least = bw_min(least, nearest2(b, s, run->man));
+        if (run->carrier == run->man) least = bw_min(least, nearest2(b, s, run->man));
         show(run, s, run->ticks - left + n);
     }
     return bw_sqrt(least);

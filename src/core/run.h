@@ -24,7 +24,8 @@ typedef struct bw_stretch {
     const bw_onlooker *onlooker; ///< may be NULL
 } bw_stretch;
 
-/// Runs everyone. Returns how near, m, any defender came to `man` at the end of a step.
+/// Runs everyone. Returns how near, m, any defender came to `man` at the end of a step, when he is the
+/// carrier; otherwise a large number.
 double bw_run(const bw_break *b, bw_state *s, const bw_stretch *stretch);
 
 /// One attacker by himself: attackers do not mind the defence, so where a man will be can be known

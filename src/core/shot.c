@@ -178,11 +178,11 @@ double bw_shot_most(const bw_shot_table *table, bw_vec p, double radius) {
     return table->most[ring][(int)y][(int)x];
 }
 
-double bw_shot_left(const bw_level *level, bw_vec shooter, bw_vec defender) {
-    const bw_vec goal = bw_scale(shooter, -1), man = bw_sub(defender, shooter);
-    const double d2 = bw_length2(man), g = bw_length(goal);
+/// What one defender leaves, given the shooter's distance `g` from the goal's centre and the unit
+/// vector to it.
+static double left_by(const bw_level *level, bw_vec to_goal, double g, bw_vec man) {
+    const double d2 = bw_length2(man), along = bw_dot(man, to_goal);
     const double far = level->stick_reach + BODY_FADE;
-    const double along = g > 0 ? bw_dot(man, goal) / g : 0;
     double left = 1;
     if (d2 < far * far) {
         const double d = bw_sqrt(d2);
@@ -190,10 +190,25 @@ double bw_shot_left(const bw_level *level, bw_vec shooter, bw_vec defender) {
         left -= level->body_contest * bw_ramp((level->stick_reach - d) / BODY_FADE) *
                 (0.4 + 0.6 * facing);
     }
-    if (along > 0 && along < g) {
-        const double off2 = d2 - along * along;
+    const double off2 = d2 - along * along;
+    if (along > 0 && along < g && off2 < LANE_WIDTH * LANE_WIDTH) {
         const double share = 1 - off2 / (LANE_WIDTH * LANE_WIDTH);
-        if (share > 0) left *= 1 - level->lane_contest * share * share;
+        left *= 1 - level->lane_contest * share * share;
     }
+    return left;
+}
+
+double bw_shot_left(const bw_level *level, bw_vec shooter, bw_vec defender) {
+    const double g = bw_length(shooter);
+    return left_by(level, bw_unit(bw_scale(shooter, -1)), g, bw_sub(defender, shooter));
+}
+
+double bw_shot_left_all(const bw_level *level, bw_vec shooter, const double *x, const double *y,
+                        int count) {
+    const double g = bw_length(shooter);
+    const bw_vec to_goal = bw_unit(bw_scale(shooter, -1));
+    double left = 1;
+    for (int d = 0; d < count; d++)
+        left *= left_by(level, to_goal, g, bw_v(x[d] - shooter.x, y[d] - shooter.y));
     return left;
 }

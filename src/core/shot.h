@@ -47,4 +47,8 @@ double bw_shot_integral(const bw_level *level, double goal, double d, double sin
 /// the goal side, and stick or body in the lane. In (0, 1].
 double bw_shot_left(const bw_level *level, bw_vec shooter, bw_vec defender);
 
+/// The product of those shares over `count` defenders at (x[d], y[d]).
+double bw_shot_left_all(const bw_level *level, bw_vec shooter, const double *x, const double *y,
+                        int count);
+
 #endif
