@@ -103,19 +103,38 @@ static void order_by_place(const bw_vec *at, int count, int *order) {
     }
 }
 
-static int nearest_to(bw_vec ball, const bw_vec *attackers, int count) {
-    int best = 0;
-    for (int a = 1; a < count; a++) {
-        if (bw_distance(attackers[a], ball) < bw_distance(attackers[best], ball)) best = a;
+/// Of the attackers in `row`, in that order.
+static int nearest_to(bw_vec ball, const bw_vec *attackers, const int *row, int count) {
+    int best = row[0];
+    for (int r = 1; r < count; r++) {
+        if (bw_distance(attackers[row[r]], ball) < bw_distance(attackers[best], ball))
+            best = row[r];
     }
     return best;
 }
 
+/// More attackers than men: the ones farthest from the goal go free, never the one with the ball.
+/// Returns how many are left in `row`.
+static int leave_out(const bw_vec *attackers, int carrier, int count, int most, int *row) {
+    for (; count > most; count--) {
+        int free = -1;
+        for (int r = 0; r < count; r++) {
+            if (row[r] == carrier) continue;
+            if (free < 0 || bw_length2(attackers[row[r]]) > bw_length2(attackers[row[free]]))
+                free = r;
+        }
+        for (int r = free; r < count - 1; r++)
+            row[r] = row[r + 1];
+    }
+    return count;
+}
+
 void bw_shade_match(const bw_formation *unit, bw_vec ball, const bw_vec *attackers, int count,
                     bw_station *stations) {
-    const int pairs = count < unit->spots ? count : unit->spots;
     int row[BW_MAX_ATTACKERS] = {0}, column[BW_MAX_SPOTS] = {0};
-    order_by_place(attackers, pairs, row);
+    order_by_place(attackers, count, row);
+    const int carrier = nearest_to(ball, attackers, row, count);
+    const int pairs = leave_out(attackers, carrier, count, unit->spots, row);
     order_by_place(unit->home, unit->spots, column);
     double run[BW_MATCH_MAX][BW_MATCH_MAX] = {{0}};
     for (int r = 0; r < pairs; r++) {
@@ -124,7 +143,6 @@ void bw_shade_match(const bw_formation *unit, bw_vec ball, const bw_vec *attacke
         }
     }
     const bw_matching pairing = bw_match(run, pairs, unit->spots);
-    const int carrier = nearest_to(ball, attackers, pairs);
     for (int i = 0; i < unit->spots; i++) {
         if (stations[i].duty != BW_DUTY_CREASE) stations[i].duty = BW_DUTY_MAN;
     }

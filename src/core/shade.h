@@ -14,7 +14,8 @@ void bw_shade_zone(const bw_formation *unit, bw_vec ball, const bw_vec *attacker
 
 /// Man to man: the pairing whose worst run from home is least, then the least sum; each man goal side
 /// of his. From home, not from where the ball has them: a pairing must not change with every pass.
-/// Spots without an attacker keep their place by the rule.
+/// Spots without an attacker keep their place by the rule; of more attackers than men the farthest from
+/// the goal go free, but never the one with the ball.
 void bw_shade_match(const bw_formation *unit, bw_vec ball, const bw_vec *attackers, int count,
                     bw_station *stations);
 

@@ -292,6 +292,33 @@ static void mirror_twice_is_the_same_scheme(void) {
     }
 }
 
+/// Fewer men than attackers: whatever their numbering, the ball is never left alone and the farthest
+/// from the goal go free. Common practice, no source.
+static void match_up_out_of_men_keeps_the_ball(void) {
+    bw_scheme scheme = fresh();
+    bw_plan plan;
+    scheme.stages[1].match_up = true;
+    bw_plan_build(&scheme, 1, &plan);
+    const bw_vec men[] = {bw_v(5, 5),  bw_v(-5, 5), bw_v(3, 9),
+                          bw_v(-3, 9), bw_v(0, 4),  bw_v(1, 15)};
+    const bool free[] = {false, false, true, true, false, false};
+    const bw_vec ball = men[5];
+    for (int turn = 0; turn < BW_MAX_ATTACKERS; turn++) {
+        bw_vec attackers[BW_MAX_ATTACKERS];
+        for (int a = 0; a < BW_MAX_ATTACKERS; a++)
+            attackers[a] = men[(a + turn) % BW_MAX_ATTACKERS];
+        bw_station out[BW_MAX_SPOTS];
+        bw_where(&plan, ball, attackers, BW_MAX_ATTACKERS, out);
+        for (int s = 0; s < plan.spots; s++) {
+            CHECK(out[s].man >= 0);
+            if (out[s].man < 0) continue;
+            const int whom = (out[s].man + turn) % BW_MAX_ATTACKERS;
+            CHECK(!free[whom]);
+            CHECK_INT(out[s].duty == BW_DUTY_BALL, whom == 5);
+        }
+    }
+}
+
 int main(int argc, char **argv) {
     RUN(mirrored_scheme_mirrors_exactly);
     RUN(symmetric_scheme_mirrors_itself);
@@ -301,6 +328,7 @@ int main(int argc, char **argv) {
     RUN(order_of_spots_does_not_matter);
     RUN(shading_is_bounded_and_toward_the_man);
     RUN(match_up_gives_every_man_one_attacker);
+    RUN(match_up_out_of_men_keeps_the_ball);
     RUN(mirror_twice_is_the_same_scheme);
     return test_report(argc, argv);
 }
