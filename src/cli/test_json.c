@@ -150,6 +150,8 @@ static void put_trial(bw_json *json, const bw_trial *trial) {
     for (int t = 1; t <= BW_MAX_SECONDS; t++)
         bw_json_number(json, t);
     bw_json_close(json, ']');
+    put_number(json, "rollouts", c->forecast.rollouts);
+    put_number(json, "depth", trial->effort.curve.search.depth);
     put_curve(json, "best", c->best);
     put_curve(json, "typical", c->typical);
     put_curve(json, "typical_error", c->error);
@@ -172,7 +174,6 @@ void bw_test_json(FILE *out, const bw_report *report) {
     bw_json json = {.stream = out};
     bw_json_open(&json, '{');
     put_text(&json, "units", report->ground->scheme->units == BW_METRES ? "m" : "yd");
-    put_number(&json, "rollouts", report->headline->effort.curve.typical.rollouts);
     put_number(&json, "seed", (double)report->headline->def.seed);
     bw_json_key(&json, "breaks");
     bw_json_open(&json, '[');

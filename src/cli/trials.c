@@ -39,7 +39,9 @@ int bw_run_trials(bw_battery *battery) {
     const bool terminal = isatty(STDERR_FILENO) && battery->count > 1;
     struct sigaction act = {.sa_handler = interrupt}, before;
     sigemptyset(&act.sa_mask);
-    sigaction(SIGINT, &act, &before);
+    sigaction(SIGINT, NULL, &before);
+    // Who started us to run on through interrupts meant it.
+    if (before.sa_handler != SIG_IGN) sigaction(SIGINT, &act, NULL);
     if (terminal) battery->progress = show_progress;
     battery->cancel = &interrupted;
     const bw_status status = bw_battery_run(battery);

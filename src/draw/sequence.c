@@ -42,7 +42,7 @@ bw_window bw_window_sequence(const bw_sequence *sq) {
         }
     }
     w.right += 2 * unit;
-    w.bottom -= unit;
+    w.bottom -= 2 * unit;
     w.top += 2 * unit;
     w.right = -bw_floor(-w.right / unit) * unit;
     w.left = -w.right;

@@ -13,9 +13,19 @@ static void put_spaces(bw_text *out, int count) {
         bw_put_char(out, ' ');
 }
 
+void bw_put_cut(bw_text *out, const char *text, int width) {
+    size_t length = 0;
+    for (int n = 0; text[length]; length++) {
+        n += ((unsigned char)text[length] & 0xC0) != 0x80;
+        if (n > width) break;
+    }
+    bw_put_n(out, text, length);
+}
+
 void bw_put_left(bw_text *out, const char *text, int width) {
-    bw_put(out, text);
-    put_spaces(out, width - bw_columns(text));
+    const int columns = bw_columns(text);
+    bw_put_cut(out, text, width - 1);
+    put_spaces(out, columns < width ? width - columns : 1);
 }
 
 void bw_put_right(bw_text *out, double x, int decimals, int width) {

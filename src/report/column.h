@@ -8,7 +8,10 @@
 /// Characters of a UTF-8 text.
 int bw_columns(const char *text);
 
-/// `text` and spaces up to `width` columns (none when it is wider).
+/// `text`, at most `width` of its characters.
+void bw_put_cut(bw_text *out, const char *text, int width);
+
+/// `text` and spaces up to `width` columns, at least one: a text too wide is cut.
 void bw_put_left(bw_text *out, const char *text, int width);
 
 /// Spaces and then x with `decimals` places, `width` columns in all.

@@ -38,7 +38,8 @@ static void sort_rows(bw_ranking *table) {
 }
 
 void bw_ranking_build(const bw_trial *trials, int count, bw_ranking *table) {
-    table->columns = table->rows = 0;
+    *table = (bw_ranking){0};
+    int cells = 0;
     for (int i = 0; i < count; i++) {
         const bw_trial *trial = &trials[i];
         if (trial->status != BW_OK) continue;
@@ -47,6 +48,9 @@ void bw_ranking_build(const bw_trial *trials, int count, bw_ranking *table) {
         if (column < 0 || !row) continue;
         row->cell[column] = trial;
         row->worst = bw_max(row->worst, trial->curve.plateau);
+        table->noise += 2 * trial->curve.error[BW_MAX_SECONDS];
+        cells++;
     }
+    if (cells > 0) table->noise /= cells;
     sort_rows(table);
 }

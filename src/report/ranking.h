@@ -19,6 +19,7 @@ typedef struct bw_ranking_row {
 typedef struct bw_ranking {
     int columns;
     const char *start[BW_RANKING_COLUMNS]; ///< landmark ids
+    double noise; ///< two standard errors of a plateau, mean over the cells
     int rows;
     bw_ranking_row row[BW_RANKING_ROWS];
 } bw_ranking;

@@ -104,6 +104,13 @@ void bw_say_behind(const bw_ground *ground, const bw_rotation *r, bw_text *out) 
     if (said > 0) bw_put(out, ".");
 }
 
+void bw_say_standard(const bw_ranking *ranking, bw_text *out) {
+    bw_put(out, "For each place the ball starts at: the plateau, typical goals in 100 such breaks "
+                "one second after numbers are even (give or take ");
+    bw_put_int(out, bw_in_100(ranking->noise));
+    bw_put(out, "), and the time bought; + means it never runs out within 10 s.");
+}
+
 void bw_say_faults(const bw_trial *trial, bw_text *out) {
     const bw_whatif *w = &trial->whatif;
     const bw_ground *ground = trial->begun.ground;

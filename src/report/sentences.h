@@ -3,7 +3,7 @@
 #ifndef BW_REPORT_SENTENCES_H
 #define BW_REPORT_SENTENCES_H
 
-#include "report/trial.h"
+#include "report/ranking.h"
 
 /// "Given 4 s, typical play scores in about 28 of 100 such breaks ... Best play scores in 51."
 void bw_say_worth_now(const bw_trial *trial, bw_text *out);
@@ -22,6 +22,9 @@ void bw_say_rotation(const bw_ground *ground, const bw_rotation *rotation, bw_te
 /// "Late: low left by 0.4 s and 2.3 yd, low right by 0.2 s and 1.3 yd.": the two latest; nothing when
 /// nobody is late.
 void bw_say_behind(const bw_ground *ground, const bw_rotation *rotation, bw_text *out);
+
+/// How the table of the standard set is read, and how far its figures may be off by chance.
+void bw_say_standard(const bw_ranking *ranking, bw_text *out);
 
 /// Rotations at whose end the shape is at fault, not the running. Only when there are any.
 void bw_say_faults(const bw_trial *trial, bw_text *out);

@@ -9,7 +9,7 @@
 
 enum { LINE = 640 };
 
-static const double head_height = 76; // of every sheet, so that all have one scale
+static const double head_height = 90; // of every sheet, so that all have one scale
 static const double gutter = 16, caption_lines = 3, caption_leading = 12.5;
 
 bw_status bw_strip_build(const bw_trial *trial, bw_strip *strip) {

@@ -182,12 +182,20 @@ static void put_standard(const bw_report *r, bw_text *out) {
     if (!r->standard || r->standard_count == 0) return;
     bw_ranking table;
     bw_ranking_build(r->standard, r->standard_count, &table);
-    bw_put(out, "\nThe standard set of breaks, worst first: plateau (typical goals in 100) and "
-                "time\nbought, by where the ball starts\n  break  set         ");
+    char line[LINE];
+    bw_text t = bw_text_in(line, sizeof line);
+    bw_say_standard(&table, &t);
+    bw_put(out, "\nThe standard set of breaks, worst first\n");
+    bw_put_wrapped(out, line, 0, 0, WIDTH);
+    bw_put(out, "  break  set         ");
     for (int c = 0; c < table.columns; c++) {
         const int l = bw_scheme_landmark(r->ground->scheme, table.start[c]);
-        bw_put(out, " ");
-        bw_put_left(out, r->ground->scheme->landmarks[l].name, 14);
+        const char *name = r->ground->scheme->landmarks[l].name;
+        bw_put(out, c == 0 ? " " : "");
+        if (c + 1 < table.columns)
+            bw_put_left(out, name, 15);
+        else
+            bw_put_cut(out, name, 15);
     }
     bw_put(out, "\n");
     for (int i = 0; i < table.rows; i++)

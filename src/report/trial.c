@@ -25,6 +25,7 @@ bw_effort bw_effort_standard(void) {
     bw_effort effort = bw_effort_default();
     effort.with_weak = false;
     effort.curve.search.depth = 3;
+    effort.curve.typical.rollouts = 24;
     return effort;
 }
 

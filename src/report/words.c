@@ -201,8 +201,11 @@ void bw_say_defender(const bw_ground *ground, int stage, int job, bool matched, 
 void bw_say_straggler(const bw_trial *trial, const bw_straggler *man, bw_text *out) {
     if (man->man < 0) return;
     const bw_ground *ground = trial->begun.ground;
-    const bool own = !man->matched && man->stage == trial->def.defence && man->job == man->man;
-    bw_put(out, bw_defender_code(&trial->begun, man->man));
+    const char *code = bw_defender_code(&trial->begun, man->man);
+    const int stage = bw_scheme_stage(ground->scheme, man->stage);
+    const bool own = !man->matched && stage >= 0 &&
+                     bw_same(ground->scheme->stages[stage].spots[man->job].id, code);
+    bw_put(out, code);
     bw_put(out, " is ");
     bw_say_seconds(man->seconds, out);
     bw_put(out, " late");

@@ -93,9 +93,11 @@ END
 check "text and JSON agree" node "$scratch/agree.js" "$scratch/out" "$scratch/quick.json"
 
 # The same question, the same answer; another seed may not change the best.
-run 0 test "$scheme" --quick --json --seed 1
+run 0 test "$scheme" --offence 4 --json
+cp "$scratch/out" "$scratch/quick.json"
+run 0 test "$scheme" --defence 3 --json --seed 1 --offence 4
 check "the same bytes again" cmp "$scratch/out" "$scratch/quick.json"
-run 0 test "$scheme" --quick --json --seed 2
+run 0 test "$scheme" --offence 4 --json --seed 2
 json 'j.seed === 2 && j.breaks[0].typical.length === 10'
 check "the best does not hang on the seed" node -e '
     const [a, b] = process.argv.slice(1).map(f => JSON.parse(require("fs").readFileSync(f)).breaks[0]);
@@ -166,10 +168,10 @@ run 2 test
 run 3 test "$scratch/nosuch.json"
 
 # Paper and film strip.
-run 0 test "$scheme" --quick -o "$scratch/report.pdf"
+run 0 test "$scheme" --offence 4 -o "$scratch/report.pdf"
 talks "2 pages"
 check "a PDF" sh -c 'head -c 5 "$1" | grep -q "%PDF-"' sh "$scratch/report.pdf"
-run 0 draw "$scheme" --answer --seconds 3 -o "$scratch/strip.pdf"
+run 0 draw "$scheme" --answer --offence 4 --seconds 3 -o "$scratch/strip.pdf"
 check "a strip" test -s "$scratch/strip.pdf"
 run 2 draw "$scheme" --answer --ball x -o "$scratch/strip.pdf"
 talks "--ball does not go with --answer"
@@ -177,4 +179,16 @@ run 2 draw "$scheme" --late 20 -o "$scratch/strip.pdf"
 talks "--late goes with --answer"
 run 1 draw "$scheme" --answer --start x --seconds 1 --offence 4 -o "$scratch/none.pdf"
 check "nothing drawn" test ! -e "$scratch/none.pdf"
+
+# The whole standard set, and Ctrl-C in the midst of it.
+if ! sanitised; then
+    run 0 test "$scheme" --json
+    shaped
+    json 'j.breaks.length === 72 && new Set(j.breaks.map(b => [b.offence, b.defence, b.set, b.start].join())).size === 72'
+    json '[64, 65, 54, 43].every(n => j.breaks.filter(b => b.offence * 10 + b.defence === n).length === 18)'
+fi
+timeout -s INT 0.3 "$BREAKWATER" test "$scheme" >"$scratch/out" 2>"$scratch/err"
+what="Ctrl-C"
+silent
+talks "Interrupted."
 finish
