@@ -7,9 +7,10 @@
 #define YD BW_METRES_PER_YARD
 
 /// Common practice, no source.
-static const double on_ball_slack = 1.5 * YD; ///< beyond the cushion, and still on the ball
+static const double on_ball_slack = 1.5 * YD; ///< beyond the rule's gap, and still on the ball
 static const double double_slack = 0.5 * YD;  ///< ... and within which a second man is on it too
 static const double crowded = 1.5 * YD;       ///< nearer than this, two men do one man's work
+static const double on_line = 1e-6;           ///< m: rounding; a ball on the line is inside it
 static const double crease_front = 4 * YD;    ///< the place in front of the goal that must be near
 
 static bw_vec ball_at(const bw_lint *lint, int landmark) {
@@ -26,16 +27,18 @@ static int nearest(const bw_lint *lint, int landmark, bw_vec p) {
     return best;
 }
 
-/// Ball in front and inside the line where it is met, and nobody there.
+/// Ball in front and inside the pickup line, the cushion before it included, and nobody as near to it
+/// as the rule would have a man.
 static void look_at_ball(bw_lint *lint, int landmark) {
     const bw_rule *rule = &lint->plan.rule;
     bw_vec ball = ball_at(lint, landmark);
     if (ball.y < 0 || bw_length(ball) <= rule->cushion) return;
-    double met = bw_length(bw_rule_on_ball(rule, ball));
-    bool inside = met + rule->cushion >= bw_length(ball);
+    bw_vec met = bw_rule_on_ball(rule, ball);
+    double line = bw_max(rule->pickup, bw_length(met) + rule->cushion);
     int man = nearest(lint, landmark, ball);
     double gap = bw_distance(lint->at[landmark][man].at, ball);
-    if (!inside || gap <= rule->cushion + on_ball_slack) return;
+    if (bw_length(ball) > line + on_line) return;
+    if (gap <= bw_max(rule->cushion, bw_distance(met, ball)) + on_ball_slack) return;
 
     bw_finding *f = bw_lint_begin(lint, BW_WARNING);
     bw_lint_point_spot(lint, f, landmark, man);
@@ -59,7 +62,7 @@ static void look_at_crease(bw_lint *lint, int landmark) {
     double gap = bw_distance(lint->at[landmark][man].at, front);
     double t_pass = bw_lint_time(lint, ball_at(lint, landmark), front);
     double reach = bw_reach(lint->level->defender, t_pass) + lint->level->stick_reach;
-    if (gap <= reach) return;
+    if (gap <= reach + BW_LINT_SHOWN) return;
 
     bw_finding *f = bw_lint_begin(lint, BW_WARNING);
     bw_lint_point_spot(lint, f, landmark, man);
@@ -133,7 +136,7 @@ static void look_at_gap(bw_lint *lint, int landmark, int a, int b) {
     double time = bw_lint_time(lint, ball_at(lint, landmark), middle);
     double one = bw_reach(lint->level->defender, time) + lint->level->stick_reach;
     double wide = bw_distance(from, to);
-    if (wide <= 2 * one || !neighbours(lint, landmark, a, b)) return;
+    if (wide <= 2 * one + BW_LINT_SHOWN || !neighbours(lint, landmark, a, b)) return;
 
     bw_finding *f = bw_lint_begin(lint, BW_WARNING);
     bw_lint_point_spot(lint, f, landmark, b);

@@ -63,6 +63,9 @@ const char *bw_lint_spot_name(const bw_lint *lint, int spot);
 /// " with the ball at right wing"
 void bw_lint_put_ball(const bw_lint *lint, bw_text *out, int landmark);
 
+/// Sentences show tenths: what differs by less, m or m/s, is told as equal and so is no fault.
+#define BW_LINT_SHOWN 0.1
+
 /// True when the landmark's twin, met before, has told the same story.
 bool bw_lint_told(const bw_lint *lint, int landmark);
 

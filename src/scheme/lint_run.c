@@ -150,13 +150,13 @@ static void say(bw_lint *lint, run r, const char *how, const char *remedy) {
     bw_lint_remedy(f, remedy);
 }
 
-static void say_more(bw_lint *lint, int more, const char *what) {
+static void say_more(bw_lint *lint, int more, const char *one, const char *many) {
     if (more <= 0) return;
     bw_finding *f = bw_lint_begin(lint, BW_NOTE);
     bw_lint_point(lint, f, "");
     bw_text t = bw_lint_message(f);
     bw_put_int(&t, more);
-    bw_put(&t, what);
+    bw_put(&t, more == 1 ? one : many);
     bw_put(&t, " of the stage ");
     bw_put(&t, bw_lint_stage(lint)->shape);
     bw_put(&t, more == 1 ? " asks too much speed, less than those named."
@@ -174,18 +174,18 @@ void bw_lint_runs(bw_lint *lint) {
             double clear = goal_clearance(landmark(lint, a), landmark(lint, b));
             if (clear < lint->field->goal / 2) continue;
             run r = passed(lint, a, b);
-            if (r.asked > had) keep(&passes, r);
+            if (r.asked > had + BW_LINT_SHOWN) keep(&passes, r);
             if (a > b || clear < lint->field->crease) continue;
             r = carried(lint, a, b);
-            if (r.asked > had) keep(&carries, r);
+            if (r.asked > had + BW_LINT_SHOWN) keep(&carries, r);
         }
     }
     for (int i = 0; i < passes.kept; i++)
         say(lint, passes.worst[i], "When the ball is passed from ",
             "Move his two places nearer together, or give the far one to another man.");
-    say_more(lint, passes.over - passes.kept, " more rotations");
+    say_more(lint, passes.over - passes.kept, " more rotation", " more rotations");
     for (int i = 0; i < carries.kept; i++)
         say(lint, carries.worst[i], "When the ball is carried from ",
             "Move his pins at the two ends nearer together.");
-    say_more(lint, carries.over - carries.kept, " more carries");
+    say_more(lint, carries.over - carries.kept, " more carry", " more carries");
 }

@@ -6,13 +6,24 @@ static char lower(char c) {
     return c >= 'A' && c <= 'Z' ? (char)(c - 'A' + 'a') : c;
 }
 
-/// Shouted, "Low" and "low" are one word.
+static const char *past_spaces(const char *s) {
+    while (*s == ' ')
+        s++;
+    return s;
+}
+
+static bool silent(const char *call) {
+    return !*past_spaces(call);
+}
+
+/// Shouted, "Low" and "low" are one word, and nobody hears a space.
 static bool sounds_same(const char *a, const char *b) {
-    while (*a && lower(*a) == lower(*b)) {
-        a++;
-        b++;
+    for (;; a++, b++) {
+        a = past_spaces(a);
+        b = past_spaces(b);
+        if (lower(*a) != lower(*b)) return false;
+        if (!*a) return true;
     }
-    return *a == *b;
 }
 
 static void point_call(const bw_lint *lint, bw_finding *f, int spot) {
@@ -48,9 +59,22 @@ static void say_twice(bw_lint *lint, int spot, int earlier) {
     bw_lint_remedy(f, "Give one of them another word.");
 }
 
+/// The word that calls the whole unit must not also be one man's.
+static void say_stage_word(bw_lint *lint, int spot) {
+    bw_finding *f = bw_lint_begin(lint, BW_WARNING);
+    point_call(lint, f, spot);
+    bw_text t = bw_lint_message(f);
+    bw_put(&t, "The spot \"");
+    bw_put(&t, bw_lint_spot_name(lint, spot));
+    bw_put(&t, "\" calls \"");
+    bw_put(&t, bw_lint_stage(lint)->spots[spot].call);
+    bw_put(&t, "\", which is the word that calls its stage.");
+    bw_lint_remedy(f, "Give one of the two another word.");
+}
+
 static void look_at_stage_call(bw_lint *lint) {
     const bw_stage *stage = bw_lint_stage(lint);
-    if (!stage->call[0]) {
+    if (silent(stage->call)) {
         bw_finding *f = bw_lint_begin(lint, BW_NOTE);
         bw_lint_point(lint, f, "/call");
         bw_text t = bw_lint_message(f);
@@ -82,10 +106,11 @@ void bw_lint_words(bw_lint *lint) {
     const bw_stage *stage = bw_lint_stage(lint);
     look_at_stage_call(lint);
     for (int s = 0; s < stage->defenders; s++) {
-        if (!stage->spots[s].call[0]) {
+        if (silent(stage->spots[s].call)) {
             say_missing(lint, s);
             continue;
         }
+        if (sounds_same(stage->spots[s].call, stage->call)) say_stage_word(lint, s);
         for (int k = 0; k < s; k++) {
             if (!sounds_same(stage->spots[k].call, stage->spots[s].call)) continue;
             say_twice(lint, s, k);

@@ -7,6 +7,7 @@
 #include "scheme/fresh.h"
 #include "scheme/lint.h"
 #include <ctype.h>
+#include <stdlib.h>
 
 static const double yd = BW_METRES_PER_YARD;
 
@@ -99,6 +100,17 @@ static void calls_missing_or_said_twice(void) {
     lint(scheme);
     expect("has no call, so nothing tells", BW_NOTE, "/stages/0/call");
     expect("are both called", BW_WARNING, pointer_of(g + 1, "/call"));
+
+    // Nobody hears a space, and a unit's word is no man's.
+    scheme = fresh();
+    bw_copy(scheme->stages[g].spots[0].call, BW_NAME_SIZE, "  ");
+    bw_copy(scheme->stages[g].spots[1].call, BW_NAME_SIZE, "low side");
+    bw_copy(scheme->stages[g].spots[2].call, BW_NAME_SIZE, "Lowside ");
+    bw_copy(scheme->stages[g].spots[3].call, BW_NAME_SIZE, scheme->stages[g].call);
+    lint(scheme);
+    expect("has no call, so nobody hears", BW_WARNING, pointer_of(g, "/spots/0/call"));
+    expect("both call \"Lowside", BW_WARNING, pointer_of(g, "/spots/2/call"));
+    expect("which is the word that calls its stage", BW_WARNING, pointer_of(g, "/spots/3/call"));
 }
 
 static void men_off_the_field_or_in_the_goal_are_errors(void) {
@@ -164,6 +176,17 @@ static void nobody_on_the_ball(void) {
     if (f) CHECK(strstr(f->message, "yd away") != NULL);
 }
 
+/// At the goal-line extended the ball is met close in, yet it is well inside the pickup line.
+static void nobody_on_a_low_ball(void) {
+    bw_scheme *scheme = fresh();
+    int g = box(scheme);
+    lint(scheme);
+    CHECK(with("Nobody is on the ball") == NULL);
+    pin(scheme, g, "gr", 1, 3, 3);
+    lint(scheme);
+    CHECK(with("Nobody is on the ball") != NULL);
+}
+
 static void two_men_on_one_job(void) {
     bw_scheme *scheme = fresh();
     int g = box(scheme);
@@ -191,6 +214,31 @@ static void a_gap_too_wide_for_two_men(void) {
     CHECK(f != NULL);
     if (!f) return;
     CHECK(strstr(f->message, "the two can close") != NULL);
+}
+
+/// The number that stands after `words`, or -1.
+static double figure_after(const char *message, const char *words) {
+    const char *at = strstr(message, words);
+    return at ? strtod(at + strlen(words), NULL) : -1;
+}
+
+/// A fault is never told with two figures that read the same.
+static void what_is_asked_reads_as_more_than_what_is_had(void) {
+    int told = 0;
+    for (int i = 0; i < 400; i++) {
+        bw_scheme *scheme = fresh();
+        int g = box(scheme);
+        pin(scheme, g, "gr", 1, 3 - 0.02 * i, 3);
+        pin(scheme, g, "top", 0, -3 - 0.03 * i, 4);
+        lint(scheme);
+        for (int k = 0; k < found_count; k++) {
+            double needs = figure_after(found[k].message, " needs ");
+            if (needs < 0) continue;
+            told++;
+            CHECK(needs > figure_after(found[k].message, " and has "));
+        }
+    }
+    CHECK(told > 0);
 }
 
 /// Two landmarks next to each other, and one man pinned far apart at them.
@@ -360,8 +408,10 @@ int main(int argc, char **argv) {
     RUN(nobody_given_the_crease);
     RUN(nobody_near_the_crease);
     RUN(nobody_on_the_ball);
+    RUN(nobody_on_a_low_ball);
     RUN(two_men_on_one_job);
     RUN(a_gap_too_wide_for_two_men);
+    RUN(what_is_asked_reads_as_more_than_what_is_had);
     RUN(a_rotation_nobody_can_run);
     RUN(a_carry_that_outruns_a_man);
     RUN(lengths_follow_the_unit);
