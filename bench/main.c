@@ -9,6 +9,11 @@ static const bench benches[] = {
     {"where-pinned", "where everyone stands, with pins", bench_where_pinned},
     {"book-ink", "the picture book as ink", bench_book_ink},
     {"book-pdf", "the picture book as PDF", bench_book_pdf},
+    {"plies_per_second", "plies played by the search, one core", bench_plies_per_second},
+    {"plies_looked_at", "plies played or bounded away, one core", bench_plies_looked_at},
+    {"same_answer_plies", "plies to the best answer of a 4v3, depth 5", bench_same_answer_plies},
+    {"same_answer_time", "time to the best answer of a 4v3, depth 5", bench_same_answer_time},
+    {"standard_set", "best and typical of the standard breaks, one core", bench_standard_set},
 };
 
 static bool wanted(const char *name, int count, char *const *names) {
