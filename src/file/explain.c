@@ -44,6 +44,8 @@ static const char *slip_in_text(const slip *s) {
         return "a text is not closed on its line; close the quote, or write \\n for a line end";
     if (starts_with(s->reason, "control character"))
         return "a text has a control character in it; leave it out";
+    if (starts_with(s->reason, "invalid Unicode '"))
+        return "a \\u here is only half a character; write the character itself";
     if (starts_with(s->reason, "invalid escape") || starts_with(s->reason, "invalid Unicode"))
         return "after a backslash a text has one of \" \\ / b f n r t, or u and four hex digits";
     return NULL;

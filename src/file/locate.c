@@ -82,7 +82,8 @@ static void take_escape(scanner *s, bw_text *kept) {
     bw_put_char(kept, letter ? meant[letter - letters] : c);
 }
 
-/// Skips a string from its opening quote; keeps what it says in `keep`, unless that is NULL.
+/// Skips a string from its opening quote; keeps what it says in `keep`, unless that is NULL. Of one that
+/// is not closed nothing is kept: half a key is another key.
 static void skip_string(scanner *s, char *keep) {
     char none[1];
     bw_text kept = bw_text_in(keep ? keep : none, keep ? sizeof s->levels[0].key : sizeof none);
@@ -96,7 +97,10 @@ static void skip_string(scanner *s, char *keep) {
         s->at++;
         if (s->at < s->length) take_escape(s, &kept);
     }
-    if (s->at < s->length) s->at++;
+    if (s->at < s->length)
+        s->at++;
+    else if (keep)
+        keep[0] = '\0';
 }
 
 static bool at_key(scanner *s) {
