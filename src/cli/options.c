@@ -228,8 +228,9 @@ bool bw_scan_decimal(const char **text, double *out) {
         places = strspn(p + 1, digits);
         p += 1 + places;
     }
-    // Longer numbers than anything on a field needs are slips of the keyboard.
-    if (whole + places == 0 || whole > 6 || places > 12) return false;
+    // More digits before the point than a field needs are slips of the keyboard; behind it other
+    // programs write as many as a double has.
+    if (whole + places == 0 || whole > 6 || places > 20) return false;
     char copy[32];
     size_t length = (size_t)(p - start);
     memcpy(copy, start, length);

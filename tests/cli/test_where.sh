@@ -83,6 +83,10 @@ for ball in "1,2,3" "1," ",1" "1e1,2" "nan,1" "0x1,2" "1 ,2" "inf,inf"; do
     run 2 where "$scheme" --stage 4 --ball "$ball"
     talks "two plain numbers"
 done
+
+# Other programs write every digit a double has.
+run 0 where "$scheme" --stage 4 --ball 11.887199999999998,6.4007000000000005 --json
+json 'j.ball.x === 11.8872 && j.ball.y === 6.4007'
 run 2 where "$scheme" --ball x
 talks "this scheme has 3, 4, 5 and 6"
 run 2 where "$scheme" --stage 4
