@@ -153,18 +153,21 @@ static bool is_free(const bw_labels *labels, bw_vec at) {
     return true;
 }
 
-/// Where the order number of a ply stands: on its way near the middle, clear of people and of the
-/// numbers before; beside the man when the ball stays with him.
+/// Where the order number of a ply stands: on its way near the middle; where that is taken, or the
+/// ball stays with its man, beside where it begins.
 static bw_vec order_at(const bw_answer_ply *step, const bw_view *view, bw_mark_size size,
                        const bw_labels *labels) {
     static const double shares[] = {0.5, 0.38, 0.62, 0.28, 0.72, 0.2, 0.8};
-    static const bw_vec sides[] = {{-1, 0}, {1, 0}, {-0.7, -0.7}, {0.7, -0.7}, {0, -1}};
+    static const bw_vec sides[] = {{-1, 0}, {1, 0}, {-0.7, -0.7}, {0.7, -0.7}, {0, -1}, {0, 1}};
     const bw_vec a = bw_view_point(view, step->from), b = bw_view_point(view, step->to);
     const double beside = size.radius + BW_ORDER_REACH + 1.5;
     const bool stays = bw_distance(a, b) < 2 * beside;
-    const int count = stays ? BW_COUNT(sides) : BW_COUNT(shares);
-    for (int k = 0; k < count; k++) {
-        const bw_vec at = stays ? bw_add(a, bw_scale(sides[k], beside)) : bw_lerp(a, b, shares[k]);
+    for (int k = 0; k < BW_COUNT(shares) && !stays; k++) {
+        const bw_vec at = bw_lerp(a, b, shares[k]);
+        if (is_free(labels, at)) return at;
+    }
+    for (int k = 0; k < BW_COUNT(sides); k++) {
+        const bw_vec at = bw_add(a, bw_scale(sides[k], beside));
         if (is_free(labels, at)) return at;
     }
     return stays ? bw_add(a, bw_scale(sides[0], beside)) : bw_lerp(a, b, 0.5);
