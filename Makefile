@@ -5,7 +5,7 @@ JOBS ?= $(shell nproc)
 FUZZ_SECONDS ?= 30
 
 .NOTPARALLEL:
-.PHONY: build setup demo check board bench wasm fuzz install format clean help
+.PHONY: build setup demo check board board-file bench wasm fuzz install format clean help
 
 build: build/build.ninja ## the program, at build/breakwater
 	cmake --build build -j $(JOBS)
@@ -25,6 +25,12 @@ check: ## every test, in every build; ends with the count
 
 board: build ## serve the board on this machine
 	build/breakwater board
+
+board-file: build/build.ninja node_modules/.package-lock.json ## the board as one page, at build/board/breakwater-board.html
+	cmake --build build -j $(JOBS) --target board-file
+
+node_modules/.package-lock.json: package-lock.json
+	npm ci --ignore-scripts --no-audit --no-fund
 
 bench: build ## measure, and write out/bench.json
 	cmake --build build -j $(JOBS) --target breakwater-bench
@@ -49,4 +55,4 @@ clean: ## remove what was built
 	rm -rf build out
 
 help: ## this list
-	@awk -F':.*## ' '/^[a-z]+:.*## / { printf "%-9s %s\n", $$1, $$2 }' Makefile
+	@awk -F':.*## ' '/^[a-z-]+:.*## / { printf "%-10s %s\n", $$1, $$2 }' Makefile

@@ -42,3 +42,9 @@ if(objects)
     DEPENDS ${objects} COMMENT "Linking wasm/breakwater.wasm" VERBATIM)
 endif()
 add_custom_target(wasm DEPENDS ${BW_WASM})
+
+# `board-file`: the board as one self-contained page, bundled in Node (npm ci --ignore-scripts).
+add_custom_target(board-file
+  COMMAND node ${CMAKE_SOURCE_DIR}/tools/build-board.mjs ${BW_WASM}
+          ${CMAKE_BINARY_DIR}/board/breakwater-board.html
+  DEPENDS wasm VERBATIM)

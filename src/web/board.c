@@ -107,6 +107,7 @@ static void throw_ball(bw_board *board, bw_vec at) {
     if (at.x == board->ball.x && at.y == board->ball.y) return;
     board->ball = at;
     board->unseen = board->delay + 1;
+    board->view.running = board->mode == BW_BOARD_PLAY;
     bw_board_place_unit(board);
 }
 
@@ -124,6 +125,7 @@ void bw_board_move(bw_board *board, int token, bw_vec at) {
         if (board->mode == BW_BOARD_PINS) bw_board_set_mode(board, BW_BOARD_PINS);
     } else if (token > spots) {
         board->attackers[token - 1 - spots] = at;
+        board->view.running = board->mode == BW_BOARD_PLAY;
         bw_board_place_unit(board);
     } else if (board->mode != BW_BOARD_PLAY) {
         bw_board_move_edit(board, token - 1, at);

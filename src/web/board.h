@@ -164,6 +164,10 @@ void bw_board_say(bw_board *board);
 /// view.width, view.height and the tokens' page points.
 void bw_board_draw(bw_board *board, double width, double height);
 
+/// Draws the key of what the chart shows, `width` points wide, into board->page; the page's height is
+/// in the ink.
+void bw_board_key(bw_board *board, double width);
+
 /// Metres in one shown unit.
 double bw_board_unit(const bw_board *board);
 

@@ -204,15 +204,16 @@ void bw_page_draw(double width, double height) {
     if (width - width == 0 && height - height == 0) bw_board_draw(&board, width, height);
 }
 
+BW_EXPORT(bw_page_key)
+void bw_page_key(double width) {
+    if (width - width == 0) bw_board_key(&board, width);
+}
+
 static const char *stage_name(const bw_stage *stage) {
     bw_text out = bw_text_in(name, sizeof name);
     bw_put_int(&out, stage->defenders);
     bw_put(&out, " in: ");
     bw_put(&out, stage->shape);
-    if (*stage->call) {
-        bw_put(&out, ", ");
-        bw_put(&out, stage->call);
-    }
     return name;
 }
 

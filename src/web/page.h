@@ -12,7 +12,7 @@
 
 /// Lists that can be asked for one by one; "" ends each.
 typedef enum bw_page_list {
-    BW_LIST_STAGES,    ///< "4 in: 2-2, harbour"
+    BW_LIST_STAGES,    ///< "4 in: 2-2"
     BW_LIST_LANDMARKS, ///< names
     BW_LIST_SETS,      ///< attack sets
     BW_LIST_ROLES,     ///< of colours, in the order of bw_role
@@ -62,6 +62,7 @@ void bw_page_run(double seconds);
 void bw_page_settle(void);
 void bw_page_say(void);
 void bw_page_draw(double width, double height);
+void bw_page_key(double width);
 
 const char *bw_page_name(int list, int index);
 

@@ -1,0 +1,170 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The board: one frame loop, one document with its history, and the words that are spoken.
+import { List } from './core.js';
+import { Field } from './field.js';
+import { History } from './history.js';
+import { Panel } from './panel.js';
+import { take } from './feed.js';
+import { wear } from './look.js';
+
+/** @typedef {import('./core.js').Core} Core */
+
+const settled = 500;  // ms after the last change until it is spoken
+const pause = 700;    // ms a still picture of who is late stands when motion is reduced
+
+export class Board {
+  /** @param {Core} core */
+  constructor(core) {
+    this.core = core;
+    this.roles = core.names(List.roles);
+    this.look = wear(core, 0);
+    this.picked = 0;
+    this.view = core.view();
+    this.calm = matchMedia('(prefers-reduced-motion: reduce)');
+    this.history = new History('');
+    this.status = /** @type {HTMLElement} */ (document.getElementById('status'));
+    this.notice = /** @type {HTMLElement} */ (document.getElementById('notice'));
+    this.asked = false;
+    this.last = 0;
+    this.late = ''; // who was last after the last move
+    this.timers = { speak: 0, cut: 0 };
+    this.changed = () => {};
+    this.field = new Field(this, /** @type {HTMLElement} */ (document.getElementById('field')));
+    this.panel = new Panel(this);
+    addEventListener('resize', () => this.wake());
+  }
+
+  /** Opens a document. True when it was taken. @param {string} text */
+  open(text) {
+    const refused = take(this.core, text, false);
+    this.warn(refused && `Not opened: ${refused}.`);
+    if (refused) return false;
+    this.history = new History(new TextDecoder().decode(this.core.save()));
+    this.picked = 0;
+    this.#renewed();
+    return true;
+  }
+
+  /** After an edit: the document is written and read again, so that what is on the board is what a
+   * file of it would say. */
+  commit() {
+    const text = new TextDecoder().decode(this.core.save());
+    if (text === this.history.text) return;
+    const refused = take(this.core, text, true);
+    if (refused) {
+      take(this.core, this.history.text, true);
+      this.warn(`Not done: ${refused}.`);
+    } else {
+      this.history.push(text);
+      this.warn(null);
+    }
+    this.#renewed();
+  }
+
+  /** Forgets what a broken-off edit did. */
+  restore() {
+    take(this.core, this.history.text, true);
+    this.wake();
+  }
+
+  /** @param {number} by */
+  step(by) {
+    const text = this.history.step(by);
+    if (text === null) return;
+    take(this.core, text, true);
+    this.warn(null);
+    this.#renewed();
+    this.say(by < 0 ? 'Undone.' : 'Done again.');
+  }
+
+  #renewed() {
+    this.refresh();
+    this.panel.renew();
+    this.changed();
+    this.wake();
+  }
+
+  /** Words and places anew from the core. */
+  refresh() {
+    this.core.call.say();
+    this.view = this.core.view();
+  }
+
+  /** A move is finished. */
+  done() {
+    this.refresh();
+    this.late = this.view.last;
+    if (this.view.mode !== 0) this.commit();
+    if (this.calm.matches) {
+      clearTimeout(this.timers.cut);
+      this.timers.cut = setTimeout(() => {
+        this.core.call.settle();
+        this.wake();
+      }, pause);
+    }
+    this.wake();
+  }
+
+  /** @param {number} token */
+  pick(token) {
+    if (this.picked === token) return;
+    this.picked = token;
+    this.wake();
+  }
+
+  /** Asks for one frame. */
+  wake() {
+    if (this.asked) return;
+    this.asked = true;
+    if (this.last === 0) this.last = performance.now();
+    requestAnimationFrame((now) => this.#frame(now));
+  }
+
+  /** @param {number} now */
+  #frame(now) {
+    this.asked = false;
+    const seconds = Math.max(0, now - this.last) / 1000;
+    this.field.apply();
+    if (!this.calm.matches) this.core.call.run(seconds);
+    this.core.call.say();
+    this.field.draw();
+    const view = this.view = this.core.view();
+    this.picked = Math.min(this.picked, view.token_count - 1);
+    this.field.show(view);
+    this.panel.show(view);
+    this.field.showKey(view);
+    const busy = view.running !== 0 || this.field.drag?.moved;
+    if (busy && !this.calm.matches) {
+      this.last = now;
+      this.wake();
+    } else {
+      this.last = 0;
+      this.#speakSoon();
+    }
+  }
+
+  #speakSoon() {
+    clearTimeout(this.timers.speak);
+    this.timers.speak = setTimeout(() => {
+      this.say(this.late ? `${this.view.caption} ${this.late}` : this.view.caption);
+    }, settled);
+  }
+
+  /** Into the live region. @param {string} words */
+  say(words) {
+    clearTimeout(this.timers.speak);
+    if (this.status.textContent !== words) this.status.textContent = words;
+  }
+
+  /** A refusal in plain sight, or none. @param {string | null} words */
+  warn(words) {
+    this.notice.hidden = !words;
+    this.notice.textContent = words ?? '';
+  }
+
+  /** @param {number} theme */
+  dress(theme) {
+    this.look = wear(this.core, theme);
+    this.wake();
+  }
+}

@@ -1,0 +1,274 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The chart on the screen: canvas, one real button over each token, and what fingers, mouse and keys
+// do to them.
+import { Kind, Mode } from './core.js';
+import { show } from './easel.js';
+
+/** @typedef {import('./core.js').View} View */
+/** @typedef {import('./core.js').Token} Token */
+/** @typedef {import('./board.js').Board} Board */
+
+const hit = 24;           // CSS px from a token's middle that still take hold of it
+const still = 4;          // CSS px a finger may slip in a tap
+const above = 84;         // CSS px (22 mm) from the finger to the callout
+const step = 0.5, stride = 2; // shown units an arrow key moves, and with shift
+
+/** May this token be moved in this mode? @param {View} view @param {Token} token */
+export function movable(view, token) {
+  if (view.mode === Mode.homes) return token.kind === Kind.defender;
+  return token.kind !== Kind.defender || view.mode === Mode.pins;
+}
+
+export class Field {
+  /** @param {Board} board @param {HTMLElement} box */
+  constructor(board, box) {
+    this.board = board;
+    this.box = box;
+    this.canvas = /** @type {HTMLCanvasElement} */ (box.querySelector('canvas'));
+    this.tokens = /** @type {HTMLElement} */ (box.querySelector('#tokens'));
+    this.callout = /** @type {HTMLElement} */ (box.querySelector('output'));
+    this.key = /** @type {HTMLCanvasElement} */ (document.getElementById('key'));
+    this.explained = ''; // what the key below the chart was drawn for
+    this.scale = 4 / 3; // CSS px in a point
+    /** @type {{id: number, token: number, from: {x: number, y: number}, grip: {x: number, y: number},
+     *    now: {x: number, y: number}, moved: boolean, news: boolean} | null} */
+    this.drag = null;
+    /** Where the focused token was when it got the focus, for Esc. */
+    this.before = { token: -1, x: 0, y: 0 };
+    box.addEventListener('pointerdown', (event) => this.#down(event));
+    box.addEventListener('pointermove', (event) => this.#move(event));
+    box.addEventListener('pointerup', (event) => this.#up(event));
+    box.addEventListener('pointercancel', () => this.abandon());
+    box.addEventListener('lostpointercapture', () => this.abandon());
+    box.addEventListener('keydown', (event) => this.#keys(event));
+  }
+
+  /** Room for the chart, CSS px. */
+  room() {
+    const width = /** @type {HTMLElement} */ (this.box.parentElement).clientWidth;
+    const wide = window.matchMedia('(min-width: 60rem)').matches;
+    const height = wide ? Math.max(420, innerHeight - 270) : Math.max(280, innerHeight * 0.72);
+    return { width, height };
+  }
+
+  /** The newest finger position into the core: once a frame. */
+  apply() {
+    const drag = this.drag;
+    if (!drag || !drag.moved || !drag.news) return;
+    drag.news = false;
+    const at = { x: drag.now.x - drag.grip.x, y: drag.now.y - drag.grip.y };
+    this.board.core.call.drag(drag.token, at.x / this.scale, at.y / this.scale);
+  }
+
+  /** Lets the core draw, at the size there is room for. */
+  draw() {
+    const room = this.room();
+    this.scale = Math.min(1.8, Math.max(4 / 3, room.width / 520));
+    this.board.core.call.draw(room.width / this.scale, room.height / this.scale);
+  }
+
+  /** @param {View} view */
+  show(view) {
+    show(this.board, this.canvas, this.scale);
+    const box = this.box.style;
+    box.width = this.canvas.style.width;
+    box.height = this.canvas.style.height;
+    while (this.tokens.children.length > view.token_count) this.tokens.lastElementChild?.remove();
+    view.token.forEach((token, i) => this.#place(view, token, i));
+    const busy = String(view.running !== 0);
+    if (this.box.getAttribute('aria-busy') !== busy) this.box.setAttribute('aria-busy', busy);
+    this.#callOut(view);
+  }
+
+  /** The key, when what it must explain has changed. @param {View} view */
+  showKey(view) {
+    const duties = view.token.map((token) => token.duty).sort().join();
+    const now = [duties, view.mode, this.scale, this.box.clientWidth, devicePixelRatio,
+      this.board.look.colours.join()].join();
+    if (now === this.explained) return;
+    this.explained = now;
+    this.board.core.call.key(this.box.clientWidth / this.scale);
+    show(this.board, this.key, this.scale);
+  }
+
+  /** @param {View} view @param {Token} token @param {number} i */
+  #place(view, token, i) {
+    let button = /** @type {HTMLButtonElement | undefined} */ (this.tokens.children[i]);
+    if (!button) {
+      button = document.createElement('button');
+      button.type = 'button';
+      button.addEventListener('click', (event) => {
+        if (event.detail === 0) this.#enter(i);
+      });
+      button.addEventListener('focus', () => this.#remember(i));
+      this.tokens.append(button);
+    }
+    button.style.left = `${token.px * this.scale}px`;
+    button.style.top = `${token.py * this.scale}px`;
+    button.hidden = view.mode === Mode.homes && token.kind !== Kind.defender;
+    button.classList.toggle('free', movable(view, token));
+    button.classList.toggle('held', this.drag !== null && this.drag.moved && this.drag.token === i);
+    const pressed = String(this.board.picked === i);
+    if (button.getAttribute('aria-pressed') !== pressed) button.setAttribute('aria-pressed', pressed);
+    // A name changes when the finger lets go, not sixty times a second.
+    if ((this.drag === null || !button.hasAttribute('aria-label'))
+      && button.getAttribute('aria-label') !== token.label) {
+      button.setAttribute('aria-label', token.label);
+    }
+  }
+
+  /** @param {View} view */
+  #callOut(view) {
+    const drag = this.drag;
+    const shown = drag !== null && drag.moved;
+    this.callout.hidden = !shown;
+    if (!shown) return;
+    const token = view.token[drag.token];
+    const y = token.py * this.scale, width = this.box.clientWidth;
+    this.callout.textContent = token.place;
+    const half = this.callout.offsetWidth / 2;
+    const x = Math.min(Math.max(token.px * this.scale, half), width - half);
+    this.callout.style.left = `${x}px`;
+    this.callout.style.top = `${y > above + 16 ? y - above : y + above}px`;
+  }
+
+  /** @param {PointerEvent} event */
+  #point(event) {
+    const box = this.box.getBoundingClientRect();
+    return { x: event.clientX - box.left, y: event.clientY - box.top };
+  }
+
+  /** The token under a finger, -1 for none: the nearest middle, those that can be moved first.
+   * @param {{x: number, y: number}} p */
+  #under(p) {
+    const view = this.board.view;
+    let best = -1, least = Infinity;
+    view.token.forEach((token, i) => {
+      if (view.mode === Mode.homes && token.kind !== Kind.defender) return;
+      const away = Math.hypot(token.px * this.scale - p.x, token.py * this.scale - p.y);
+      if (away > hit) return;
+      const cost = away + (movable(view, token) ? 0 : hit) - (i === this.board.picked ? 0.5 : 0);
+      if (cost < least) {
+        least = cost;
+        best = i;
+      }
+    });
+    return best;
+  }
+
+  /** @param {PointerEvent} event */
+  #down(event) {
+    if (this.drag || event.button !== 0 || !event.isPrimary) return;
+    const p = this.#point(event), token = this.#under(p), view = this.board.view;
+    const grip = token < 0 ? { x: 0, y: 0 }
+      : { x: p.x - view.token[token].px * this.scale, y: p.y - view.token[token].py * this.scale };
+    this.drag = { id: event.pointerId, token, from: p, grip, now: p, moved: false, news: false };
+    this.box.setPointerCapture(event.pointerId);
+    if (token >= 0) this.#remember(token);
+  }
+
+  /** @param {PointerEvent} event */
+  #move(event) {
+    const drag = this.drag;
+    if (!drag || event.pointerId !== drag.id) return;
+    drag.now = this.#point(event);
+    if (!drag.moved && Math.hypot(drag.now.x - drag.from.x, drag.now.y - drag.from.y) > still) {
+      const view = this.board.view;
+      if (drag.token < 0 || !movable(view, view.token[drag.token])) return;
+      drag.moved = true;
+      this.board.pick(drag.token);
+    }
+    if (!drag.moved) return;
+    drag.news = true;
+    this.board.wake();
+  }
+
+  /** @param {PointerEvent} event */
+  #up(event) {
+    const drag = this.drag;
+    if (!drag || event.pointerId !== drag.id) return;
+    this.apply();
+    this.drag = null;
+    const slipped = Math.hypot(drag.now.x - drag.from.x, drag.now.y - drag.from.y) > still;
+    if (drag.moved) {
+      this.board.done();
+    } else if (!slipped && drag.token >= 0) {
+      this.board.pick(drag.token);
+    } else if (!slipped) {
+      this.#tap(drag.from);
+    }
+    this.board.wake();
+  }
+
+  /** A tap on the open field sends the picked token there. @param {{x: number, y: number}} p */
+  #tap(p) {
+    const view = this.board.view, token = view.token[this.board.picked];
+    if (!token || !movable(view, token)) {
+      this.board.say('Pick the ball or another mark that can be moved, then tap where it goes.');
+      return;
+    }
+    this.board.core.call.drag(this.board.picked, p.x / this.scale, p.y / this.scale);
+    this.board.done();
+  }
+
+  /** A drag that was broken off leaves everything as it was. */
+  abandon() {
+    const drag = this.drag;
+    this.drag = null;
+    if (drag?.moved) this.#restore();
+  }
+
+  /** @param {number} i */
+  #remember(i) {
+    const token = this.board.view.token[i];
+    if (token) this.before = { token: i, x: token.x, y: token.y };
+  }
+
+  #restore() {
+    const { token, x, y } = this.before;
+    if (token < 0) return;
+    if (this.board.view.mode !== Mode.play) this.board.restore();
+    if (this.board.view.token[token].kind !== Kind.defender) this.board.core.call.put(token, x, y);
+    this.board.wake();
+  }
+
+  /** @param {number} i */
+  #enter(i) {
+    this.board.pick(i);
+    this.board.panel.focusNumbers();
+  }
+
+  /** @param {KeyboardEvent} event */
+  #keys(event) {
+    if (event.key === 'Escape') {
+      if (this.drag) this.abandon();
+      else this.#restore();
+      return;
+    }
+    const i = [...this.tokens.children].indexOf(/** @type {Element} */ (event.target));
+    if (i < 0 || event.altKey || event.ctrlKey || event.metaKey) return;
+    if (event.key === '[' || event.key === ']') {
+      const shown = /** @type {HTMLButtonElement[]} */ ([...this.tokens.children])
+        .filter((button) => !button.hidden);
+      const at = shown.indexOf(/** @type {HTMLButtonElement} */ (event.target));
+      shown[(at + (event.key === ']' ? 1 : shown.length - 1)) % shown.length].focus();
+      return;
+    }
+    const far = event.shiftKey ? stride : step;
+    /** @type {Record<string, [number, number]>} */
+    const ways = {
+      ArrowLeft: [-far, 0], ArrowRight: [far, 0], ArrowUp: [0, far], ArrowDown: [0, -far],
+    };
+    const way = ways[event.key];
+    if (!way) return;
+    event.preventDefault();
+    const view = this.board.view;
+    this.board.pick(i);
+    if (!movable(view, view.token[i])) {
+      this.board.say('He runs by himself. To move him, choose Homes or Pins under Edit.');
+      return;
+    }
+    this.board.core.call.nudge(i, way[0], way[1]);
+    this.board.done();
+  }
+}

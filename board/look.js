@@ -1,0 +1,32 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Themes: the core's colours for canvas and page alike.
+import { List } from './core.js';
+
+/** @typedef {import('./core.js').Core} Core */
+
+/** Names of the core's themes for people; the fourth, for 1-bit printers, is not for screens. */
+export const themes = [
+  { id: 'chart', name: 'Sea chart' },
+  { id: 'sun', name: 'Sun' },
+  { id: 'dark', name: 'Dark room' },
+];
+
+/**
+ * Puts a theme on the page and returns what the painter needs.
+ * @param {Core} core @param {number} theme @returns {import('./paint.js').Look}
+ */
+export function wear(core, theme) {
+  const root = document.documentElement;
+  const colours = core.names(List.roles).map((role, i) => {
+    const colour = '#' + core.call.colour(theme, i).toString(16).padStart(6, '0');
+    root.style.setProperty('--' + role, colour);
+    return colour;
+  });
+  root.dataset.theme = themes[theme].id;
+  root.style.colorScheme = themes[theme].id === 'dark' ? 'dark' : 'light';
+  return {
+    colours,
+    weight: core.call.weight(theme),
+    least: themes[theme].id === 'sun' ? 3 : 2,
+  };
+}

@@ -1,0 +1,31 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Starts the board in the self-contained page, where core, fonts and example are embedded.
+import bold from 'embedded:bold';
+import core from 'embedded:core';
+import demo from 'embedded:demo';
+import regular from 'embedded:regular';
+import { Board } from './board.js';
+import { Files } from './files.js';
+import { family } from './paint.js';
+import { loadCore } from './core.js';
+
+/** The chart is lettered in the font whose widths the core knows. Without it, a system font. */
+async function loadFonts() {
+  const faces = [new FontFace(family, regular), new FontFace(family, bold, { weight: 'bold' })];
+  for (const face of faces) document.fonts.add(await face.load());
+}
+
+async function start() {
+  await loadFonts().catch(() => {});
+  const board = new Board(await loadCore(core));
+  new Files(board).begin(demo);
+  document.documentElement.dataset.ready = 'true';
+}
+
+start().catch((error) => {
+  const notice = document.getElementById('notice');
+  if (!notice) return;
+  notice.hidden = false;
+  notice.textContent = `The board cannot run in this browser: ${error.message}. `
+    + 'A browser of the last four years can.';
+});

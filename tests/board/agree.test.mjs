@@ -1,0 +1,97 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The module in Node and the native program: the same bits on a thousand random scenes, and a document
+// fed from JSON.parse comes out as the native program writes it.
+import assert from 'node:assert/strict';
+import { access, mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { test } from 'node:test';
+import { Core, List } from '../../board/core.js';
+import { take, textOf } from '../../board/feed.js';
+import { build, moduleFile, root, run } from './page.mjs';
+
+const { instance, module } = await WebAssembly.instantiate(await readFile(moduleFile), {});
+const core = new Core(instance);
+const saved = () => new TextDecoder().decode(core.save());
+
+test('the module asks for nothing from outside', () => {
+  assert.deepEqual(WebAssembly.Module.imports(module), []);
+});
+
+test('a thousand random scenes: the same bits as native code', async () => {
+  const native = (await run(join(build, 'tests/web/test_agree'), ['--print'])).stdout.trim();
+  const hash = instance.exports.bw_page_agree(2026, 1000);
+  assert.equal(BigInt.asUintN(64, hash).toString(16).padStart(16, '0'), native);
+});
+
+test('every valid document is written twice the same, and the native program reads it', async () => {
+  const folder = await mkdtemp(join(tmpdir(), 'breakwater-'));
+  for (const name of ['examples/terns.json', 'tests/scheme/valid/every-key.json',
+    'tests/scheme/valid/fresh.json', 'tests/scheme/valid/metres.json']) {
+    assert.equal(take(core, await readFile(join(root, name), 'utf8'), false), null, name);
+    const once = saved();
+    assert.equal(take(core, once, true), null, name);
+    assert.equal(saved(), once, name);
+    const program = join(build, 'breakwater'), file = join(folder, 'scheme.json');
+    if (!await access(program).then(() => true, () => false)) continue;
+    await writeFile(file, once);
+    const said = await run(program, ['where', file, '--stage', '4', '--ball', '3,9', '--json'])
+      .catch((error) => error);
+    const stage = core.names(List.stages).findIndex((stage) => stage.startsWith('4 '));
+    if (stage < 0) continue;
+    core.call.stage(stage);
+    core.call.put(0, 3, 9);
+    core.call.say();
+    const native = JSON.parse(said.stdout).spots, here = core.view().token.slice(1);
+    assert.deepEqual(here.map((token) => token.code), native.map((spot) => spot.id), name);
+    here.forEach((token, i) => {
+      assert.equal(token.duty, native[i].duty, name);
+      assert.ok(Math.abs(token.x - native[i].x) <= 0.0501, `${name} ${token.code}`);
+      assert.ok(Math.abs(token.y - native[i].y) <= 0.0501, `${name} ${token.code}`);
+    });
+  }
+  await rm(folder, { recursive: true });
+});
+
+test('every broken document is refused in one sentence, and what was open stays', async () => {
+  assert.equal(take(core, await readFile(join(root, 'examples/terns.json'), 'utf8'), false), null);
+  const before = saved();
+  const list = await readFile(join(root, 'tests/scheme/broken/expected.txt'), 'utf8');
+  const names = [...list.matchAll(/^(\d\d-[a-z0-9-]+)/gm)].map((match) => match[1]);
+  assert.ok(names.length > 80);
+  // A browser's parser keeps the last of two equal keys and says nothing.
+  const silent = ['17-duplicate-key', '18-duplicate-key-deep'];
+  for (const name of names.filter((name) => !silent.includes(name))) {
+    const read = textOf(await readFile(join(root, `tests/scheme/broken/${name}.json`)));
+    const refused = 'refused' in read ? read.refused : take(core, read.text, false);
+    assert.ok(refused && refused.length > 10, name);
+    assert.equal(saved(), before, name);
+  }
+});
+
+test('the page cannot do harm with numbers that are none', () => {
+  const before = saved();
+  const { call } = core;
+  for (const bad of [NaN, Infinity, -1, 1e9, 99]) {
+    call.stage(bad);
+    call.mode(bad);
+    call.ball_to(bad);
+    call.attack(bad, bad);
+    call.drag(bad, bad, bad);
+    call.put(0, bad, bad);
+    call.nudge(bad, 1, 1);
+    call.unpin(bad);
+    call.visit(bad);
+    call.run(bad);
+    call.draw(bad, 400);
+    call.key(bad);
+    call.name(bad, bad);
+    call.colour(bad, bad);
+  }
+  call.mode(0);
+  call.say();
+  assert.equal(saved(), before);
+  for (const token of core.view().token) {
+    assert.ok(Number.isFinite(token.x) && Number.isFinite(token.late), token.name);
+  }
+});

@@ -1,0 +1,81 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What the board's tests share: the page in a real browser, opened from disk. Tests are skipped, with
+// the reason, only when the browser or the packages are not installed.
+import { access } from 'node:fs/promises';
+import { execFile } from 'node:child_process';
+import { dirname, join } from 'node:path';
+import { fileURLToPath, pathToFileURL } from 'node:url';
+import { promisify } from 'node:util';
+
+export const root = join(dirname(fileURLToPath(import.meta.url)), '../..');
+export const build = process.env.BW_BUILD ?? join(root, 'build');
+export const boardFile = join(build, 'board/breakwater-board.html');
+export const moduleFile = join(build, 'wasm/breakwater.wasm');
+const browserFile = process.env.BW_CHROMIUM ?? '/usr/bin/chromium';
+export const run = promisify(execFile);
+
+async function there(file) {
+  return access(file).then(() => true, () => false);
+}
+
+/** Why the browser tests cannot run, or false. */
+export async function reasonToSkip() {
+  if (!await there(browserFile)) return `no browser at ${browserFile}: apt-get install chromium`;
+  for (const name of ['playwright-core', 'axe-core']) {
+    if (!await there(join(root, 'node_modules', name))) {
+      return `node_modules/${name} is not there: npm ci --ignore-scripts`;
+    }
+  }
+  return false;
+}
+
+export async function launch() {
+  const { chromium } = await import('playwright-core');
+  return chromium.launch({
+    executablePath: browserFile,
+    args: ['--headless', '--no-sandbox', '--disable-gpu', '--disable-quic', '--no-first-run',
+      '--disable-background-networking', '--disable-component-update', '--disable-sync'],
+  });
+}
+
+/** A fresh page with the board, with the network off. */
+export async function openBoard(browser, options = {}) {
+  const context = await browser.newContext({
+    viewport: { width: 1000, height: 800 }, offline: true, ...options,
+  });
+  const page = await context.newPage();
+  const seen = { requests: [], errors: [] };
+  page.on('request', (request) => seen.requests.push(request.url()));
+  page.on('pageerror', (error) => seen.errors.push(error.message));
+  page.on('console', (message) => {
+    if (message.type() === 'error') seen.errors.push(message.text());
+  });
+  await page.goto(pathToFileURL(boardFile).href);
+  await page.waitForSelector('html[data-ready]');
+  return { page, context, seen };
+}
+
+/** Middle of a token's button on the page, by the beginning of its name. */
+export async function middle(page, name) {
+  const box = await page.locator(`#tokens button[aria-label^="${name}"]`).boundingBox();
+  return { x: box.x + box.width / 2, y: box.y + box.height / 2 };
+}
+
+export async function drag(page, from, to, steps = 12) {
+  await page.mouse.move(from.x, from.y);
+  await page.mouse.down();
+  await page.mouse.move(to.x, to.y, { steps });
+  await page.mouse.up();
+}
+
+/** Waits until nobody runs any more. */
+export async function rest(page) {
+  await page.waitForTimeout(40);
+  await page.waitForSelector('#field[aria-busy="false"]');
+}
+
+/** A row of the table of where everyone stands: [who, does, place, late]. */
+export async function row(page, who) {
+  const cells = page.locator('#rows tr', { hasText: who }).first().locator('th, td');
+  return (await cells.allTextContents()).map((text) => text.trim());
+}
