@@ -119,13 +119,29 @@ static void rank_use(typical *t, int rollouts, int places, bw_forecast *out) {
     }
 }
 
+/// Field by field: a whole typical is too large for a small stack to hold another.
+static void begin(typical *t, const bw_break *b, bw_forecast *out, uint64_t seed) {
+    t->b = b;
+    t->out = out;
+    t->random.state = seed;
+    t->work.played = 0;
+    for (int i = 0; i < KEPT_CHOICES; i++)
+        t->known_key[i] = 0;
+    for (int i = 0; i < BW_MAX_PLACES; i++) {
+        for (int k = 0; k < BW_MAX_PLACES; k++)
+            t->use[i][k] = (tally){0, 0, 0};
+    }
+    for (int i = 0; i <= BW_MAX_SECONDS; i++)
+        t->sum[i] = t->square[i] = 0;
+}
+
 bw_status bw_typical_from(const bw_break *b, const bw_state *from, const bw_typical_def *def,
                           void *memory, size_t size, bw_forecast *out) {
     *out = (bw_forecast){0};
     if (size < sizeof(typical)) return BW_NO_ROOM;
     BW_ASSERT(def->rollouts >= 1);
     typical *t = memory;
-    *t = (typical){.b = b, .out = out, .random = {def->seed ? def->seed : b->def.seed}};
+    begin(t, b, out, def->seed ? def->seed : b->def.seed);
     const double seconds = bw_clamp(def->seconds, 0, BW_MAX_SECONDS);
     t->begin = from->tick;
     t->end = from->tick + (int)(seconds / BW_TICK + 0.5);
