@@ -26,6 +26,7 @@ bw_effort bw_effort_standard(void) {
     effort.with_weak = false;
     effort.curve.search.depth = 3;
     effort.curve.typical.rollouts = 24;
+    effort.curve.settled_rollouts = 6;
     return effort;
 }
 

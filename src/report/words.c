@@ -187,7 +187,7 @@ void bw_say_step_chance(const bw_trial *trial, int i, bw_text *out) {
 
 void bw_say_defender(const bw_ground *ground, int stage, int job, bool matched, bw_text *out) {
     if (matched) {
-        bw_put(out, "his man, ");
+        bw_put(out, "the man on ");
         bw_put_int(out, job + 1);
         return;
     }
@@ -209,9 +209,12 @@ void bw_say_straggler(const bw_trial *trial, const bw_straggler *man, bw_text *o
     bw_put(out, " is ");
     bw_say_seconds(man->seconds, out);
     bw_put(out, " late");
-    if (!own) {
-        bw_put(out, man->matched ? " to " : " as ");
-        bw_say_defender(ground, man->stage, man->job, man->matched, out);
+    if (man->matched) {
+        bw_put(out, " on ");
+        bw_put_int(out, man->job + 1);
+    } else if (!own) {
+        bw_put(out, " as ");
+        bw_say_defender(ground, man->stage, man->job, false, out);
     }
     bw_put(out, ", ");
     bw_say_length(ground->scheme->units, man->metres, out);
