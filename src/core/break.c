@@ -50,6 +50,17 @@ void bw_break_stations(const bw_break *b, const bw_state *s, bw_vec ball, int ma
     }
 }
 
+void bw_break_follow(const bw_break *b, const bw_state *s, bw_vec ball, unsigned ran, double *tx,
+                     double *ty) {
+    for (int d = 0; d < b->defenders && ran; d++) {
+        const int a = s->job[d];
+        if (!s->counted[d] || !(ran >> a & 1u)) continue;
+        const bw_vec to = bw_mark_place(s->moving[a] ? seen_at(s, a) : bw_man(s, a), ball, false);
+        tx[d] = to.x;
+        ty[d] = to.y;
+    }
+}
+
 /// Everyone takes a man: least worst run, then least sum; kept from then on.
 static void match_up(const bw_break *b, bw_state *s) {
     double cost[BW_MATCH_MAX][BW_MATCH_MAX] = {{0}};

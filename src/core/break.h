@@ -77,6 +77,11 @@ bw_status bw_break_begin(const bw_ground *ground, const bw_break_def *def, bw_br
 void bw_break_stations(const bw_break *b, const bw_state *s, bw_vec ball, int man, double *tx,
                        double *ty);
 
+/// The same again a step later, man to man, when only the attackers in `ran` (a bit each, the man with
+/// the ball not among them) can have moved since tx and ty were filled.
+void bw_break_follow(const bw_break *b, const bw_state *s, bw_vec ball, unsigned ran, double *tx,
+                     double *ty);
+
 /// Counts in every late man who has come near his spot, and gives everyone his new job. True when the
 /// unit changed.
 bool bw_break_join(const bw_break *b, bw_state *s, bw_vec ball);

@@ -68,14 +68,10 @@ static double rate_child(const bw_break *b, const bw_state *child, int look_ahea
                          bw_choice_work *work) {
     if (look_ahead == 0) return bw_glance(b, child);
     bw_choice *next = &work->next;
-    const int all = bw_plies(b, child, next->plies);
-    next->count = 0;
+    next->count = bw_plies_uncut(b, child, next->plies);
     bool released = false;
-    for (int i = 0; i < all; i++) {
-        const bw_ply p = next->plies[i];
-        if (p.cutter != BW_NOBODY) continue;
-        const int n = next->count++;
-        next->plies[n] = p;
+    for (int n = 0; n < next->count; n++) {
+        const bw_ply p = next->plies[n];
         work->played++;
         if (p.kind == BW_SHOOT) {
             const bw_shot_terms t = bw_play_shot(b, child, NULL, NULL, NULL);

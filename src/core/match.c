@@ -10,6 +10,12 @@ typedef struct score {
     int8_t column;
 } score;
 
+/// Members of each set of six columns: a look-up, for the portable count is a function call.
+#define TWO(n) n, n + 1
+#define FOUR(n) TWO(n), TWO(n + 1)
+#define SIXTEEN(n) FOUR(n), FOUR(n + 1), FOUR(n + 1), FOUR(n + 2)
+static const uint8_t members[1 << BW_MATCH_MAX] = {SIXTEEN(0), SIXTEEN(1), SIXTEEN(1), SIXTEEN(2)};
+
 static bool better(double worst, double sum, const score *than, bool bottleneck) {
     if (bottleneck && worst != than->worst) return worst < than->worst;
     return sum < than->sum;
@@ -25,7 +31,7 @@ static bw_matching solve(double cost[BW_MATCH_MAX][BW_MATCH_MAX], int rows, int 
     for (int row = rows - 1; row >= 0; row--) {
         for (int used = 0; used < 1 << columns; used++) {
             // Only `row` columns can be gone when this row's turn comes.
-            if (__builtin_popcount((unsigned)used) != row) continue;
+            if (members[used] != row) continue;
             score least = {0, 0, -1};
             for (int c = 0; c < columns; c++) {
                 if (used >> c & 1) continue;

@@ -72,11 +72,10 @@ static int with_cuts(bw_ply ply, const cut *cuts, int count, bw_ply *list) {
     return count + 1;
 }
 
-int bw_plies(const bw_break *b, const bw_state *s, bw_ply *list) {
+static int list_plies(const bw_break *b, const bw_state *s, const cut *cuts, int cut_count,
+                      bw_ply *list) {
     const bw_ground *g = b->ground;
     const int a = s->holder;
-    cut cuts[BW_MAX_CUTS];
-    const int cut_count = find_cuts(b, s, cuts);
     bw_ply ply = {BW_SHOOT, BW_NOBODY, BW_NOBODY, BW_NOBODY};
     int n = 0;
     if (bw_shot_worth(&g->shot, bw_man(s, a)) > 0) list[n++] = ply;
@@ -99,4 +98,14 @@ int bw_plies(const bw_break *b, const bw_state *s, bw_ply *list) {
     n += with_cuts(ply, cuts, cut_count, list + n);
     BW_ASSERT(n <= BW_MAX_PLIES);
     return n;
+}
+
+int bw_plies(const bw_break *b, const bw_state *s, bw_ply *list) {
+    cut cuts[BW_MAX_CUTS];
+    const int count = find_cuts(b, s, cuts);
+    return list_plies(b, s, cuts, count, list);
+}
+
+int bw_plies_uncut(const bw_break *b, const bw_state *s, bw_ply *list) {
+    return list_plies(b, s, NULL, 0, list);
 }

@@ -111,6 +111,14 @@ static double nearest2(const bw_break *b, const bw_state *s, int man) {
     return least;
 }
 
+/// Attackers on the move, but for the man the ball is with or coming to: one bit each.
+static unsigned running(const bw_break *b, const bw_state *s, int man) {
+    unsigned men = 0;
+    for (int a = 0; a < b->attackers; a++)
+        men |= (unsigned)(s->moving[a] && a != man) << a;
+    return men;
+}
+
 static void show(const bw_stretch *run, const bw_state *s, int done) {
     const bw_onlooker *o = run->onlooker;
     if (!o || !o->watch) return;
@@ -122,13 +130,18 @@ static void show(const bw_stretch *run, const bw_state *s, int done) {
 double bw_run(const bw_break *b, bw_state *s, const bw_stretch *run) {
     double tx[BW_MAX_SPOTS] = {0}, ty[BW_MAX_SPOTS] = {0}, least = 1e9;
     bool frozen = run->freeze > 0, aimed = false;
+    unsigned ran = 0;
     int n = frozen ? run->freeze : BW_STEP_TICKS;
     for (int left = run->ticks; left > 0; left -= n, n = BW_STEP_TICKS) {
         if (n > left) n = left;
         if (!frozen) {
-            // Man to man follows its men; a zone is placed once for each place of the ball.
-            if (!aimed || s->matched) bw_break_stations(b, s, run->ball, run->man, tx, ty);
+            // A zone is placed once for each place of the ball; man to man follows the men who run.
+            if (!aimed)
+                bw_break_stations(b, s, run->ball, run->man, tx, ty);
+            else if (s->matched)
+                bw_break_follow(b, s, run->ball, ran, tx, ty);
             aimed = true;
+            ran = running(b, s, run->man);
             aim_defenders(b, s, tx, ty);
         }
         frozen = false;

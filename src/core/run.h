@@ -64,6 +64,9 @@ void bw_play_release(const bw_break *b, const bw_state *released, int to_man, bw
 double bw_play_flight(const bw_break *b, const bw_state *released, int to_man,
                       const bw_flight *flight, bw_state *to, const bw_onlooker *onlooker);
 
+/// The plies of bw_plies that begin no cut, in the same order.
+int bw_plies_uncut(const bw_break *b, const bw_state *s, bw_ply *list);
+
 /// Ticks a pass flies from `from` to a man at `at` with velocity `v` (zero when he stands).
 int bw_flight_ticks(const bw_ground *g, bw_vec from, bw_vec at, bw_vec v);
 
