@@ -172,23 +172,25 @@ void bw_rule_places(const bw_formation *unit, bw_vec ball, bw_place *out) {
     name_the_rest(unit, base, ball, taken, adjacent, out);
 }
 
+/// Lower, or as low and wider, or its mirror image on the ball's side.
+static bool lower(bw_vec a, bw_vec b) {
+    if (a.y != b.y) return a.y < b.y;
+    if (bw_abs(a.x) != bw_abs(b.x)) return bw_abs(a.x) > bw_abs(b.x);
+    return a.x > b.x;
+}
+
 void bw_rule_low_pair(const bw_vec *home, int spots, int low[2]) {
     int first = -1, second = -1;
     for (int i = 0; i < spots; i++) {
-        bool before_first =
-            first < 0 || home[i].y < home[first].y ||
-            (home[i].y == home[first].y && bw_abs(home[i].x) > bw_abs(home[first].x));
-        bool before_second =
-            second < 0 || home[i].y < home[second].y ||
-            (home[i].y == home[second].y && bw_abs(home[i].x) > bw_abs(home[second].x));
-        if (before_first) {
+        if (first < 0 || lower(home[i], home[first])) {
             second = first;
             first = i;
-        } else if (before_second) {
+        } else if (second < 0 || lower(home[i], home[second])) {
             second = i;
         }
     }
-    bool in_order = home[first].x < home[second].x;
-    low[0] = in_order ? first : second;
-    low[1] = in_order ? second : first;
+    // One behind the other: the lower one is the nearer.
+    const bool first_near = home[first].x >= home[second].x;
+    low[0] = first_near ? second : first;
+    low[1] = first_near ? first : second;
 }

@@ -33,7 +33,8 @@ void bw_rule_places(const bw_formation *unit, bw_vec ball, bw_place *out);
 /// meets it there, a cushion off the carrier, never behind the goal line.
 bw_vec bw_rule_on_ball(const bw_rule *rule, bw_vec ball);
 
-/// The two lowest homes, the wider first on a tie: indices into home, [0] the left one.
+/// The two lowest homes, the wider first on a tie: indices into home, [0] the one away from the ball,
+/// [1] the one on its side.
 void bw_rule_low_pair(const bw_vec *home, int spots, int low[2]);
 
 #endif

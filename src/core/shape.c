@@ -25,8 +25,8 @@ static bw_formation formation_in_frame(const bw_plan *plan, bool flip) {
                          .rule = &plan->rule,
                          .keep_out = plan->field.crease + crease_margin,
                          .crease_x = flip ? -plan->rule.crease_at.x : plan->rule.crease_at.x,
-                         .low_near = plan->low[flip ? 0 : 1],
-                         .low_far = plan->low[flip ? 1 : 0]};
+                         .low_near = plan->low[flip][1],
+                         .low_far = plan->low[flip][0]};
     for (int i = 0; i < plan->spots; i++)
         unit.home[i] = in_frame(flip, plan->home[i]);
     return unit;
@@ -150,7 +150,12 @@ void bw_plan_build(const bw_scheme *scheme, int stage_index, bw_plan *plan) {
                       .lead = scheme->lead};
     for (int s = 0; s < plan->spots; s++)
         plan->home[s] = stage->spots[s].home;
-    bw_rule_low_pair(plan->home, plan->spots, plan->low);
+    for (int flip = 0; flip < 2; flip++) {
+        bw_vec home[BW_MAX_SPOTS];
+        for (int s = 0; s < plan->spots; s++)
+            home[s] = in_frame(flip, plan->home[s]);
+        bw_rule_low_pair(home, plan->spots, plan->low[flip]);
+    }
     if (!any_pin(scheme, stage)) return;
 
     for (int l = 0; l < scheme->landmark_count; l++) {

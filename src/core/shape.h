@@ -25,7 +25,7 @@ typedef struct bw_plan {
     bw_rule rule;
     bw_field field;
     bw_side lead;
-    int low[2]; ///< the low pair: left, right (by home)
+    int low[2][2]; ///< the low pair, ball on the right and on the left: away from it, on its side
     bw_vec home[BW_MAX_SPOTS];
     int pin_sites;                      ///< 0: no pins, nothing to interpolate
     bw_sites sites;                     ///< landmarks, then a ring of anchors on the field's edge

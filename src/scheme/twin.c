@@ -36,7 +36,7 @@ static bool leans(const bw_stage *stage, bw_vec landmark, int spot) {
     for (int s = 0; s < stage->defenders; s++)
         home[s] = stage->spots[s].home;
     bw_rule_low_pair(home, stage->defenders, low);
-    bool holding = landmark.y < 0 && stage->rule.hold_behind;
+    bool holding = landmark.y < 0 && stage->rule.hold_behind && stage->spots[low[0]].twin == low[1];
     return !(holding && (spot == low[0] || spot == low[1]));
 }
 

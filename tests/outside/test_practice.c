@@ -139,7 +139,7 @@ static void the_low_pair_hold_then_pick_up(void) {
             bw_where(&plan, bw_v(x * yd, -5 * yd), NULL, 0, at);
             CHECK_INT(count(at, plan.spots, BW_DUTY_HOLD), 2);
             for (int k = 0; k < 2; k++) {
-                const bw_station *low = &at[plan.low[k]];
+                const bw_station *low = &at[plan.low[0][k]];
                 CHECK_INT(low->duty, BW_DUTY_HOLD);
                 within(low->at.y / yd, 0.5, 3);
                 within(fabs(low->at.x) / yd, 2, 4);
@@ -147,11 +147,11 @@ static void the_low_pair_hold_then_pick_up(void) {
         }
         bw_station at[BW_MAX_SPOTS];
         bw_where(&plan, bw_v(8 * yd, 0), NULL, 0, at);
-        CHECK_INT(at[plan.low[1]].duty, BW_DUTY_BALL);
-        within(at[plan.low[1]].at.x / yd, 4, 8);
-        within(at[plan.low[1]].at.y / yd, 0, 2);
+        CHECK_INT(at[plan.low[0][1]].duty, BW_DUTY_BALL);
+        within(at[plan.low[0][1]].at.x / yd, 4, 8);
+        within(at[plan.low[0][1]].at.y / yd, 0, 2);
         bw_where(&plan, bw_v(4 * yd, -5 * yd), NULL, 0, at);
-        CHECK_INT(at[plan.low[1]].duty, BW_DUTY_HOLD);
+        CHECK_INT(at[plan.low[0][1]].duty, BW_DUTY_HOLD);
     }
 }
 
