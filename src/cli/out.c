@@ -30,8 +30,7 @@ static int save(const char *path, const void *bytes, size_t length) {
     bw_error error = {0};
     bw_status status = bw_file_save(path, bytes, length, &error);
     if (status == BW_OK) return BW_EXIT_OK;
-    bw_say_error("%s", error.message);
-    return BW_EXIT_FILE;
+    return bw_say_refusal(path, &error);
 }
 
 int bw_out_close(bw_out *out, int code) {

@@ -46,6 +46,7 @@ run 2 new --name ""
 run 2 new --name "$(printf '%0100d' 7)"
 talks "--name is from 1 to"
 run 3 new -o "$scratch/no/such/folder/x.json"
+talks "$scratch/no/such/folder/x.json: error: it cannot be written"
 run 3 new -o "$scratch" --force
 check "nothing half-written is left" sh -c "! ls -A '$scratch' | grep -q XXXX"
 finish
