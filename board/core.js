@@ -16,7 +16,7 @@
  */
 
 /** Lists of web/page.h. */
-export const List = { stages: 0, landmarks: 1, sets: 2, roles: 3, scheme: 4 };
+export const List = { stages: 0, landmarks: 1, sets: 2, roles: 3, shapes: 4, scheme: 5 };
 
 /** What a token is: web/board.h. */
 export const Kind = { ball: 0, defender: 1, attacker: 2 };

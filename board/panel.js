@@ -10,7 +10,8 @@ import { themes } from './look.js';
 
 const severities = ['Note', 'Warning', 'Error'];
 const notes = [
-  'Drag the ball, or tap where it goes. The unit runs there at its real speed.',
+  'Drag the ball, or tap where it goes. The unit runs there at its real speed. '
+    + 'A line from a man leads to his place: the thinner it is, the later he is.',
   'Drag a man to where he stands before the ball pulls him anywhere.',
   'Put the ball at a named place, then drag a man to where he must be there.',
 ];
@@ -144,14 +145,14 @@ export class Panel {
     write(find('y-name', HTMLSpanElement), `Out, ${unit}`);
     find('undo', HTMLButtonElement).disabled = !history.canUndo;
     find('redo', HTMLButtonElement).disabled = !history.canRedo;
-    this.#offerStages(core.names(List.stages));
+    this.#offerStages(core.names(List.stages), core.names(List.shapes));
     this.#listFindings();
   }
 
-  /** @param {string[]} names */
-  #offerStages(names) {
+  /** @param {string[]} names @param {string[]} shapes */
+  #offerStages(names, shapes) {
     const now = [...this.stages.querySelectorAll('span')].map((span) => span.textContent);
-    if (now.join() === names.join()) return;
+    if (now.join() === names.map((name, i) => `${name} ${shapes[i]}`).join()) return;
     this.stages.querySelectorAll('label').forEach((label) => label.remove());
     names.forEach((name, i) => {
       const label = document.createElement('label'), input = document.createElement('input');
@@ -159,7 +160,10 @@ export class Panel {
       input.type = 'radio';
       input.name = 'stage';
       input.value = String(i);
-      span.textContent = name;
+      const number = document.createElement('b'), shape = document.createElement('i');
+      number.textContent = name;
+      shape.textContent = shapes[i];
+      span.append(number, ' ', shape);
       label.append(input, span);
       this.stages.append(label);
     });
@@ -202,9 +206,10 @@ export class Panel {
     this.#check(this.modes, view.mode);
     write(find('hint', HTMLParagraphElement), notes[view.mode]);
     const picked = view.token[this.board.picked];
+    /** @type {HTMLElement} */ (this.mirror.parentElement).hidden = view.mode === Mode.play;
     this.unpin.hidden = !(view.mode === Mode.pins && picked.pinned);
     write(find('mode-note', HTMLParagraphElement), view.mode === Mode.play
-      ? 'A line from a man leads to his place: the thinner it is, the later he is.'
+      ? 'Homes: where a man stands before the ball pulls him. Pins: where he must be at a named place.'
       : `${this.mirror.checked ? 'What you do on one side is done on the other.'
         : 'Each side by itself.'}${view.mode === Mode.pins ? ' A flag marks a man pinned here.' : ''}`);
   }
@@ -245,7 +250,7 @@ export class Panel {
     write(code, token.kind === Kind.defender ? token.code : '');
     write(name, ` ${token.name}`);
     write(row.cells[1], token.duty + (token.pinned ? ', pinned' : ''));
-    write(row.cells[2], token.place);
+    write(row.cells[2], token.place.replace(/(\d) (\S+) /g, '$1\u00a0$2\u00a0')); // breaks at its comma
     const late = token.late >= 0.1;
     write(row.cells[3], token.kind !== Kind.defender || view.mode !== Mode.play ? ''
       : late ? `${token.late.toFixed(1)} s` : 'there');

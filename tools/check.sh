@@ -37,6 +37,17 @@ golden() {
     node tools/run-golden.mjs build/wasm/breakwater.wasm | diff "$logs/golden" -
 }
 
+# The board in a browser, and its module in Node against native code. Without the packages of
+# package-lock.json the page cannot be built: then the line says so.
+board() {
+    if ! make -s node_modules/.package-lock.json; then
+        note="skipped: npm ci failed, and without its packages there is no page"
+        return 0
+    fi
+    build release gcc board-file && build release gcc web_test_agree &&
+        node --test --test-reporter=tap --test-concurrency=2 tests/board/
+}
+
 includes() { tools/check-includes --self-test && tools/check-includes; }
 headers() { tools/check-headers gcc && tools/check-headers clang-14; }
 pure() { tools/check-pure build; }
@@ -44,11 +55,13 @@ format() { tools/list-sources | xargs "$(tools/find-tool clang-format)" --dry-ru
 tidy() { tools/tidy build/asan; }
 text() { tools/check-text; }
 
-phases="text format includes headers debug release asan msan golden pure tidy"
+phases="text format includes headers debug release asan msan golden board pure tidy"
 
-# Adds CTest's own counts, which stand in the log of a phase that ran tests.
+# Adds the counts of CTest or of Node, which stand in the log of a phase that ran tests.
 count_tests() {
     counts=$(sed -n 's/^[0-9]*% tests passed, \([0-9]*\) tests* failed out of \([0-9]*\)$/\1 \2/p' "$1")
+    [ -n "$counts" ] || counts=$(awk '/^# pass / { p = $3 } /^# fail / { f = $3 }
+        END { if (p != "") print f, p + f }' "$1")
     [ -n "$counts" ] || return 0
     passed=$((passed + ${counts#* } - ${counts% *}))
     failed=$((failed + ${counts% *}))

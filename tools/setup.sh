@@ -10,7 +10,7 @@ build="gcc=gcc libc6-dev cmake=cmake ninja-build=ninja pkgconf=pkg-config
     libcairo2-dev libpango1.0-dev libfontconfig-dev libfreetype-dev libjansson-dev"
 check="clang-14=clang-14 lld-14=wasm-ld-14 clang-tidy-14=clang-tidy-14
     clang-format-14=clang-format-14 libclang-rt-14-dev libgsl-dev git=git
-    nodejs=node poppler-utils=pdftotext qpdf=qpdf"
+    nodejs=node npm=npm chromium=chromium poppler-utils=pdftotext qpdf=qpdf"
 
 case "${1:-build}" in
     build) wanted=$build ;;

@@ -212,8 +212,7 @@ void bw_page_key(double width) {
 static const char *stage_name(const bw_stage *stage) {
     bw_text out = bw_text_in(name, sizeof name);
     bw_put_int(&out, stage->defenders);
-    bw_put(&out, " in: ");
-    bw_put(&out, stage->shape);
+    bw_put(&out, " in");
     return name;
 }
 
@@ -238,6 +237,7 @@ const char *bw_page_name(int list, int index) {
         return index < scheme->stage_count ? stage_name(&scheme->stages[index]) : "";
     case BW_LIST_LANDMARKS:
         return index < scheme->landmark_count ? scheme->landmarks[index].name : "";
+    case BW_LIST_SHAPES: return index < scheme->stage_count ? scheme->stages[index].shape : "";
     case BW_LIST_SETS: return bw_board_set_id(&board, index);
     case BW_LIST_SCHEME: return about_scheme(scheme, index);
     default: return "";

@@ -12,10 +12,11 @@
 
 /// Lists that can be asked for one by one; "" ends each.
 typedef enum bw_page_list {
-    BW_LIST_STAGES,    ///< "4 in: 2-2"
+    BW_LIST_STAGES,    ///< "4 in"
     BW_LIST_LANDMARKS, ///< names
     BW_LIST_SETS,      ///< attack sets
     BW_LIST_ROLES,     ///< of colours, in the order of bw_role
+    BW_LIST_SHAPES,    ///< of the stages: "2-2"
     BW_LIST_SCHEME     ///< the scheme's id, name, team, level's name
 } bw_page_list;
 

@@ -4,7 +4,9 @@ import assert from 'node:assert/strict';
 import { readFile, stat } from 'node:fs/promises';
 import { join } from 'node:path';
 import { after, before, test } from 'node:test';
-import { boardFile, drag, launch, middle, openBoard, reasonToSkip, rest, root, row } from './page.mjs';
+import {
+  boardFile, drag, frames, launch, middle, openBoard, plain, reasonToSkip, rest, root, row,
+} from './page.mjs';
 
 const skip = await reasonToSkip();
 if (skip) console.log(`# skipped: ${skip}`);
@@ -66,10 +68,10 @@ check('a finger drags the ball; a broken-off touch puts it back', () =>
     const swipe = async (end) => {
       await send('touchStart', [from]);
       for (let i = 1; i <= 6; i++) await send('touchMove', [{ x: from.x + 20 * i, y: from.y + 15 * i }]);
-      await page.waitForTimeout(60);
+      await frames(page);
       assert.ok(await page.locator('#callout').isVisible());
       await send(end, []);
-      await page.waitForTimeout(60);
+      await frames(page);
     };
     await swipe('touchCancel');
     assert.equal(await placeOf(page, 'ball'), was);
@@ -82,19 +84,19 @@ check('nothing happens on pointer-down, and Esc drops a drag', () =>
     const from = await middle(page, 'Ball'), was = await placeOf(page, 'ball');
     await page.mouse.move(from.x, from.y);
     await page.mouse.down();
-    await page.waitForTimeout(60);
+    await frames(page);
     assert.equal(await placeOf(page, 'ball'), was);
     await page.mouse.move(from.x + 90, from.y + 90, { steps: 4 });
     await page.keyboard.press('Escape');
     await page.mouse.up();
-    await page.waitForTimeout(80);
+    await frames(page);
     assert.equal(await placeOf(page, 'ball'), was);
   }));
 
 check('rule 1: every token is placed by taps only, then by typing only', () =>
   withBoard(async (page) => {
     await page.selectOption('#set', { label: '2-2-2' });
-    await page.waitForTimeout(80);
+    await frames(page);
     const field = await page.locator('#field').boundingBox();
     const names = ['Ball', 'Attacker 1', 'Attacker 5'];
     for (const [i, name] of names.entries()) {
@@ -102,7 +104,7 @@ check('rule 1: every token is placed by taps only, then by typing only', () =>
       await page.mouse.click(at.x, at.y);
       const to = { x: field.x + field.width * (0.4 + 0.1 * i), y: field.y + field.height * 0.88 };
       await page.mouse.click(to.x, to.y);
-      await page.waitForTimeout(60);
+      await frames(page);
       const now = await middle(page, name);
       assert.ok(Math.hypot(now.x - to.x, now.y - to.y) < 4, name);
     }
@@ -111,6 +113,7 @@ check('rule 1: every token is placed by taps only, then by typing only', () =>
       await page.fill('#x', String(-4 - i));
       await page.fill('#y', String(8 + i));
       await page.keyboard.press('Tab');
+      await frames(page);
       assert.equal(await placeOf(page, name), `${4 + i}.0 yd left, ${8 + i}.0 yd out`);
     }
   }));
@@ -127,7 +130,7 @@ check('rule 2: keys alone move the ball, choose a stage, walk the tokens', () =>
     await page.keyboard.press('ArrowRight');
     await page.keyboard.press('ArrowRight');
     await page.keyboard.press('Shift+ArrowDown');
-    await page.waitForTimeout(60);
+    await frames(page);
     assert.equal(await placeOf(page, 'ball'), '1.0 yd right, 13.0 yd out');
     await page.keyboard.press(']');
     assert.match(await page.evaluate(() => document.activeElement.getAttribute('aria-label')), /^Low left/);
@@ -137,7 +140,7 @@ check('rule 2: keys alone move the ball, choose a stage, walk the tokens', () =>
     await page.locator('#stages input').first().focus();
     await page.keyboard.press('ArrowRight');
     await page.keyboard.press('ArrowRight');
-    await page.waitForTimeout(60);
+    await frames(page);
     const count = await page.locator('#tokens button').count();
     assert.ok(count === 6 || count === 4, `${count} tokens`);
   }));
@@ -146,7 +149,7 @@ check('rule 3: each button\'s middle is within 1 px of its drawn disc, at 1x, 2x
   for (const deviceScaleFactor of [1, 2, 3]) {
     await withBoard(async (page) => {
       await page.selectOption('#theme', '1'); // black on white: a disc is what is black
-      await page.waitForTimeout(80);
+      await frames(page);
       const off = await page.evaluate(() => {
         const canvas = document.getElementById('canvas');
         const box = canvas.getBoundingClientRect(), ratio = canvas.width / box.width;
@@ -175,11 +178,10 @@ check('rule 4: the table, the buttons and the caption speak of the same places',
   withBoard(async (page) => {
     for (const landmark of ['0', '4', '9']) {
       await page.selectOption('#landmark', landmark);
-      await rest(page);
-      await page.waitForTimeout(60);
+      await frames(page);
       const labels = await page.locator('#tokens button').evaluateAll((all) =>
         all.map((button) => button.getAttribute('aria-label')));
-      const places = await page.locator('#rows td:nth-child(3)').allTextContents();
+      const places = (await page.locator('#rows td:nth-child(3)').allTextContents()).map(plain);
       assert.equal(labels.length, places.length);
       labels.forEach((label, i) => assert.ok(label.includes(places[i]), `${label} / ${places[i]}`));
     }
@@ -215,7 +217,7 @@ check('rule 6: axe finds nothing, in three themes and three modes', () =>
       for (const mode of ['0', '1', '2']) {
         await page.selectOption('#theme', theme);
         await page.locator(`#modes input[value="${mode}"]`).check({ force: true });
-        await page.waitForTimeout(80);
+        await frames(page);
         await page.evaluate(axe);
         const found = await page.evaluate(() => globalThis.axe.run({
           runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'] }));
@@ -245,6 +247,41 @@ check('rules 7, 9, 10: targets of 48 px, touch-action on the field alone, no sid
     }, { viewport: { width, height } });
   }
 });
+
+/** Runs in the page before it: keeps how long each frame's work took, and when the frame was. */
+function timeFrames() {
+  const ask = globalThis.requestAnimationFrame.bind(globalThis);
+  globalThis.frames = [];
+  globalThis.requestAnimationFrame = (act) => ask((now) => {
+    const began = performance.now();
+    act(now);
+    globalThis.frames.push({ now, took: performance.now() - began });
+  });
+}
+
+for (const [name, danger, slower, most] of [['', false, 1, 16.7], [' with danger', true, 1, 33],
+  [' four times slower', false, 4, 33]]) {
+  check(`rule 16: a drag works once a frame, 95 % of frames under ${most} ms${name}`, () =>
+    withBoard(async (page) => {
+      const session = await page.context().newCDPSession(page);
+      await session.send('Emulation.setCPUThrottlingRate', { rate: slower });
+      if (danger) await page.check('#danger');
+      await page.evaluate(() => scrollTo(0, 0));
+      const from = await middle(page, 'Ball');
+      await page.mouse.move(from.x, from.y);
+      await page.mouse.down();
+      await page.evaluate(() => { globalThis.frames.length = 0; });
+      await page.mouse.move(from.x + 150, from.y + 200, { steps: 80 });
+      await page.mouse.up();
+      const frames = await page.evaluate(() => globalThis.frames);
+      const times = frames.map((frame) => frame.took).sort((a, b) => a - b);
+      const high = times[Math.floor(0.95 * times.length)];
+      console.log(`# ${times.length} frames${name}: 95 % in ${high.toFixed(1)} ms`);
+      assert.ok(times.length > 10);
+      assert.ok(high < most, `${high} ms`);
+      assert.equal(new Set(frames.map((frame) => frame.now)).size, frames.length);
+    }, { before: timeFrames }));
+}
 
 check('rule 14: nothing moves by itself; with reduced motion the unit is there at a cut', () =>
   withBoard(async (page) => {

@@ -4,7 +4,7 @@ import assert from 'node:assert/strict';
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { after, before, test } from 'node:test';
-import { drag, launch, middle, openBoard, reasonToSkip, root, row } from './page.mjs';
+import { drag, frames, launch, middle, openBoard, reasonToSkip, root, row } from './page.mjs';
 
 const skip = await reasonToSkip();
 if (skip) console.log(`# skipped: ${skip}`);
@@ -23,7 +23,7 @@ async function withBoard(body) {
 
 const mode = async (page, value) => {
   await page.locator(`#modes input[value="${value}"]`).check({ force: true });
-  await page.waitForTimeout(80);
+  await frames(page);
 };
 
 async function save(page) {
@@ -33,7 +33,8 @@ async function save(page) {
 
 const open = async (page, name, text) => {
   await page.setInputFiles('#file', { name, mimeType: 'application/json', buffer: Buffer.from(text) });
-  await page.waitForTimeout(150);
+  await page.waitForFunction((line) => document.getElementById('saved').textContent === line,
+    `${name}, unchanged.`);
 };
 
 check('a home is dragged, the other side follows, undo and redo go both ways', () =>
@@ -44,22 +45,22 @@ check('a home is dragged, the other side follows, undo and redo go both ways', (
     assert.deepEqual(was, ['3.5 yd left, 2.5 yd out', '3.5 yd right, 2.5 yd out']);
     const from = await middle(page, 'Low left');
     await drag(page, from, { x: from.x - 40, y: from.y - 30 });
-    await page.waitForTimeout(80);
+    await frames(page);
     const [left, right] = await places();
     assert.notEqual(left, was[0]);
     assert.equal(right, left.replace('left', 'right'));
     assert.match(await page.locator('#saved').textContent(), /^Changed, not saved/);
     await page.click('#undo');
-    await page.waitForTimeout(80);
+    await frames(page);
     assert.deepEqual(await places(), was);
     await page.keyboard.press('Control+Shift+Z');
-    await page.waitForTimeout(80);
+    await frames(page);
     assert.deepEqual(await places(), [left, right]);
-    for (let i = 0; i < 30; i++) {
+    for (let i = 0; i < 12; i++) {
       await page.locator('#tokens button[aria-label^="Low left"]').press('ArrowUp');
     }
-    for (let i = 0; i < 31; i++) await page.click('#undo');
-    await page.waitForTimeout(80);
+    for (let i = 0; i < 13; i++) await page.click('#undo');
+    await frames(page);
     assert.deepEqual(await places(), was);
     assert.ok(await page.locator('#undo').isDisabled());
   }));
@@ -70,6 +71,7 @@ check('unlocked, one side moves alone', () => withBoard(async (page) => {
   await page.selectOption('#who', { label: 'top left' });
   await page.fill('#x', '-7');
   await page.keyboard.press('Tab');
+  await frames(page);
   assert.equal((await row(page, 'top left'))[2], '7.0 yd left, 13.0 yd out');
   assert.equal((await row(page, 'top right'))[2], '5.5 yd right, 13.0 yd out');
   const { text } = await save(page);
@@ -82,21 +84,21 @@ check('a man is pinned at a landmark, mirrored, found in the file, and unpinned'
   withBoard(async (page) => {
     await mode(page, 2);
     await page.selectOption('#landmark', { label: 'right wing' });
-    await page.waitForTimeout(80);
+    await frames(page);
     const who = page.locator('#tokens button[aria-label^="Top right"]');
     await who.press('ArrowLeft');
     await who.press('ArrowDown');
     const at = (await row(page, 'top right'))[2];
     assert.match((await row(page, 'top right'))[1], /pinned/);
     await page.selectOption('#landmark', { label: 'left wing' });
-    await page.waitForTimeout(80);
+    await frames(page);
     assert.match((await row(page, 'top left'))[1], /pinned/);
     assert.equal((await row(page, 'top left'))[2], at.replace('right', 'left'));
     const pins = JSON.parse((await save(page)).text).stages[1].pins;
     assert.ok('TR' in pins.wr && !pins.wl?.TL, JSON.stringify(pins));
     await page.selectOption('#who', { label: 'top left' });
     await page.click('#unpin');
-    await page.waitForTimeout(80);
+    await frames(page);
     assert.doesNotMatch((await row(page, 'top left'))[1], /pinned/);
     assert.ok(!('TR' in (JSON.parse((await save(page)).text).stages[1].pins.wr ?? {})));
   }));
@@ -126,13 +128,13 @@ check('a file is dragged in; a broken one is refused in words and nothing is los
         return transfer;
       }, [name, text]);
       await page.dispatchEvent('body', 'drop', { dataTransfer: data });
-      await page.waitForTimeout(150);
     };
     await drop('bad.json', before.replace('"pickup"', '"pikup"'));
+    await page.waitForSelector('#notice:not([hidden])');
     assert.match(await page.locator('#notice').textContent(), /Not opened: .*pikup.*pickup/);
     assert.equal((await save(page)).text, before);
     await drop('good.json', before.replace('"Harbour"', '"Jetty"'));
-    assert.ok(await page.locator('#notice').isHidden());
+    await page.waitForSelector('#notice', { state: 'hidden' });
     assert.match(await page.locator('#scheme-name').textContent(), /^Jetty/);
   }));
 
@@ -142,12 +144,12 @@ check('findings are live and each leads to its place', () => withBoard(async (pa
   await page.selectOption('#who', { label: 'top left' });
   await page.fill('#x', '-14');
   await page.keyboard.press('Tab');
-  await page.waitForTimeout(80);
+  await frames(page);
   const findings = page.locator('#findings button');
   assert.ok(await findings.count() > 0);
   await page.locator('#stages input').first().check({ force: true });
   await findings.first().click();
-  await page.waitForTimeout(80);
+  await frames(page);
   assert.equal(await page.locator('#stages input:checked').getAttribute('value'), '1');
 }));
 

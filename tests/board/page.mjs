@@ -41,9 +41,10 @@ export async function launch() {
 /** A fresh page with the board, with the network off. */
 export async function openBoard(browser, options = {}) {
   const context = await browser.newContext({
-    viewport: { width: 1000, height: 800 }, offline: true, ...options,
+    viewport: { width: 1000, height: 800 }, offline: true, ...options, before: undefined,
   });
   const page = await context.newPage();
+  if (options.before) await page.addInitScript(options.before);
   const seen = { requests: [], errors: [] };
   page.on('request', (request) => seen.requests.push(request.url()));
   page.on('pageerror', (error) => seen.errors.push(error.message));
@@ -68,14 +69,22 @@ export async function drag(page, from, to, steps = 12) {
   await page.mouse.up();
 }
 
+/** Waits until what was done has been drawn. */
+export const frames = (page) => page.evaluate(() => new Promise((done) => {
+  requestAnimationFrame(() => requestAnimationFrame(() => setTimeout(done)));
+}));
+
 /** Waits until nobody runs any more. */
 export async function rest(page) {
-  await page.waitForTimeout(40);
+  await frames(page);
   await page.waitForSelector('#field[aria-busy="false"]');
 }
+
+/** A cell's text with ordinary spaces. */
+export const plain = (text) => text.replaceAll('\u00a0', ' ').trim();
 
 /** A row of the table of where everyone stands: [who, does, place, late]. */
 export async function row(page, who) {
   const cells = page.locator('#rows tr', { hasText: who }).first().locator('th, td');
-  return (await cells.allTextContents()).map((text) => text.trim());
+  return (await cells.allTextContents()).map(plain);
 }
