@@ -41,7 +41,7 @@ void bw_plan_build(const bw_scheme *scheme, int stage, bw_plan *plan);
 /// Positions and duties of all plan->spots spots for a ball position; `attackers` may be NULL with
 /// count 0. `out` has room for BW_MAX_SPOTS. At every ball position exactly one spot has
 /// BW_DUTY_BALL, or two have BW_DUTY_HOLD while the ball is behind; exactly one has BW_DUTY_CREASE
-/// unless the rule says none. Reads only; bench/ measures it:
+/// unless the rule says none, or its man has the ball in a match-up. Reads only; bench/ measures it:
 /// about 0.1 microseconds, 0.4 where places are pinned.
 void bw_where(const bw_plan *plan, bw_vec ball, const bw_vec *attackers, int count,
               bw_station *out);

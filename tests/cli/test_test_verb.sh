@@ -187,8 +187,11 @@ if ! sanitised; then
     json 'j.breaks.length === 72 && new Set(j.breaks.map(b => [b.offence, b.defence, b.set, b.start].join())).size === 72'
     json '[64, 65, 54, 43].every(n => j.breaks.filter(b => b.offence * 10 + b.defence === n).length === 18)'
 fi
-timeout -s INT 0.3 "$BREAKWATER" test "$scheme" >"$scratch/out" 2>"$scratch/err"
 what="Ctrl-C"
+for wait in 0.3 1 3; do # on a busy machine the program may not have begun to listen
+    timeout -s INT "$wait" "$BREAKWATER" test "$scheme" >"$scratch/out" 2>"$scratch/err"
+    [ -s "$scratch/err" ] && break
+done
 silent
 talks "Interrupted."
 finish
