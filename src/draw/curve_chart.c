@@ -75,7 +75,7 @@ static void draw_scale(bw_ink *ink, const frame *f) {
         bw_put_int(&t, s);
         put_words(ink, BW_REGULAR, BW_CENTRE_ALIGN, across(f, s), bottom(f) + 12, digits);
     }
-    put_words(ink, BW_REGULAR, BW_LEFT_ALIGN, p->x + p->width + 9, bottom(f) + 12, "seconds given");
+    put_words(ink, BW_REGULAR, BW_LEFT_ALIGN, p->x + p->width + 9, bottom(f) + 12, "seconds");
 }
 
 /// What the scale counts, on a patch, for a beacon may stand behind it.

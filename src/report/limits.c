@@ -13,10 +13,18 @@ static void say_best(const bw_trial *trial, bw_text *out) {
 static void say_typical(const bw_trial *trial, bw_text *out) {
     bw_put(out,
            "Typical is how people choose: mostly the better play, often not the best one, in ");
-    bw_put_int(out, trial->effort.curve.typical.rollouts);
-    bw_put(out, " simulated breaks. Its height rests on three numbers that no open data fixes: how "
-                "sharply players choose, how far they look ahead, and what keeping the ball seems "
-                "worth. Compare with it and rank with it; do not read it as a scoring rate.");
+    bw_put_int(out, trial->curve.forecast.rollouts);
+    bw_put(out,
+           " simulated breaks. Its height rests on how sharply players choose, how far and how "
+           "patiently they look ahead, and what keeping the ball seems worth, which no open "
+           "data fixes. Compare with it and rank with it; do not read it as a scoring rate. "
+           "Even numbers are a plain man-to-man that comes out low: the floor of the curve, "
+           "not a figure to quote.");
+}
+
+static void say_late(const bw_trial *trial, bw_text *out) {
+    (void)trial;
+    bw_put(out, "The late men's arrivals are those for a ball that stays where it starts.");
 }
 
 static void say_assumed(const bw_trial *trial, bw_text *out) {
@@ -44,7 +52,7 @@ static void say_left_out(const bw_trial *trial, bw_text *out) {
 }
 
 bool bw_say_limit(const bw_trial *trial, int index, bw_text *out) {
-    static void (*const limits[])(const bw_trial *, bw_text *) = {say_typical, say_best,
+    static void (*const limits[])(const bw_trial *, bw_text *) = {say_typical, say_best, say_late,
                                                                   say_left_out, say_assumed};
     if (index >= BW_COUNT(limits)) return false;
     limits[index](trial, out);

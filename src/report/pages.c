@@ -19,6 +19,14 @@ void bw_put_rule(bw_ink *ink, const bw_sheet *sheet, double y) {
     bw_ink_end(ink);
 }
 
+void bw_put_estimate(const bw_sheet *sheet) {
+    const bw_box *b = &sheet->block;
+    bw_ink_begin(sheet->ink, BW_TAG_ARTIFACT, "");
+    bw_ink_text(sheet->ink, BW_ROLE_SOFT_TEXT, BW_REGULAR, BW_TYPE_LABEL, BW_RIGHT_ALIGN,
+                b->x + b->width, b->y + 9, "model estimate");
+    bw_ink_end(sheet->ink);
+}
+
 void bw_put_keys(bw_sheet *sheet, uint32_t keys) {
     const bw_box *b = &sheet->block;
     bw_ink_begin(sheet->ink, BW_TAG_ARTIFACT, "");
@@ -46,7 +54,6 @@ bw_status bw_report_page(const bw_report *report, int page, bw_paper paper, bw_i
     if (page < 1 || page > pages) return BW_NOT_FOUND;
     char name[2 * BW_NAME_SIZE + 40];
     bw_text t = bw_text_in(name, sizeof name);
-    bw_put(&t, "Model estimate. ");
     bw_say_owner(report->ground->scheme, &t);
     const bw_foot foot = {.name = name, .charts = page == 2, .page = page, .pages = pages};
     bw_sheet sheet = bw_sheet_begin(ink, paper, &foot);

@@ -9,6 +9,10 @@ void bw_page_worth(const bw_report *report, bw_sheet *sheet);
 void bw_page_answer(const bw_report *report, bw_sheet *sheet);
 void bw_page_standard(const bw_report *report, bw_sheet *sheet);
 
+/// "model estimate" at the top right, where headings leave it room.
+void bw_put_estimate(const bw_sheet *sheet);
+#define BW_ESTIMATE_WIDTH 90.0
+
 /// Draws the key in a line of its own at the foot of the block, which shrinks by it.
 void bw_put_keys(bw_sheet *sheet, uint32_t keys);
 

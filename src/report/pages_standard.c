@@ -51,6 +51,7 @@ void bw_page_standard(const bw_report *r, bw_sheet *sheet) {
     const bw_box *b = &sheet->block;
     bw_ranking table;
     bw_ranking_build(r->standard, r->standard_count, &table);
+    bw_put_estimate(sheet);
     bw_heading(sheet->ink, BW_TAG_H1, BW_ROLE_TEXT, BW_TYPE_HEAD, b->x, b->y + 16, b->width,
                "The standard set of breaks, worst first");
     char line[400];

@@ -15,7 +15,9 @@ static double put_title(const bw_report *r, const bw_sheet *sheet) {
     bw_text t = bw_text_in(line, sizeof line);
     bw_put(&t, r->ground->scheme->name);
     bw_put(&t, ": what a break is worth");
-    bw_heading(sheet->ink, BW_TAG_H1, BW_ROLE_TEXT, 22, b->x, b->y + 18, b->width, line);
+    bw_heading(sheet->ink, BW_TAG_H1, BW_ROLE_TEXT, 22, b->x, b->y + 18,
+               b->width - BW_ESTIMATE_WIDTH, line);
+    bw_put_estimate(sheet);
     t = bw_text_in(line, sizeof line);
     bw_say_break(r->ground, &r->headline->def, &t);
     bw_put(&t, " ");
@@ -45,7 +47,7 @@ static void fill_figures(const bw_trial *trial, figure *f) {
     bw_text t = bw_text_in(f[0].number, sizeof f[0].number);
     bw_put_int(&t, bw_in_100(c->typical[c->answer_s]));
     t = bw_text_in(f[0].meaning, sizeof f[0].meaning);
-    bw_put(&t, "typical play, given ");
+    bw_put(&t, "typical play, within ");
     bw_put_int(&t, c->answer_s);
     bw_put(&t, " s (");
     bw_say_range(c->typical[c->answer_s], c->error[c->answer_s], &t);
@@ -103,7 +105,7 @@ static double put_curve(const bw_report *r, const bw_sheet *sheet, double y) {
 }
 
 /// Columns of the rotations' table, points from the left edge; all but the first are right-aligned.
-static const double at_cost = 225, at_thrown = 280, at_moving = 335, at_set = 385, at_late = 397;
+enum { at_cost = 213, at_thrown = 265, at_moving = 317, at_set = 364, at_late = 376 };
 
 static void put_row(const bw_report *r, const bw_rotation *row, const bw_sheet *sheet, double y) {
     bw_ink *ink = sheet->ink;
@@ -135,10 +137,10 @@ static void put_weak_head(const bw_sheet *sheet, double y) {
     static const struct {
         double at;
         const char *upper, *lower;
-    } heads[] = {{225, "costs in", "100 breaks"},
-                 {280, "thrown", "in 100"},
-                 {335, "worth", "as it is"},
-                 {385, "if all", "are set"}};
+    } heads[] = {{at_cost, "costs in", "100 breaks"},
+                 {at_thrown, "thrown", "in 100"},
+                 {at_moving, "worth", "as it is"},
+                 {at_set, "if all", "are set"}};
     for (int i = 0; i < BW_COUNT(heads); i++) {
         const double x = sheet->block.x + heads[i].at;
         bw_ink_text(sheet->ink, BW_ROLE_SOFT_TEXT, BW_REGULAR, 9, BW_RIGHT_ALIGN, x, y - 11,

@@ -6,9 +6,9 @@
 
 void bw_say_worth_now(const bw_trial *trial, bw_text *out) {
     const bw_curve *c = &trial->curve;
-    bw_put(out, "Given ");
+    bw_put(out, "Within ");
     bw_put_int(out, c->answer_s);
-    bw_put(out, " s, typical play scores in about ");
+    bw_put(out, " s typical play scores in about ");
     bw_put_int(out, bw_in_100(c->typical[c->answer_s]));
     bw_put(out, " of 100 such breaks (another run of the model would say ");
     bw_say_range(c->typical[c->answer_s], c->error[c->answer_s], out);

@@ -5,7 +5,7 @@
 
 #include "report/ranking.h"
 
-/// "Given 4 s, typical play scores in about 28 of 100 such breaks ... Best play scores in 51."
+/// "Within 4 s typical play scores in about 28 of 100 such breaks ... Best play scores in 51."
 void bw_say_worth_now(const bw_trial *trial, bw_text *out);
 
 /// `margin` is the curve's: goals above even numbers that count as beaten.

@@ -86,7 +86,9 @@ static void put_title(const bw_strip *strip, const bw_sheet *sheet, int page) {
     bw_text t = bw_text_in(line, sizeof line);
     bw_put(&t, "What beats it, moment by moment");
     if (page > 1) bw_put(&t, ", continued");
-    bw_heading(sheet->ink, BW_TAG_H1, BW_ROLE_TEXT, BW_TYPE_HEAD, b->x, b->y + 16, b->width, line);
+    bw_heading(sheet->ink, BW_TAG_H1, BW_ROLE_TEXT, BW_TYPE_HEAD, b->x, b->y + 16,
+               b->width - BW_ESTIMATE_WIDTH, line);
+    bw_put_estimate(sheet);
     t = bw_text_in(line, sizeof line);
     bw_say_break(trial->begun.ground, &trial->def, &t);
     bw_put(&t, " ");
@@ -102,7 +104,6 @@ bw_status bw_strip_page(const bw_strip *strip, int page, bw_paper paper, bw_ink 
     const bw_ground *ground = strip->trial->begun.ground;
     char name[2 * BW_NAME_SIZE + 40];
     bw_text t = bw_text_in(name, sizeof name);
-    bw_put(&t, "Model estimate. ");
     bw_say_owner(ground->scheme, &t);
     const bw_foot foot = {.name = name, .charts = true, .page = page, .pages = pages};
     bw_sheet sheet = bw_sheet_begin(ink, paper, &foot);

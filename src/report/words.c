@@ -124,7 +124,15 @@ void bw_say_spot(const bw_ground *ground, bw_vec at, bw_text *out) {
         bw_say_at(ground->scheme, node->at, out);
 }
 
-/// "to the left wing", "behind the goal", "into the slot": where a run or a carry goes.
+static bool begins(const char *text, const char *with) {
+    while (*with && *text == *with) {
+        text++;
+        with++;
+    }
+    return *with == '\0';
+}
+
+/// "to the left wing", "to the hole", "behind the goal", "into the slot": where a run or a carry goes.
 static void say_toward(const bw_ground *ground, int place, bw_text *out) {
     const bw_node *node = &ground->places[place];
     const int i = node->landmark < 0 ? inside_index(node->id) : -1;
@@ -135,9 +143,10 @@ static void say_toward(const bw_ground *ground, int place, bw_text *out) {
     char at[BW_NAME_SIZE + 32];
     bw_text t = bw_text_in(at, sizeof at);
     bw_say_at(ground->scheme, node->at, &t);
-    // A place that is told with "at" is a thing one can go to.
-    if (at[0] == 'a' && at[1] == 't' && at[2] == ' ') bw_put(out, "to the ");
-    bw_say_node(ground, place, out);
+    const char *name = ground->scheme->landmarks[node->landmark].name;
+    // A name that tells where by itself takes no "to".
+    if (!bw_same(at, name)) bw_put(out, begins(name, "the ") ? "to " : "to the ");
+    bw_put(out, name);
 }
 
 /// A cut begun with a ply; the receiver's own is told in place of where he catches.
@@ -187,7 +196,7 @@ void bw_say_step_chance(const bw_trial *trial, int i, bw_text *out) {
 
 void bw_say_defender(const bw_ground *ground, int stage, int job, bool matched, bw_text *out) {
     if (matched) {
-        bw_put(out, "the man on ");
+        bw_put(out, "man on ");
         bw_put_int(out, job + 1);
         return;
     }

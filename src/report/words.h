@@ -44,7 +44,7 @@ void bw_say_step_chance(const bw_trial *trial, int i, bw_text *out);
 /// the chart; where the unit has given him another since, that is said too.
 void bw_say_straggler(const bw_trial *trial, const bw_straggler *man, bw_text *out);
 
-/// "low left", "the man on 3": a job in the unit of the moment.
+/// "low left", "man on 3": a job in the unit of the moment.
 void bw_say_defender(const bw_ground *ground, int stage, int job, bool matched, bw_text *out);
 
 /// "26 to 30": two standard errors either side, in a hundred.

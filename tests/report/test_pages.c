@@ -89,6 +89,30 @@ static void every_sheet_can_be_read(void) {
     }
 }
 
+/// The lowest baseline of running text on the answer's sheet stays above the key.
+static void the_answer_leaves_room_for_the_key(void) {
+    bw_ink *ink = bw_ink_in(memory, sizeof memory);
+    for (int i = 0; i < BREAKS; i++) {
+        const bw_report r = report_of(i);
+        bw_report_page(&r, 2, BW_LETTER, ink);
+        double key = 0, lowest = 0;
+        for (const bw_ink_item *item = bw_ink_first(ink); item; item = bw_ink_next(ink, item)) {
+            if (item->kind != BW_INK_TEXT) continue;
+            const double y = bw_ink_numbers(item)[1];
+            const bool word =
+                item->text == 10 && memcmp(bw_ink_string(item), "goalkeeper", 10) == 0;
+            if (word) key = y;
+        }
+        for (const bw_ink_item *item = bw_ink_first(ink); item; item = bw_ink_next(ink, item)) {
+            if (item->kind != BW_INK_TEXT || item->text < 20) continue;
+            const double y = bw_ink_numbers(item)[1];
+            if (y < key + 20) lowest = bw_max(lowest, y);
+        }
+        CHECK(key > 0);
+        CHECK(lowest < key - 8);
+    }
+}
+
 static void a_page_without_room_says_how_much(void) {
     bw_ink *ink = bw_ink_in(memory, 4096);
     const bw_report r = report_of(0);
@@ -182,6 +206,7 @@ int main(int argc, char **argv) {
     bw_ground_build(&scheme, NULL, &ground, NULL);
     RUN(run_all);
     RUN(every_sheet_can_be_read);
+    RUN(the_answer_leaves_room_for_the_key);
     RUN(a_page_without_room_says_how_much);
     RUN(the_strip_follows_the_answer);
     RUN(the_window_shows_everyone_who_plays);
