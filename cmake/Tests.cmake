@@ -4,10 +4,17 @@
 # `pure-tests` are those of the rooms that use no library.
 set(BW_TEST_ROOMS core scheme draw web outside paint file report team serve cli)
 
+# Searches of many breaks: minutes without optimisation. They carry the label "long", which the debug
+# and msan presets leave out; that the model gives the same answer there, core/test_golden says.
+set(BW_LONG_TESTS core/test_trade cli/test_test_verb.sh)
+
 function(bw_test_environment test)
   set(environment "BW_ROOT=${CMAKE_SOURCE_DIR}" "BREAKWATER=${CMAKE_BINARY_DIR}/breakwater"
       "LSAN_OPTIONS=suppressions=${CMAKE_SOURCE_DIR}/tests/leaks.supp:print_suppressions=0")
   get_filename_component(room ${test} DIRECTORY)
+  if(test IN_LIST BW_LONG_TESTS)
+    list(APPEND room long)
+  endif()
   set_tests_properties(${test} PROPERTIES ENVIRONMENT "${environment}" LABELS "${room}"
                        WORKING_DIRECTORY ${CMAKE_SOURCE_DIR} TIMEOUT 300)
 endfunction()

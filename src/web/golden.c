@@ -2,12 +2,10 @@
 /// The golden scene. Inputs are sums and products of small integers, so that they are the same
 /// everywhere to begin with. A new room of the core adds one part at the end of the table.
 #include "web/golden.h"
-#include "core/ball.h"
 #include "core/hash.h"
 #include "core/level.h"
 #include "core/motion.h"
-#include "core/shape.h"
-#include "core/shot.h"
+#include "core/typical.h"
 #include "draw/book.h"
 #include "scheme/fresh.h"
 #include "web/export.h"
@@ -15,8 +13,9 @@
 /// Too large for WebAssembly's stack, and the golden scene may use no other memory.
 static bw_scheme scheme;
 static bw_plan plan;
-static bw_shot_table shots;
-static double page[BW_INK_PAGE_BYTES / sizeof(double)];
+static bw_ground ground;
+static bw_break played;
+static double room[BW_INK_PAGE_BYTES / sizeof(double)]; // a page, or a search's scratch
 
 static uint64_t maths(void) {
     uint64_t hash = BW_HASH_START;
@@ -99,18 +98,58 @@ static uint64_t shot(void) {
         const bw_level *level = bw_level_at(i);
         for (int metres = 1; metres <= 30; metres++)
             hash = bw_hash_double(hash, bw_ball_time(level->pass_speed, BW_BALL_DRAG, metres));
-        bw_shot_build(level, bw_field_at(0), &shots);
+        bw_shot_build(level, bw_field_at(0), &ground.shot);
         for (int cell = 0; cell < 40 * 40; cell++)
             hash = bw_hash_double(
-                hash, bw_shot_worth(&shots, bw_v(cell % 40 - 19.75, cell / 40 * 0.625)));
+                hash, bw_shot_worth(&ground.shot, bw_v(cell % 40 - 19.75, cell / 40 * 0.625)));
     }
+    return hash;
+}
+
+/// Six against four in a 2-2-2 with the scheme's late men on their way.
+static void begin_break(void) {
+    bw_scheme_fresh(0, 3, &scheme);
+    BW_ASSERT(bw_ground_build(&scheme, NULL, &ground, NULL) == BW_OK);
+    const bw_break_def def = bw_break_default();
+    BW_ASSERT(bw_break_begin(&ground, &def, &played, NULL) == BW_OK);
+}
+
+static uint64_t answer(void) {
+    begin_break();
+    bw_search_def def = bw_search_default();
+    def.depth = 2;
+    bw_answer best;
+    BW_ASSERT(bw_best(&played, &def, room, sizeof room, &best) == BW_OK);
+    uint64_t hash = bw_hash_double(bw_hash_double(BW_HASH_START, best.worth), best.kept);
+    hash = bw_hash_u64(bw_hash_u64(hash, best.played), best.seen);
+    for (int i = 0; i < best.count; i++) {
+        const bw_answer_ply *ply = &best.plies[i];
+        hash = bw_hash_u64(hash, bw_ply_rank(ply->ply));
+        hash = bw_hash_double(bw_hash_double(hash, ply->at_s), ply->end_s);
+        hash = bw_hash_double(bw_hash_vec(hash, ply->to), ply->chance);
+    }
+    return hash;
+}
+
+static uint64_t forecast(void) {
+    begin_break();
+    bw_typical_def def = bw_typical_default();
+    def.rollouts = 6;
+    bw_forecast human;
+    BW_ASSERT(bw_typical(&played, &def, room, sizeof room, &human) == BW_OK);
+    uint64_t hash = bw_hash_u64(BW_HASH_START, human.played);
+    for (int t = 0; t <= BW_MAX_SECONDS; t++)
+        hash = bw_hash_double(bw_hash_double(hash, human.worth[t]), human.error[t]);
+    hash = bw_hash_double(bw_hash_double(hash, human.lost), human.shots);
+    for (int i = 0; i < human.use_count; i++)
+        hash = bw_hash_double(bw_hash_double(hash, human.use[i].share), human.use[i].first);
     return hash;
 }
 
 /// Everything in the ink of every page of the starting scheme's book.
 static uint64_t book(void) {
     uint64_t hash = BW_HASH_START;
-    bw_ink *ink = bw_ink_in(page, sizeof page);
+    bw_ink *ink = bw_ink_in(room, sizeof room);
     bw_scheme_fresh(0, 3, &scheme);
     const int pages = bw_book_pages(&scheme);
     for (int i = 1; i <= pages; i++) {
@@ -133,7 +172,8 @@ static const struct {
     const char *name;
     uint64_t (*hash)(void);
 } parts[] = {
-    {"maths", maths}, {"motion", motion}, {"shape", shape}, {"shot", shot}, {"book", book},
+    {"maths", maths},   {"motion", motion},     {"shape", shape}, {"shot", shot},
+    {"answer", answer}, {"forecast", forecast}, {"book", book},
 };
 
 BW_EXPORT(bw_golden_count)
