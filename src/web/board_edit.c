@@ -19,6 +19,18 @@ static void own_pins(const bw_scheme *scheme, bw_stage *stage) {
     }
 }
 
+/// Pins that follow from their twins, anew, as a reader finds them.
+static void follow_twins(bw_board *board) {
+    bw_stage *stage = stage_of(board);
+    bw_find_twins(&board->scheme);
+    for (int l = 0; l < board->scheme.landmark_count; l++) {
+        for (int s = 0; s < stage->defenders; s++) {
+            if (stage->pinned[l][s] == 2) stage->pinned[l][s] = 0;
+        }
+    }
+    bw_mirror_pins(&board->scheme, stage);
+}
+
 static void move_home(bw_board *board, int spot, bw_vec at) {
     bw_stage *stage = stage_of(board);
     bw_spot *one = &stage->spots[spot];
@@ -33,7 +45,6 @@ static void move_home(bw_board *board, int spot, bw_vec at) {
     one->derived = 0;
     if (twin >= 0) stage->spots[twin].derived = 0;
     one->home = at;
-    bw_find_twins(&board->scheme);
 }
 
 /// With edits unlocked the twin must not follow: he is pinned where he stands now, for a file mirrors
@@ -55,10 +66,8 @@ static void pin(bw_board *board, int landmark, int spot, bw_vec at) {
     if (paired && !board->mirrored && other != landmark) hold_twin(board, other, twin);
     stage->pinned[landmark][spot] = 1;
     stage->pins[landmark][spot] = at;
-    if (!paired || !board->mirrored) return;
     // Away from the centre line the twin's own pin gives way; on it each man may have his own.
-    if (other != landmark || stage->pinned[other][twin] == 2) stage->pinned[other][twin] = 0;
-    bw_mirror_pins(&board->scheme, stage);
+    if (paired && board->mirrored && other != landmark) stage->pinned[other][twin] = 0;
 }
 
 void bw_board_unpin(bw_board *board, int spot) {
@@ -67,8 +76,10 @@ void bw_board_unpin(bw_board *board, int spot) {
     if (landmark < 0 || spot < 0 || spot >= stage->defenders) return;
     const int other = board->scheme.landmarks[landmark].twin, twin = stage->spots[spot].twin;
     stage->pinned[landmark][spot] = 0;
-    if (other >= 0 && twin >= 0 && (other != landmark || stage->pinned[other][twin] == 2))
-        stage->pinned[other][twin] = 0;
+    follow_twins(board);
+    if (stage->pinned[landmark][spot]) { // his twin's pin would bring it back
+        stage->pinned[other][twin] = stage->pinned[landmark][spot] = 0;
+    }
     bw_board_prepare(board);
     bw_board_settle(board);
 }
@@ -79,6 +90,7 @@ void bw_board_move_edit(bw_board *board, int spot, bw_vec at) {
         move_home(board, spot, at);
     else if (landmark >= 0)
         pin(board, landmark, spot, at);
+    follow_twins(board);
     bw_board_prepare(board);
     bw_board_settle(board);
 }

@@ -1,0 +1,183 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+/// The board's state: men run as the motion model lets them, and an edit by hand leaves in memory what
+/// a file of it says.
+#include "core/level.h"
+#include "file/document.h"
+#include "harness.h"
+#include "scheme/fresh.h"
+#include "web/board.h"
+
+static bw_board board, other;
+
+static void begin(bw_board *b, const bw_scheme *scheme, int stage) {
+    bw_board_reset(b);
+    b->scheme = *scheme;
+    b->open = true;
+    b->ball = scheme->landmarks[0].at;
+    bw_board_show(b, stage);
+}
+
+static void begin_fresh(int stage) {
+    static bw_scheme scheme;
+    bw_scheme_fresh(0, 3, &scheme);
+    begin(&board, &scheme, stage);
+}
+
+/// The level's own top speed, and its reaction before anybody moves (core/level.h).
+static void runs_at_real_speed(void) {
+    unsigned long long seed = 41;
+    for (int stage = 0; stage < 4; stage++) {
+        begin_fresh(stage);
+        for (int n = 0; n < 400; n++) {
+            if (n % 25 == 0)
+                bw_board_move(&board, 0,
+                              bw_v(test_uniform(&seed, -15, 15), test_uniform(&seed, -6, 18)));
+            bw_vec was[BW_MAX_SPOTS];
+            for (int s = 0; s < board.plan.spots; s++)
+                was[s] = board.shown[s].at;
+            const double dt = test_uniform(&seed, 0, 0.1);
+            bw_board_run(&board, dt);
+            for (int s = 0; s < board.plan.spots; s++) {
+                const double snap = 0.051; // a man who is there is put on his place
+                CHECK(bw_distance(was[s], board.shown[s].at) <= board.legs.vmax * dt + snap);
+            }
+        }
+    }
+}
+
+static void sees_the_ball_late(void) {
+    begin_fresh(1);
+    const bw_vec was = board.shown[2].at;
+    bw_board_move(&board, 0, bw_v(-12, -5));
+    CHECK(board.delay >= 2);
+    for (int i = 0; i < board.delay; i++) {
+        bw_board_run(&board, BW_BOARD_STEP);
+        CHECK_SAME(board.shown[2].at.x, was.x);
+        CHECK_SAME(board.shown[2].at.y, was.y);
+    }
+    bw_board_say(&board);
+    CHECK(board.view.running);
+    CHECK(board.view.last[0] != '\0');
+}
+
+static void comes_to_rest_on_his_place(void) {
+    begin_fresh(2);
+    bw_board_move(&board, 0, bw_v(9, 3));
+    for (int i = 0; i < 200 && board.view.running; i++)
+        bw_board_run(&board, BW_BOARD_STEP);
+    CHECK(!board.view.running);
+    bw_board_say(&board);
+    for (int s = 0; s < board.plan.spots; s++) {
+        CHECK_SAME(board.shown[s].at.x, board.station[s].at.x);
+        CHECK_SAME(board.shown[s].at.y, board.station[s].at.y);
+        CHECK_SAME(board.view.token[1 + s].late, 0);
+    }
+}
+
+/// Twice as many frames show the same run: pictures may be taken at any rate.
+static void does_not_mind_the_frame_rate(void) {
+    begin_fresh(1);
+    other = board;
+    bw_board_move(&board, 0, bw_v(-11, 4));
+    bw_board_move(&other, 0, bw_v(-11, 4));
+    for (int i = 0; i < 60; i++) {
+        bw_board_run(&board, BW_BOARD_STEP);
+        bw_board_run(&other, BW_BOARD_STEP / 2);
+        bw_board_run(&other, BW_BOARD_STEP / 2);
+        for (int s = 0; s < board.plan.spots; s++) {
+            CHECK_SAME(board.shown[s].at.x, other.shown[s].at.x);
+            CHECK_SAME(board.shown[s].at.y, other.shown[s].at.y);
+        }
+    }
+}
+
+static void runs_in_mirror_images(void) {
+    static bw_scheme scheme, mirrored;
+    unsigned long long seed = 5;
+    bw_scheme_fresh(0, 4, &scheme);
+    bw_scheme_mirror(&scheme, &mirrored);
+    for (int stage = 0; stage < 4; stage++) {
+        begin(&board, &scheme, stage);
+        begin(&other, &mirrored, stage);
+        for (int n = 0; n < 300; n++) {
+            if (n % 20 == 0) {
+                const double x = test_uniform(&seed, -15, 15);
+                const bw_vec at = bw_v(x, test_uniform(&seed, -6, 18));
+                bw_board_move(&board, 0, at);
+                bw_board_move(&other, 0, bw_mirror(at));
+            }
+            bw_board_run(&board, 0.03);
+            bw_board_run(&other, 0.03);
+            for (int s = 0; s < board.plan.spots; s++) {
+                CHECK_SAME(other.shown[s].at.x, -board.shown[s].at.x);
+                CHECK_SAME(other.shown[s].at.y, board.shown[s].at.y);
+            }
+        }
+    }
+}
+
+/// Places in a file have four decimals of a yard.
+static void check_place(bw_vec got, bw_vec want) {
+    CHECK_NEAR(got.x, want.x, 1e-4);
+    CHECK_NEAR(got.y, want.y, 1e-4);
+}
+
+static void check_stage(const bw_scheme *file, const bw_scheme *memory, int g) {
+    const bw_stage *a = &file->stages[g], *b = &memory->stages[g];
+    for (int s = 0; s < a->defenders; s++) {
+        check_place(a->spots[s].home, b->spots[s].home);
+        for (int l = 0; l < file->landmark_count; l++) {
+            CHECK_INT(a->pinned[l][s] != 0, b->pinned[l][s] != 0);
+            if (a->pinned[l][s] && b->pinned[l][s]) check_place(a->pins[l][s], b->pins[l][s]);
+        }
+    }
+}
+
+/// One random edit; false when the reader refuses what came of it (two homes in one place).
+static bool edit(unsigned long long *seed) {
+    static bw_scheme read;
+    bw_error error;
+    const double x = test_uniform(seed, -9, 9);
+    const bw_vec at = bw_v(x, test_uniform(seed, -4, 14));
+    board.mirrored = test_random(seed) % 3 > 0;
+    bw_board_set_mode(&board, test_random(seed) % 3 ? BW_BOARD_PINS : BW_BOARD_HOMES);
+    bw_board_ball_to(&board, (int)(test_random(seed) % (unsigned)board.scheme.landmark_count));
+    const int spot = (int)(test_random(seed) % (unsigned)board.plan.spots);
+    if (board.mode == BW_BOARD_PINS && test_random(seed) % 5 == 0)
+        bw_board_unpin(&board, spot);
+    else
+        bw_board_move(&board, 1 + spot, at);
+    if (board.mode == BW_BOARD_HOMES && board.scheme.stages[board.stage].spots[spot].twin != spot)
+        CHECK(bw_distance(board.scheme.stages[board.stage].spots[spot].home, at) < 0.1);
+    const int length = bw_board_save(&board);
+    if (bw_document_parse(board.output, (size_t)length, &read, &error) != BW_OK) return false;
+    for (int g = 0; g < read.stage_count; g++)
+        check_stage(&read, &board.scheme, g);
+    board.scheme = read; // as the page does
+    bw_board_show(&board, board.stage);
+    return true;
+}
+
+static void edits_are_what_a_file_says(void) {
+    unsigned long long seed = 12;
+    int taken = 0;
+    for (int i = 0; i < 600; i++) {
+        if (i % 12 == 0) begin_fresh(i / 12 % 4);
+        if (edit(&seed)) {
+            taken++;
+        } else {
+            begin_fresh(i / 12 % 4);
+        }
+    }
+    CHECK(taken > 500);
+}
+
+int main(int argc, char **argv) {
+    RUN(runs_at_real_speed);
+    RUN(sees_the_ball_late);
+    RUN(comes_to_rest_on_his_place);
+    RUN(does_not_mind_the_frame_rate);
+    RUN(runs_in_mirror_images);
+    RUN(edits_are_what_a_file_says);
+    return test_report(argc, argv);
+}
