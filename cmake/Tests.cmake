@@ -1,7 +1,7 @@
 # SPDX-License-Identifier: GPL-3.0-or-later
 # Each tests/ROOM/test_*.c is one program and one CTest test, named ROOM/test_*; so is each script
 # tests/ROOM/test_*.sh. All of them find the program in BREAKWATER and the source tree in BW_ROOT.
-# `pure-tests` are those of the rooms that use no library.
+# `pure-tests` are those that use no library but C's.
 set(BW_TEST_ROOMS core scheme draw web outside paint file report team serve cli)
 
 # Searches of many breaks: minutes without optimisation. They carry the label "long", which the debug
@@ -33,7 +33,7 @@ foreach(room IN LISTS BW_TEST_ROOMS)
     target_link_libraries(${target} PRIVATE ${BW_ROOMS} m)
     bw_native(${target})
     bw_threads(${target})
-    if(room MATCHES "^(core|scheme|draw|web)$")
+    if(room MATCHES "^(core|web)$")
       add_dependencies(pure-tests ${target})
     endif()
     if(room STREQUAL "outside")
