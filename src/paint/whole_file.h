@@ -1,6 +1,6 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-/// A file that is either whole or not there: written beside its place under another name and renamed
-/// at the end. Private to this room.
+/// A file that is either whole or not there: its bytes gather elsewhere and are saved at the end, in the
+/// way scheme files are (links kept, devices written through). Private to this room.
 #ifndef BW_PAINT_WHOLE_FILE_H
 #define BW_PAINT_WHOLE_FILE_H
 
@@ -9,9 +9,8 @@
 #include <stdio.h>
 
 typedef struct bw_whole_file {
-    FILE *stream;    ///< write here
+    FILE *stream;    ///< write, read and seek here
     char path[4096]; ///< where it will be
-    char part[4160]; ///< where it is until then
 } bw_whole_file;
 
 /// BW_OK, or BW_FILE with one sentence in *why.
