@@ -87,19 +87,18 @@ static bool begins(const char *word, const char *with) {
 /// most; or its beginning.
 static const char *nearest(bw_words words, const char *given) {
     size_t length = bw_text_length(given);
-    const char *best = NULL;
-    int best_d = length < 6 ? 2 : 3;
+    int best = -1, best_d = length < 6 ? 2 : 3;
     if (length < 2) return NULL;
     for (int i = 0; i < words.count; i++) {
         int d = bw_edit_distance(given, words.word[i], 2);
         if (d >= best_d) continue;
         best_d = d;
-        best = words.word[i];
+        best = i;
     }
-    for (int i = 0; i < words.count && !best && length >= 3; i++) {
-        if (begins(words.word[i], given)) best = words.word[i];
+    for (int i = 0; i < words.count && best < 0 && length >= 3; i++) {
+        if (begins(words.word[i], given)) best = i;
     }
-    return best;
+    return best < 0 ? NULL : words.word[best];
 }
 
 static bool listed_before(bw_words words, int index) {
