@@ -1,7 +1,8 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-/// The first two sheets: the cover with the map of ball places and the table of calls, and the shapes
-/// side by side. And the last one: the coach's notes.
+/// The cover, two sheets: the map of ball places and the table of calls; the shapes side by side with
+/// each man's call and job. And the last one: the coach's notes.
 #include "core/level.h"
+#include "core/shape.h"
 #include "core/text.h"
 #include "draw/book_parts.h"
 #include "draw/chart.h"
@@ -147,14 +148,33 @@ void bw_book_cover(const bw_scheme *scheme, const bw_danger *danger, bw_sheet *s
     bw_sheet_scale(sheet, scheme->units, view.scale);
 }
 
-/// One shape: its chart with the spots' names, and what each man calls.
+/// A man's job in a few words: the duties he has at one named place of the ball or another, but for
+/// helping next to it or away from it, which everyone does.
+static void say_job_in_short(const bw_scheme *scheme, const bw_plan *plan, int spot, bw_text *out) {
+    bool has[BW_DUTY_COUNT] = {false};
+    for (int l = 0; l < scheme->landmark_count; l++) {
+        bw_station stations[BW_MAX_SPOTS];
+        bw_where(plan, scheme->landmarks[l].at, NULL, 0, stations);
+        has[stations[spot].duty] = true;
+    }
+    bool any = false;
+    for (int d = 0; d < BW_DUTY_COUNT; d++) {
+        if (!has[d] || d == BW_DUTY_ADJACENT || d == BW_DUTY_BACKSIDE) continue;
+        if (any) bw_put(out, ", ");
+        bw_put(out, bw_duty_name((bw_duty)d));
+        any = true;
+    }
+    if (!any) bw_put(out, bw_duty_name(BW_DUTY_ADJACENT));
+}
+
+/// One shape: its chart with the spots' names, and what each man calls and does.
 static double draw_shape(bw_ink *ink, const bw_scheme *scheme, int stage_index, double x, double y,
                          double tall) {
     const bw_stage *stage = &scheme->stages[stage_index];
     const double title = 19, leading = BW_LEADING_SMALL;
-    const int rows = (stage->defenders + 1) / 2;
+    const double call_room = 96; // from the code to the job
     const bw_window window = bw_window_unit(scheme);
-    const double room = tall - title - 2 * BW_BORDER - 8 - 3 * leading;
+    const double room = tall - title - 2 * BW_BORDER - 8 - BW_MAX_SPOTS * leading;
     const double wide = bw_min(BW_COLUMN - 2 * BW_BORDER, bw_view_width(window, room));
     char buffer[LINE_SIZE];
     bw_text t = bw_text_in(buffer, sizeof buffer);
@@ -176,16 +196,21 @@ static double draw_shape(bw_ink *ink, const bw_scheme *scheme, int stage_index, 
     bw_draw_scene(ink, &scene, &view, bw_marks_small(), false);
     bw_ink_end(ink);
 
+    bw_plan plan;
+    bw_plan_build(scheme, stage_index, &plan);
     const double under = view.box.y + view.box.height + BW_BORDER + 7;
     for (int s = 0; s < stage->defenders; s++) {
-        const double left = x + (s / rows) * (BW_COLUMN / 2 + 4);
-        const double base = under + BW_TYPE_SMALL + (s % rows) * leading;
+        const double base = under + BW_TYPE_SMALL + s * leading;
         t = bw_text_in(buffer, sizeof buffer);
         put_call(&t, stage->spots[s].call);
-        bw_ink_text(ink, BW_ROLE_TEXT, BW_BOLD, BW_TYPE_SMALL, BW_LEFT_ALIGN, left, base,
+        bw_ink_text(ink, BW_ROLE_TEXT, BW_BOLD, BW_TYPE_SMALL, BW_LEFT_ALIGN, x, base,
                     stage->spots[s].id);
-        bw_line_of(ink, BW_ROLE_TEXT, BW_REGULAR, BW_TYPE_SMALL, left + 26, base,
-                   BW_COLUMN / 2 - 34, buffer);
+        bw_line_of(ink, BW_ROLE_TEXT, BW_REGULAR, BW_TYPE_SMALL, x + 26, base, call_room - 8,
+                   buffer);
+        t = bw_text_in(buffer, sizeof buffer);
+        say_job_in_short(scheme, &plan, s, &t);
+        bw_line_of(ink, BW_ROLE_SOFT_TEXT, BW_REGULAR, BW_TYPE_SMALL, x + 26 + call_room, base,
+                   BW_COLUMN - 26 - call_room, buffer);
     }
     return view.scale;
 }
@@ -197,7 +222,7 @@ void bw_book_shapes(const bw_scheme *scheme, bw_sheet *sheet) {
     const double tall = (block->height - head - gap) / 2;
     double scale = 0;
     bw_heading(ink, BW_TAG_H1, BW_ROLE_TEXT, BW_TYPE_HEAD, block->x, block->y + BW_TYPE_HEAD,
-               block->width, "The shapes, and what each man calls");
+               block->width, "The shapes, what each man calls, and his job");
     for (int s = 0; s < scheme->stage_count; s++) {
         scale = draw_shape(ink, scheme, s, block->x + (s % 2) * (BW_COLUMN + BW_GUTTER),
                            block->y + head + (s / 2) * (tall + gap), tall);
