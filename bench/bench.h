@@ -20,7 +20,7 @@ typedef struct bench_result {
 typedef bool bench_run(bench_result *result);
 
 typedef struct bench {
-    const char *name; ///< lower case with hyphens; outside scripts know benches by it
+    const char *name; ///< lower case; outside scripts know benches by it
     const char *what; ///< one line for people
     bench_run *run;
 } bench;
