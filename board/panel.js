@@ -187,7 +187,7 @@ export class Panel {
     }));
     if (findings.length > 0) return;
     const item = document.createElement('li');
-    item.textContent = 'Nothing found: every man has a place and time to get there.';
+    item.textContent = 'The check finds nothing to say about this scheme.';
     list.append(item);
   }
 
