@@ -41,9 +41,9 @@ static const named_place five[] = {{"LL", "low left", -3.5, 2.5},
                                    {"M", "middle", 0, 6},
                                    {"TL", "top left", -5.5, 13},
                                    {"TR", "top right", 5.5, 13}};
-static const named_place six[] = {{"LL", "low left", -3, 2.5},  {"LR", "low right", 3, 2.5},
-                                  {"WL", "wing left", -7.5, 6.5}, {"WR", "wing right", 7.5, 6.5},
-                                  {"TL", "top left", -4, 12},     {"TR", "top right", 4, 12}};
+static const named_place six[] = {{"LL", "low left", -3.5, 2.5}, {"LR", "low right", 3.5, 2.5},
+                                  {"WL", "wing left", -7.5, 6},  {"WR", "wing right", 7.5, 6},
+                                  {"TL", "top left", -4, 12},    {"TR", "top right", 4, 12}};
 
 static bw_vec yards(double x, double y) {
     return bw_v(x * YD, y * YD);
