@@ -88,6 +88,7 @@ check('a man is pinned at a landmark, mirrored, found in the file, and unpinned'
     const who = page.locator('#tokens button[aria-label^="Top right"]');
     await who.press('ArrowLeft');
     await who.press('ArrowDown');
+    await frames(page);
     const at = (await row(page, 'top right'))[2];
     assert.match((await row(page, 'top right'))[1], /pinned/);
     await page.selectOption('#landmark', { label: 'left wing' });
