@@ -26,7 +26,7 @@ static double shot_of(const bw_bound *bound, bw_runner r) {
 }
 
 void bw_bound_begin(const bw_break *b, const bw_state *s, int depth, int left, bw_bound *bound) {
-    *bound = (bw_bound){.b = b, .s = s, .depth = depth, .left = left};
+    *bound = (bw_bound){.b = b, .s = s, .depth = depth, .left = left, .need = -1};
     const bw_ground *g = b->ground;
     const int h = s->holder;
     bound->shot_now = shot_of(bound, bw_runner_of(s, h));
@@ -66,6 +66,12 @@ static bw_hope pass_hope(const bw_bound *bound, bw_ply p) {
 static bw_hope last_pass_hope(const bw_bound *bound, bw_ply p) {
     const bw_state *s = bound->s;
     const bw_ground *g = bound->b->ground;
+    // To run a man step by step is dear, and often it is plain beforehand that he gets nowhere.
+    if (p.cutter == p.to || s->moving[(int)p.to]) {
+        bw_hope rough = pass_hope(bound, p);
+        rough.after = bound->most[(int)p.to];
+        if (rough.chance * rough.after < bound->need) return rough;
+    }
     bw_runner thrower = bw_runner_of(s, s->holder), receiver = bw_runner_of(s, p.to);
     if (p.cutter == p.to) bw_runner_send(&receiver, g->places[(int)p.cut_place].at);
     bw_runner_go(&thrower, &g->carrier, g->release, 0);
@@ -96,6 +102,9 @@ static bw_hope last_run_hope(const bw_bound *bound, bw_ply p) {
     if (p.kind == BW_CARRY) {
         const bw_vec there = g->places[(int)p.to].at;
         ticks = bw_carry_ticks(g, bw_distance(bw_v(r.x, r.y), there));
+        const bw_hope rough = {1, RAISED * bw_shot_most(&g->shot, bw_v(r.x, r.y),
+                                                        reach(bound, s->holder, ticks + g->shoot))};
+        if (rough.after < bound->need) return rough;
         bw_runner_send(&r, there);
         bw_runner_go(&r, &g->carrier, ticks, bound->b->reaction[(int)s->in]);
         bw_runner_stop(&r);

@@ -16,6 +16,7 @@ typedef struct bw_bound {
     double shot_now;               ///< at least the worth of a shot by the holder now
     double most[BW_MAX_ATTACKERS]; ///< at least the worth of any shot this man may come to
     double best;                   ///< the largest of them
+    double need; ///< a hope below this may be rough: it will not be looked at; -1 at first
 } bw_bound;
 
 void bw_bound_begin(const bw_break *b, const bw_state *s, int depth, int left, bw_bound *bound);

@@ -141,6 +141,7 @@ static void visit(search *s, const bw_state *from, int depth, int ply_number, do
     s->seen++;
     if (!prune || bound.shot_now >= floor) shoot_now(s, from, best);
     if (depth == 0) return;
+    if (prune) bound.need = bw_max(floor, best->worth);
 
     // Step 3. List the plies, each with the most that can come of it.
     const int count = bw_plies(s->b, from, here->plies);
