@@ -11,9 +11,9 @@ typedef struct score {
 } score;
 
 /// Members of each set of six columns: a look-up, for the portable count is a function call.
-#define TWO(n) n, n + 1
-#define FOUR(n) TWO(n), TWO(n + 1)
-#define SIXTEEN(n) FOUR(n), FOUR(n + 1), FOUR(n + 1), FOUR(n + 2)
+#define TWO(n) (n), (n) + 1
+#define FOUR(n) TWO(n), TWO((n) + 1)
+#define SIXTEEN(n) FOUR(n), FOUR((n) + 1), FOUR((n) + 1), FOUR((n) + 2)
 static const uint8_t members[1 << BW_MATCH_MAX] = {SIXTEEN(0), SIXTEEN(1), SIXTEEN(1), SIXTEEN(2)};
 
 static bool better(double worst, double sum, const score *than, bool bottleneck) {
