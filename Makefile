@@ -8,7 +8,7 @@ FUZZ_SECONDS ?= 30
 .PHONY: build setup demo check board board-file bench wasm fuzz install format clean help
 
 build: build/build.ninja ## the program, at build/breakwater
-	cmake --build build -j $(JOBS)
+	cmake --build build -j $(JOBS) --target breakwater
 
 build/build.ninja:
 	cmake --preset release
@@ -23,8 +23,8 @@ check: ## every test, in every build; ends with the count
 	@tools/setup.sh check
 	@JOBS=$(JOBS) tools/check.sh
 
-board: build ## serve the board on this machine
-	build/breakwater board
+board: board-file ## the board, ready to open in a browser
+	@echo "Open file://$(CURDIR)/build/board/breakwater-board.html in a browser."
 
 board-file: build/build.ninja node_modules/.package-lock.json ## the board as one page, at build/board/breakwater-board.html
 	cmake --build build -j $(JOBS) --target board-file

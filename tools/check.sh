@@ -13,7 +13,7 @@ passed=0
 failed=0
 
 build() { # PRESET COMPILER [TARGET]
-    CC=$2 cmake --preset "$1" && cmake --build --preset "$1" -j "$JOBS" ${3:+--target "$3"}
+    CC=$2 cmake --preset "$1" -DBUILD_TESTING=ON && cmake --build --preset "$1" -j "$JOBS" ${3:+--target "$3"}
 }
 build_and_test() {
     build "$1" "$2" && ctest --preset "$1" -j "$JOBS"

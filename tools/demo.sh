@@ -1,13 +1,27 @@
 #!/bin/sh
 # SPDX-License-Identifier: GPL-3.0-or-later
-# What `make demo` shows: the Port Merrow Terns' scheme, checked and printed as a book.
+# What `make demo` shows: the Port Merrow Terns' scheme checked, printed as a book, and tested.
 set -eu
 cd "$(dirname "$0")/.."
+scheme=examples/terns.json
 mkdir -p out
 
-echo "Reading and checking examples/terns.json"
-build/breakwater check examples/terns.json
+made() { # FILE WHAT
+    echo "Made $1 ($(($(wc -c <"$1") / 1024)) kB): $2"
+}
 
-echo "Printing the book"
-build/breakwater draw examples/terns.json --book -o out/terns-book.pdf
-echo "Made out/terns-book.pdf ($(($(wc -c <out/terns-book.pdf) / 1024)) kB)"
+echo "Reading and checking $scheme"
+build/breakwater check $scheme
+
+build/breakwater draw $scheme -o out/terns-book.pdf 2>/dev/null
+made out/terns-book.pdf "where everyone stands, for every stage and ball"
+
+build/breakwater test $scheme -o out/terns-test.pdf 2>/dev/null
+made out/terns-test.pdf "what a break is worth, and what beats the scheme"
+
+build/breakwater draw $scheme --answer -o out/terns-answer.pdf 2>/dev/null
+made out/terns-answer.pdf "the offence's best answer, moment by moment"
+
+echo
+build/breakwater test $scheme --quick | sed '/^Worth over time/,$d'
+echo "All of it: build/breakwater test $scheme"
