@@ -42,9 +42,12 @@ void bw_break_stations(const bw_break *b, const bw_state *s, bw_vec ball, int ma
     bw_station station[BW_MAX_SPOTS];
     if (!s->matched) bw_where(&b->ground->plans[s->in], ball, at, count, station);
     for (int d = 0; d < b->defenders; d++) {
+        const int job = s->job[d];
         bw_vec to = b->late_spot[d];
-        if (s->counted[d] && s->matched) to = bw_mark_place(at[s->job[d]], ball, s->job[d] == man);
-        if (s->counted[d] && !s->matched) to = station[s->job[d]].at;
+        if (s->counted[d] && !s->matched)
+            to = station[job].at;
+        else if (s->counted[d])
+            to = job == man ? bw_mark_place(ball, ball, true) : bw_sag_place(at[job], ball);
         tx[d] = to.x;
         ty[d] = to.y;
     }
@@ -55,7 +58,7 @@ void bw_break_follow(const bw_break *b, const bw_state *s, bw_vec ball, unsigned
     for (int d = 0; d < b->defenders && ran; d++) {
         const int a = s->job[d];
         if (!s->counted[d] || !(ran >> a & 1u)) continue;
-        const bw_vec to = bw_mark_place(s->moving[a] ? seen_at(s, a) : bw_man(s, a), ball, false);
+        const bw_vec to = bw_sag_place(s->moving[a] ? seen_at(s, a) : bw_man(s, a), ball);
         tx[d] = to.x;
         ty[d] = to.y;
     }

@@ -10,7 +10,6 @@ static const double ball_side = 0.4;         ///< m: and this far toward the bal
 static const double far_discount =
     0.6; ///< an attacker at the edge of the area counts this much less
 static const double on_ball_gap = 1.4; ///< m goal side of a carrier he has
-static const double sag_base = 0.10, sag_rise = 0.018, sag_least = 0.1, sag_most = 0.42;
 
 /// About the angle of goal mouth an attacker sees, rad: small-angle form of the published
 /// expected-goals angle (R. Pollard, J. Ensum, S. Taylor 2004), cheap enough to ask everywhere.
@@ -30,8 +29,7 @@ bw_vec bw_mark_place(bw_vec attacker, bw_vec ball, bool has_ball) {
         double r = bw_length(attacker);
         return r > 0 ? bw_scale(attacker, bw_max(1 - on_ball_gap / r, 0.4)) : goal;
     }
-    double sag = bw_clamp(sag_base + sag_rise * bw_distance(attacker, ball), sag_least, sag_most);
-    return bw_lerp(attacker, goal, sag);
+    return bw_sag_place(attacker, ball);
 }
 
 /// The attacker in this station's area worth most, or -1.

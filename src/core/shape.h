@@ -49,4 +49,11 @@ void bw_where(const bw_plan *plan, bw_vec ball, const bw_vec *attackers, int cou
 /// Where a man who has an attacker stands: goal side of him, tighter the nearer the ball.
 bw_vec bw_mark_place(bw_vec attacker, bw_vec ball, bool has_ball);
 
+/// The same while the attacker does not have the ball. Inline, for every man of every step of a break
+/// asks: a tenth of a forecast's time. Share of the way to the goal: common practice, no source.
+static inline bw_vec bw_sag_place(bw_vec attacker, bw_vec ball) {
+    const double sag = bw_clamp(0.10 + 0.018 * bw_distance(attacker, ball), 0.10, 0.42);
+    return bw_lerp(attacker, bw_v(0, 0), sag);
+}
+
 #endif
