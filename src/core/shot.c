@@ -180,7 +180,7 @@ double bw_shot_most(const bw_shot_table *table, bw_vec p, double radius) {
 
 /// What one defender leaves, given the shooter's distance `g` from the goal's centre and the unit
 /// vector to it.
-static double left_by(const bw_level *level, bw_vec to_goal, double g, bw_vec man) {
+static inline double left_by(const bw_level *level, bw_vec to_goal, double g, bw_vec man) {
     const double d2 = bw_length2(man), along = bw_dot(man, to_goal);
     const double far = level->stick_reach + BODY_FADE;
     double left = 1;
