@@ -17,9 +17,9 @@ static const bench benches[] = {
     {"same_answer_time", "time for the best line of 6 against 4, 4 s, depth 5",
      bench_same_answer_time},
     {"where", "where everyone stands, by rule", bench_where},
-    {"where-pinned", "where everyone stands, with pins", bench_where_pinned},
-    {"book-ink", "the picture book as ink", bench_book_ink},
-    {"book-pdf", "the picture book as PDF", bench_book_pdf},
+    {"where_pinned", "where everyone stands, with pins", bench_where_pinned},
+    {"book_ink", "the picture book as ink", bench_book_ink},
+    {"book_pdf", "the picture book as PDF", bench_book_pdf},
 };
 
 static bool wanted(const char *name, int count, char *const *names) {

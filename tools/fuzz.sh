@@ -8,8 +8,10 @@ seconds=${1:-30}
 for program in build/fuzz/fuzz/fuzz_*; do
     name=${program##*/fuzz_}
     found=build/fuzz/found/$name
+    log=build/fuzz/$name.log
     mkdir -p "$found"
     echo "Fuzzing $name for $seconds seconds"
-    "$program" -max_total_time="$seconds" -print_final_stats=1 -verbosity=0 \
-        -artifact_prefix="$found/crash-" "$found" "tests/fuzz/corpus/$name"
+    "$program" -max_total_time="$seconds" -print_final_stats=1 -artifact_prefix="$found/crash-" \
+        "$found" "tests/fuzz/corpus/$name" >"$log" 2>&1 || { tail -n 40 "$log"; exit 1; }
+    sed -n 's/^stat::\([a-z_]*\): *\(.*\)/    \1 \2/p' "$log"
 done
