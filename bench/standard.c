@@ -31,6 +31,11 @@ typedef struct taken {
     double wall, processor; ///< seconds
 } taken;
 
+static bool same_break(const bw_break_def *a, const bw_break_def *b) {
+    return a->offence == b->offence && a->defence == b->defence && bw_same(a->set, b->set) &&
+           bw_same(a->start, b->start);
+}
+
 static bool run_set(set *s, taken *t) {
     bw_error error;
     bw_source source;
@@ -47,11 +52,13 @@ static bool run_set(set *s, taken *t) {
     const int count = bw_standard_set(&s->scheme, defs);
     s->trials[0].def = bw_standard_break(&s->scheme);
     s->trials[0].effort = bw_effort_default();
+    battery.count = 1;
     for (int i = 0; i < count; i++) {
-        s->trials[i + 1].def = defs[i];
-        s->trials[i + 1].effort = bw_effort_standard();
+        if (same_break(&defs[i], &s->trials[0].def)) continue;
+        bw_trial *trial = &s->trials[battery.count++];
+        trial->def = defs[i];
+        trial->effort = bw_effort_standard();
     }
-    battery.count = count + 1;
     const bw_status status = bw_battery_run(&battery);
     t->wall = read_clock(CLOCK_MONOTONIC) - wall;
     t->processor = read_clock(CLOCK_PROCESS_CPUTIME_ID) - processor;
