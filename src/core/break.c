@@ -197,9 +197,8 @@ static void place_late(bw_break *b, int d, double behind) {
         }
     }
     const int i = BW_MAX_ATTACKERS + d;
-    const bw_vec from = bw_field_clamp(b->ground->field, bw_v(b->late_spot[d].x, hole.y + behind));
-    s->x[i] = from.x;
-    s->y[i] = from.y;
+    s->x[i] = b->late_spot[d].x;
+    s->y[i] = b->late_spot[d].y + behind; // beyond the midline when he comes from there
     s->v[i] = s->ey[d] = -LATE_PACE * b->paces.vmax[d];
 }
 

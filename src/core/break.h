@@ -16,7 +16,7 @@ typedef struct bw_break_def {
     char
         start[BW_ID_SIZE]; ///< landmark where the ball is; the nearest attacker is put there; "top"
     int late_count;        ///< men recovering, in order; default 0; those beyond even numbers idle
-    double late[BW_MAX_LATE]; ///< metres each has still to run to the hole, (0, 100]
+    double late[BW_MAX_LATE]; ///< metres each has still to run to his spot, (0, 100]
     bool late_from_scheme;    ///< take late_count and late[] from the scheme; default true
     bool set_already;         ///< defenders begin where the ball has them, at rest; default true
     bool keep_zone; ///< at even numbers stay in the scheme's stage when it has one; default false

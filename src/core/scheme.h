@@ -77,7 +77,7 @@ typedef struct bw_stage {
 /// A defender still recovering.
 typedef struct bw_late {
     char role[BW_NAME_SIZE]; ///< e.g. "first midfielder"
-    double behind;           ///< metres he has to run to the hole when the break starts
+    double behind;           ///< metres he has to run to his spot when the break starts
     int take_count; ///< spots he may take, best first; 0 = he takes the nearest man ("match")
     char takes[BW_MAX_SPOTS][BW_ID_SIZE]; ///< spot codes in the stage he completes
 } bw_late;
