@@ -67,7 +67,10 @@ export class Panel {
       element.addEventListener('change', act);
     on(find('theme', HTMLSelectElement), () =>
       board.dress(find('theme', HTMLSelectElement).selectedIndex));
-    on(this.who, () => board.pick(this.who.selectedIndex));
+    on(this.who, () => {
+      board.pick(this.who.selectedIndex);
+      this.#numbers(board.view, true); // at once: the next key may go into a box
+    });
     for (const box of [this.x, this.y]) on(box, () => this.#put());
     on(this.landmark, () => {
       if (this.landmark.value === '') return;
