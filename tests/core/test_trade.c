@@ -2,7 +2,7 @@
 /// What every coach knows, with margins, by typical worth on several sets and starts. Common practice,
 /// no source. Where the model and the trade disagree the model is to be mended, never this file.
 /// Seeds are fixed, so the sampling error (about 0.008 on a mean of 18 breaks) is the same every time;
-/// margins are those of a run with three times the roll-outs, halved (docs/model.md).
+/// docs/model.md has the figures of a run with three times the roll-outs.
 #include "breaks.h"
 #include "harness.h"
 
@@ -60,7 +60,7 @@ static void numbers_count(void) {
     const double five = worth(with(6, 5)), six = worth(with(6, 6)), short_one = worth(with(5, 4));
     printf("6v4 %.3f, 6v5 %.3f, 6v6 %.3f, 5v4 %.3f\n", base, five, six, short_one);
     CHECK(six + 0.05 < five);
-    CHECK(five + 0.005 < base);
+    CHECK(five + 0.01 < base);
     CHECK(short_one <= base + 0.005);
     const double four = worth(with(4, 4)), fast = worth(with(4, 3));
     CHECK(four + 0.05 < fast);
@@ -82,7 +82,7 @@ static void too_wide_concedes_more(void) {
     breaks_scheme = kept;
     rebuild(level);
     printf("width 0.8: %.3f, 1: %.3f, 1.2: %.3f, 1.8: %.3f\n", at[0], base, at[1], at[2]);
-    CHECK(at[2] > base + 0.004);
+    CHECK(at[2] > base + 0.01);
     // And a flat region about the usual width.
     CHECK_NEAR(at[0], base, 0.03);
     CHECK_NEAR(at[1], base, 0.03);
