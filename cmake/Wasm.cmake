@@ -13,7 +13,7 @@ set(BW_WASM ${CMAKE_BINARY_DIR}/wasm/breakwater.wasm)
 
 if(NOT BW_WASM_CC OR NOT BW_WASM_LD)
   add_custom_target(wasm
-    COMMAND ${CMAKE_COMMAND} -E echo "clang-14 and lld-14 are needed: tools/setup.sh check"
+    COMMAND ${CMAKE_COMMAND} -E echo "clang-14 and lld-14 are needed: tools/setup.sh build"
     COMMAND ${CMAKE_COMMAND} -E false)
   return()
 endif()
