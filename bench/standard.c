@@ -1,7 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 /// The standard set of breaks for one scheme on all cores, as the verb `test` runs it; and how much
 /// memory this program has needed so far.
-#include "report/standard.h"
+#include "trial/standard.h"
 #include "bench/benches.h"
 #include "file/document.h"
 #include "report/battery.h"

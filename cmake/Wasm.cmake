@@ -19,7 +19,7 @@ if(NOT BW_WASM_CC OR NOT BW_WASM_LD)
 endif()
 
 set(objects "")
-foreach(room core scheme draw web)
+foreach(room core scheme draw trial web)
   file(GLOB sources CONFIGURE_DEPENDS ${CMAKE_SOURCE_DIR}/src/${room}/*.c)
   foreach(source IN LISTS sources)
     get_filename_component(name ${source} NAME_WE)

@@ -4,7 +4,7 @@
 #include "core/attack_set.h"
 #include "core/level.h"
 #include "core/text.h"
-#include "report/standard.h"
+#include "trial/standard.h"
 
 /// Nobody starts farther behind than this, m.
 static const double farthest = 100;

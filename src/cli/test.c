@@ -7,7 +7,7 @@
 #include "cli/test_json.h"
 #include "cli/trials.h"
 #include "report/pages.h"
-#include "report/standard.h"
+#include "trial/standard.h"
 #include <stdlib.h>
 #include <string.h>
 

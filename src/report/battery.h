@@ -4,7 +4,7 @@
 #ifndef BW_REPORT_BATTERY_H
 #define BW_REPORT_BATTERY_H
 
-#include "report/trial.h"
+#include "trial/trial.h"
 #include <stdatomic.h>
 
 /// Workspace of all threads together at most.

@@ -5,7 +5,7 @@
 #include "draw/key.h"
 #include "draw/path.h"
 #include "report/pages_part.h"
-#include "report/words.h"
+#include "trial/words.h"
 
 void bw_put_cell(bw_ink *ink, bw_weight weight, bw_align align, double x, double y,
                  const char *text) {

@@ -1,10 +1,10 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 /// The second sheet: the answer on the chart with its steps beside it, then what the model leaves out.
 #include "draw/sequence.h"
-#include "report/limits.h"
 #include "report/pages_part.h"
-#include "report/sentences.h"
-#include "report/words.h"
+#include "trial/limits.h"
+#include "trial/sentences.h"
+#include "trial/words.h"
 
 enum { LINE = 1024 };
 

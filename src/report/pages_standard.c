@@ -1,9 +1,9 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 /// The third sheet: the standard set of breaks as a table, worst first.
 #include "report/pages_part.h"
-#include "report/ranking.h"
-#include "report/sentences.h"
-#include "report/words.h"
+#include "trial/ranking.h"
+#include "trial/sentences.h"
+#include "trial/words.h"
 
 static const double first_column = 120, row_height = 15.5;
 

@@ -4,8 +4,8 @@
 #include "draw/metrics.h"
 #include "draw/path.h"
 #include "report/pages_part.h"
-#include "report/sentences.h"
-#include "report/words.h"
+#include "trial/sentences.h"
+#include "trial/words.h"
 
 enum { LINE = 1024 };
 

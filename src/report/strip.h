@@ -5,7 +5,7 @@
 
 #include "core/replay.h"
 #include "draw/sheet.h"
-#include "report/trial.h"
+#include "trial/trial.h"
 
 enum { BW_STRIP_MOMENTS = 40, BW_STRIP_CELLS = 4 };
 

@@ -3,10 +3,10 @@
 #include "report/test_text.h"
 
 #include "report/column.h"
-#include "report/limits.h"
-#include "report/ranking.h"
-#include "report/sentences.h"
-#include "report/words.h"
+#include "trial/limits.h"
+#include "trial/ranking.h"
+#include "trial/sentences.h"
+#include "trial/words.h"
 
 enum { WIDTH = 79, LABEL = 17, LINE = 1024, BAR = 39 };
 

@@ -3,7 +3,7 @@
 #ifndef BW_REPORT_TEST_TEXT_H
 #define BW_REPORT_TEST_TEXT_H
 
-#include "report/trial.h"
+#include "trial/trial.h"
 
 /// What a report is about.
 typedef struct bw_report {

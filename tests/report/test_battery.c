@@ -3,9 +3,9 @@
 /// progress, and the standard set itself.
 #include "harness.h"
 #include "report/battery.h"
-#include "report/ranking.h"
-#include "report/standard.h"
 #include "scheme/fresh.h"
+#include "trial/ranking.h"
+#include "trial/standard.h"
 #include <stdlib.h>
 #include <string.h>
 

@@ -7,9 +7,9 @@
 #include "report/battery.h"
 #include "report/column.h"
 #include "report/pages.h"
-#include "report/standard.h"
 #include "report/strip.h"
 #include "scheme/fresh.h"
+#include "trial/standard.h"
 #include <string.h>
 
 enum { BREAKS = 9, STANDARD = 12 };

@@ -1,7 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include "report/limits.h"
+#include "trial/limits.h"
 
-#include "report/words.h"
+#include "trial/words.h"
 
 static void say_best(const bw_trial *trial, bw_text *out) {
     bw_put(out, "Best is perfect play that never hesitates, thought out over ");

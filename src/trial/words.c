@@ -1,5 +1,5 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include "report/words.h"
+#include "trial/words.h"
 
 #include "draw/sequence.h"
 #include "scheme/caption.h"

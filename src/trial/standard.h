@@ -1,8 +1,8 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 /// The standard set of breaks: each stage of a scheme against each attack set with the ball at a few
 /// places, so that a scheme is judged on more than the break its coach thought of.
-#ifndef BW_REPORT_STANDARD_H
-#define BW_REPORT_STANDARD_H
+#ifndef BW_TRIAL_STANDARD_H
+#define BW_TRIAL_STANDARD_H
 
 #include "core/break.h"
 

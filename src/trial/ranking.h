@@ -1,11 +1,11 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 /// The standard set as a table: a row for each pair of numbers and attack set, a column for each
 /// place the ball starts at, worst row first.
-#ifndef BW_REPORT_RANKING_H
-#define BW_REPORT_RANKING_H
+#ifndef BW_TRIAL_RANKING_H
+#define BW_TRIAL_RANKING_H
 
-#include "report/standard.h"
-#include "report/trial.h"
+#include "trial/standard.h"
+#include "trial/trial.h"
 
 enum { BW_RANKING_COLUMNS = 4, BW_RANKING_ROWS = 64 };
 

@@ -1,9 +1,9 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 /// The findings about one break as whole sentences: what terminal and paper both say.
-#ifndef BW_REPORT_SENTENCES_H
-#define BW_REPORT_SENTENCES_H
+#ifndef BW_TRIAL_SENTENCES_H
+#define BW_TRIAL_SENTENCES_H
 
-#include "report/ranking.h"
+#include "trial/ranking.h"
 
 /// "Within 4 s typical play scores in about 28 of 100 such breaks ... Best play scores in 51."
 void bw_say_worth_now(const bw_trial *trial, bw_text *out);

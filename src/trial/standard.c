@@ -1,5 +1,5 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include "report/standard.h"
+#include "trial/standard.h"
 
 #include "core/attack_set.h"
 #include "core/text.h"

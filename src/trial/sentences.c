@@ -1,8 +1,8 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include "report/sentences.h"
+#include "trial/sentences.h"
 
-#include "report/words.h"
 #include "scheme/caption.h"
+#include "trial/words.h"
 
 void bw_say_worth_now(const bw_trial *trial, bw_text *out) {
     const bw_curve *c = &trial->curve;

@@ -1,8 +1,8 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 /// One break tested: everything the text, the JSON and the pages say of it, in one block, so that all
 /// three carry the same numbers.
-#ifndef BW_REPORT_TRIAL_H
-#define BW_REPORT_TRIAL_H
+#ifndef BW_TRIAL_TRIAL_H
+#define BW_TRIAL_TRIAL_H
 
 #include "core/curve.h"
 #include "core/whatif.h"

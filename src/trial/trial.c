@@ -1,5 +1,5 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include "report/trial.h"
+#include "trial/trial.h"
 
 #include "core/replay.h"
 

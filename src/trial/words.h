@@ -1,9 +1,9 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 /// The test report's phrases. Text and pages are built from the same ones.
-#ifndef BW_REPORT_WORDS_H
-#define BW_REPORT_WORDS_H
+#ifndef BW_TRIAL_WORDS_H
+#define BW_TRIAL_WORDS_H
 
-#include "report/trial.h"
+#include "trial/trial.h"
 
 /// Goals, or successes, in a hundred: 0.283 is 28. Halves away from zero, the same everywhere.
 int bw_in_100(double chance);

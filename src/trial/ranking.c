@@ -1,5 +1,5 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include "report/ranking.h"
+#include "trial/ranking.h"
 
 #include "core/text.h"
 
