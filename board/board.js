@@ -3,9 +3,10 @@
 import { List } from './core.js';
 import { Field } from './field.js';
 import { History } from './history.js';
-import { Panel } from './panel.js';
+import { Modes } from './modes.js';
 import { take } from './feed.js';
 import { wear } from './look.js';
+import { Words } from './words.js';
 
 /** @typedef {import('./core.js').Core} Core */
 
@@ -30,7 +31,8 @@ export class Board {
     this.timers = { speak: 0, cut: 0 };
     this.changed = () => {};
     this.field = new Field(this, /** @type {HTMLElement} */ (document.getElementById('field')));
-    this.panel = new Panel(this);
+    this.words = new Words(this);
+    this.modes = new Modes(this);
     addEventListener('resize', () => this.wake());
   }
 
@@ -79,7 +81,8 @@ export class Board {
 
   #renewed() {
     this.refresh();
-    this.panel.renew();
+    this.words.renew();
+    this.modes.now?.renew?.();
     this.changed();
     this.wake();
   }
@@ -125,16 +128,18 @@ export class Board {
     this.asked = false;
     const seconds = Math.max(0, now - this.last) / 1000;
     this.field.apply();
-    if (!this.calm.matches) this.core.call.run(seconds);
+    const mode = this.modes.now, own = mode?.run?.(seconds);
+    if (own === undefined && !this.calm.matches) this.core.call.run(seconds);
     this.core.call.say();
     this.field.draw();
     const view = this.view = this.core.view();
     this.picked = Math.min(this.picked, view.token_count - 1);
     this.field.show(view);
-    this.panel.show(view);
+    this.words.show(view);
+    mode?.show?.(view);
     this.field.showKey(view);
-    const busy = view.running !== 0 || this.field.drag?.moved;
-    if (busy && !this.calm.matches) {
+    const busy = (view.running !== 0 && !this.calm.matches) || this.field.drag?.moved;
+    if (own ?? busy) {
       this.last = now;
       this.wake();
     } else {

@@ -235,7 +235,7 @@ export class Field {
   /** @param {number} i */
   #enter(i) {
     this.board.pick(i);
-    this.board.panel.focusNumbers();
+    this.board.words.focusNumbers();
   }
 
   /** @param {KeyboardEvent} event */

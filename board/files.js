@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Scheme files in and out, and the picture. The file is the document: nothing is kept elsewhere.
 import { picture } from './easel.js';
-import { find } from './panel.js';
+import { find } from './dom.js';
 import { textOf } from './feed.js';
 
 /** @typedef {import('./board.js').Board} Board */

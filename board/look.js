@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Themes: the core's colours for canvas and page alike.
 import { List } from './core.js';
+import { find, offer } from './dom.js';
 
 /** @typedef {import('./core.js').Core} Core */
 
@@ -29,4 +30,16 @@ export function wear(core, theme) {
     weight: core.call.weight(theme),
     least: themes[theme].id === 'sun' ? 3 : 2,
   };
+}
+
+/** The controls of how the field looks. @param {import('./board.js').Board} board */
+export function offerLooks(board) {
+  const theme = find('theme', HTMLSelectElement), danger = find('danger', HTMLInputElement);
+  offer(theme, themes.map((one) => one.name));
+  theme.addEventListener('change', () => board.dress(theme.selectedIndex));
+  danger.addEventListener('change', () => {
+    board.core.call.danger(danger.checked ? 1 : 0);
+    find('danger-note', HTMLParagraphElement).hidden = !danger.checked;
+    board.wake();
+  });
 }

@@ -5,9 +5,11 @@ import core from 'embedded:core';
 import demo from 'embedded:demo';
 import regular from 'embedded:regular';
 import { Board } from './board.js';
+import { Design } from './design.js';
 import { Files } from './files.js';
 import { family } from './paint.js';
 import { loadCore } from './core.js';
+import { offerLooks } from './look.js';
 
 /** The chart is lettered in the font whose widths the core knows. Without it, a system font. */
 async function loadFonts() {
@@ -18,7 +20,9 @@ async function loadFonts() {
 async function start() {
   await loadFonts().catch(() => {});
   const board = new Board(await loadCore(core));
+  offerLooks(board);
   new Files(board).begin(demo);
+  board.modes.register(new Design(board));
   document.documentElement.dataset.ready = 'true';
 }
 

@@ -1,45 +1,15 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The words beside the chart and the native controls.
+// What stands beside the field in every mode that shows it: its words, the table of where everyone
+// stands, and the boxes that move by number; the stages above it, the bar over all.
 import { Kind, List, Mode } from './core.js';
+import { check, chosen, find, offer, write } from './dom.js';
 import { movable } from './field.js';
-import { themes } from './look.js';
 
 /** @typedef {import('./core.js').View} View */
 /** @typedef {import('./core.js').Token} Token */
 /** @typedef {import('./board.js').Board} Board */
 
-const severities = ['Note', 'Warning', 'Error'];
-const notes = [
-  'Drag the ball, or tap where it goes. The unit runs there at its real speed. '
-    + 'A line from a man leads to his place: the thinner it is, the later he is.',
-  'Drag a man to where he stands before the ball pulls him anywhere.',
-  'Put the ball at a named place, then drag a man to where he must be there.',
-];
-
-/**
- * @template {HTMLElement} T
- * @param {string} id @param {new () => T} kind @returns {T}
- */
-export function find(id, kind) {
-  const element = document.getElementById(id);
-  if (!(element instanceof kind)) throw new Error(`no ${kind.name} #${id}`);
-  return element;
-}
-
-/** @param {HTMLElement} element @param {string} text */
-function write(element, text) {
-  if (element.textContent !== text) element.textContent = text;
-}
-
-/** A select's options, anew only when they differ.
- * @param {HTMLSelectElement} select @param {string[]} names */
-function offer(select, names) {
-  const now = [...select.options].map((option) => option.text);
-  if (now.length === names.length && now.every((name, i) => name === names[i])) return;
-  select.replaceChildren(...names.map((name, i) => new Option(name, String(i))));
-}
-
-export class Panel {
+export class Words {
   /** @param {Board} board */
   constructor(board) {
     this.board = board;
@@ -50,62 +20,26 @@ export class Panel {
     this.x = find('x', HTMLInputElement);
     this.y = find('y', HTMLInputElement);
     this.landmark = find('landmark', HTMLSelectElement);
-    this.set = find('set', HTMLSelectElement);
-    this.men = find('men', HTMLInputElement);
-    this.unpin = find('unpin', HTMLButtonElement);
-    this.mirror = find('mirror', HTMLInputElement);
-    this.danger = find('danger', HTMLInputElement);
     this.stages = find('stages', HTMLFieldSetElement);
-    this.modes = find('modes', HTMLDivElement);
-    offer(find('theme', HTMLSelectElement), themes.map((theme) => theme.name));
     this.#wire();
   }
 
   #wire() {
     const { board } = this, { call } = board.core;
-    const on = (/** @type {HTMLElement} */ element, /** @type {() => void} */ act) =>
-      element.addEventListener('change', act);
-    on(find('theme', HTMLSelectElement), () =>
-      board.dress(find('theme', HTMLSelectElement).selectedIndex));
-    on(this.who, () => {
+    this.who.addEventListener('change', () => {
       board.pick(this.who.selectedIndex);
       this.#numbers(board.view, true); // at once: the next key may go into a box
     });
-    for (const box of [this.x, this.y]) on(box, () => this.#put());
-    on(this.landmark, () => {
+    for (const box of [this.x, this.y]) box.addEventListener('change', () => this.#put());
+    this.landmark.addEventListener('change', () => {
       if (this.landmark.value === '') return;
       call.ball_to(Number(this.landmark.value));
       board.pick(0);
       board.done();
     });
-    const attack = () => {
-      call.attack(this.set.selectedIndex - 1, this.men.valueAsNumber || 0);
+    this.stages.addEventListener('change', () => {
+      call.stage(chosen(this.stages));
       board.done();
-    };
-    on(this.set, attack);
-    on(this.men, attack);
-    on(this.danger, () => {
-      call.danger(this.danger.checked ? 1 : 0);
-      find('danger-note', HTMLParagraphElement).hidden = !this.danger.checked;
-      board.wake();
-    });
-    on(this.mirror, () => call.mirror(this.mirror.checked ? 1 : 0));
-    on(this.modes, () => {
-      const chosen = this.modes.querySelector('input:checked');
-      call.mode(Number(/** @type {HTMLInputElement} */ (chosen).value));
-      board.refresh();
-      if (board.view.mode === Mode.homes && board.picked === 0) board.picked = 1;
-      board.done();
-    });
-    on(this.stages, () => {
-      const chosen = this.stages.querySelector('input:checked');
-      call.stage(Number(/** @type {HTMLInputElement} */ (chosen).value));
-      board.done();
-    });
-    this.unpin.addEventListener('click', () => {
-      call.unpin(board.view.token[board.picked].index);
-      board.done();
-      this.x.focus();
     });
     find('undo', HTMLButtonElement).addEventListener('click', () => board.step(-1));
     find('redo', HTMLButtonElement).addEventListener('click', () => board.step(1));
@@ -133,7 +67,7 @@ export class Panel {
     this.x.select();
   }
 
-  /** What changes with the document: lists, findings, names. */
+  /** What changes with the document. */
   renew() {
     const { core, view, history } = this.board;
     const [, name = '', team = ''] = [0, 1, 2]
@@ -142,14 +76,12 @@ export class Panel {
     document.title = `${name}: Breakwater board`;
     offer(this.landmark, ['between places', ...core.names(List.landmarks)]);
     [...this.landmark.options].forEach((option, i) => { option.value = i === 0 ? '' : String(i - 1); });
-    offer(this.set, ['none', ...core.names(List.sets)]);
     const unit = view.metres ? 'm' : 'yd';
     write(find('x-name', HTMLSpanElement), `Right, ${unit}`);
     write(find('y-name', HTMLSpanElement), `Out, ${unit}`);
     find('undo', HTMLButtonElement).disabled = !history.canUndo;
     find('redo', HTMLButtonElement).disabled = !history.canRedo;
     this.#offerStages(core.names(List.stages), core.names(List.shapes));
-    this.#listFindings();
   }
 
   /** @param {string[]} names @param {string[]} shapes */
@@ -172,28 +104,6 @@ export class Panel {
     });
   }
 
-  #listFindings() {
-    const list = find('findings', HTMLOListElement), findings = this.board.core.findings();
-    list.replaceChildren(...findings.map((finding, i) => {
-      const item = document.createElement('li'), button = document.createElement('button');
-      const head = document.createElement('b');
-      head.textContent = severities[finding.severity];
-      button.type = 'button';
-      button.append(head, `${finding.message} ${finding.remedy}`);
-      button.addEventListener('click', () => {
-        this.board.core.call.visit(i);
-        this.board.done();
-        this.title.scrollIntoView({ block: 'nearest' });
-      });
-      item.append(button);
-      return item;
-    }));
-    if (findings.length > 0) return;
-    const item = document.createElement('li');
-    item.textContent = 'The check finds nothing to say about this scheme.';
-    list.append(item);
-  }
-
   /** What changes with every frame. @param {View} view */
   show(view) {
     write(this.title, view.title);
@@ -205,22 +115,8 @@ export class Panel {
     this.#numbers(view, false);
     const place = view.landmark < 0 ? '' : String(view.landmark);
     if (this.landmark.value !== place) this.landmark.value = place;
-    this.#check(this.stages, view.stage);
-    this.#check(this.modes, view.mode);
-    write(find('hint', HTMLParagraphElement), notes[view.mode]);
-    const picked = view.token[this.board.picked];
-    /** @type {HTMLElement} */ (this.mirror.parentElement).hidden = view.mode === Mode.play;
-    this.unpin.hidden = !(view.mode === Mode.pins && picked.pinned);
-    write(find('mode-note', HTMLParagraphElement), view.mode === Mode.play
-      ? 'Homes: where a man stands before the ball pulls him. Pins: where he must be at a named place.'
-      : `${this.mirror.checked ? 'What you do on one side is done on the other.'
-        : 'Each side by itself.'}${view.mode === Mode.pins ? ' A flag marks a man pinned here.' : ''}`);
-  }
-
-  /** @param {HTMLElement} group @param {number} value */
-  #check(group, value) {
-    const radio = group.querySelector(`input[value="${value}"]`);
-    if (radio instanceof HTMLInputElement && !radio.checked) radio.checked = true;
+    check(this.stages, view.stage);
+    write(find('hint', HTMLParagraphElement), this.board.modes.now?.hint?.(view) ?? '');
   }
 
   /** The number boxes follow the picked token, but not while somebody types in them.

@@ -1,0 +1,107 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The mode Design: attackers, editing, and what the check says.
+import { List, Mode } from './core.js';
+import { check, chosen, find, offer, write } from './dom.js';
+
+/** @typedef {import('./core.js').View} View */
+/** @typedef {import('./board.js').Board} Board */
+
+const severities = ['Note', 'Warning', 'Error'];
+
+const hints = [
+  'Drag the ball, or tap where it goes. The unit runs there at its real speed. '
+    + 'A line from a man leads to his place: the thinner it is, the later he is.',
+  'Drag a man to where he stands before the ball pulls him anywhere.',
+  'Put the ball at a named place, then drag a man to where he must be there.',
+];
+
+export class Design {
+  id = 'design';
+  name = 'Design';
+
+  /** @param {Board} board */
+  constructor(board) {
+    this.board = board;
+    this.set = find('set', HTMLSelectElement);
+    this.men = find('men', HTMLInputElement);
+    this.unpin = find('unpin', HTMLButtonElement);
+    this.mirror = find('mirror', HTMLInputElement);
+    this.modes = find('modes', HTMLDivElement);
+    this.#wire();
+  }
+
+  #wire() {
+    const { board } = this, { call } = board.core;
+    const attack = () => {
+      call.attack(this.set.selectedIndex - 1, this.men.valueAsNumber || 0);
+      board.done();
+    };
+    this.set.addEventListener('change', attack);
+    this.men.addEventListener('change', attack);
+    this.mirror.addEventListener('change', () => call.mirror(this.mirror.checked ? 1 : 0));
+    this.modes.addEventListener('change', () => this.#edit(chosen(this.modes)));
+    this.unpin.addEventListener('click', () => {
+      call.unpin(board.view.token[board.picked].index);
+      board.done();
+      board.words.x.focus();
+    });
+  }
+
+  /** @param {number} mode */
+  #edit(mode) {
+    const { board } = this;
+    board.core.call.mode(mode);
+    board.refresh();
+    if (mode === Mode.homes && board.picked === 0) board.picked = 1;
+    board.done();
+  }
+
+  /** @param {View} view */
+  hint(view) {
+    return hints[view.mode];
+  }
+
+  /** No other mode edits. */
+  leave() {
+    if (this.board.view.mode !== Mode.play) this.#edit(Mode.play);
+  }
+
+  renew() {
+    offer(this.set, ['none', ...this.board.core.names(List.sets)]);
+    this.#listFindings();
+  }
+
+  #listFindings() {
+    const list = find('findings', HTMLOListElement), findings = this.board.core.findings();
+    list.replaceChildren(...findings.map((finding, i) => {
+      const item = document.createElement('li'), button = document.createElement('button');
+      const head = document.createElement('b');
+      head.textContent = severities[finding.severity];
+      button.type = 'button';
+      button.append(head, `${finding.message} ${finding.remedy}`);
+      button.addEventListener('click', () => {
+        this.board.core.call.visit(i);
+        this.board.done();
+        this.board.words.title.scrollIntoView({ block: 'nearest' });
+      });
+      item.append(button);
+      return item;
+    }));
+    if (findings.length > 0) return;
+    const item = document.createElement('li');
+    item.textContent = 'The check finds nothing to say about this scheme.';
+    list.append(item);
+  }
+
+  /** @param {View} view */
+  show(view) {
+    check(this.modes, view.mode);
+    const picked = view.token[this.board.picked];
+    /** @type {HTMLElement} */ (this.mirror.parentElement).hidden = view.mode === Mode.play;
+    this.unpin.hidden = !(view.mode === Mode.pins && picked.pinned);
+    write(find('mode-note', HTMLParagraphElement), view.mode === Mode.play
+      ? 'Homes: where a man stands before the ball pulls him. Pins: where he must be at a named place.'
+      : `${this.mirror.checked ? 'What you do on one side is done on the other.'
+        : 'Each side by itself.'}${view.mode === Mode.pins ? ' A flag marks a man pinned here.' : ''}`);
+  }
+}
