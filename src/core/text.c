@@ -157,6 +157,34 @@ bool bw_copy(char *to, size_t room, const char *s) {
     return !t.full;
 }
 
+/// Bytes of the character at s when it is well formed and no control character, otherwise 0. The least
+/// second byte rules out overlong forms, the most rules out surrogates and all beyond U+10FFFF.
+static int plain_character(const unsigned char *s) {
+    if (s[0] < 0x80) return s[0] >= 0x20 && s[0] != 0x7f;
+    const int length = s[0] >= 0xc2 && s[0] < 0xe0   ? 2
+                       : s[0] >= 0xe0 && s[0] < 0xf0 ? 3
+                       : s[0] >= 0xf0 && s[0] < 0xf5 ? 4
+                                                     : 0;
+    if (length == 0) return 0;
+    const int lowest = s[0] == 0xc2 || s[0] == 0xe0 ? 0xa0 : s[0] == 0xf0 ? 0x90 : 0x80;
+    const int highest = s[0] == 0xed ? 0x9f : s[0] == 0xf4 ? 0x8f : 0xbf;
+    if (s[1] < lowest || s[1] > highest) return 0;
+    for (int i = 2; i < length; i++) {
+        if (s[i] < 0x80 || s[i] > 0xbf) return 0;
+    }
+    return length;
+}
+
+bool bw_text_plain(const char *text) {
+    const unsigned char *s = (const unsigned char *)text;
+    while (*s) {
+        const int length = plain_character(s);
+        if (length == 0) return false;
+        s += length;
+    }
+    return true;
+}
+
 static int least(int a, int b) {
     return a < b ? a : b;
 }

@@ -33,6 +33,10 @@ size_t bw_text_length(const char *s);
 /// Copies s into a fixed buffer, cut at a whole UTF-8 character if it must be. Returns whether all fitted.
 bool bw_copy(char *to, size_t room, const char *s);
 
+/// Whether s is well-formed UTF-8 (RFC 3629) without control characters (C0, DEL, C1): one line that can
+/// be shown anywhere. The empty text is plain.
+bool bw_text_plain(const char *s);
+
 /// Edit distance between two short words (insert, delete, change, swap neighbours), at most `limit` + 1.
 /// For "did you mean": words up to 63 bytes, longer ones count as far away.
 int bw_edit_distance(const char *a, const char *b, int limit);

@@ -238,6 +238,33 @@ static void same_words(void) {
     CHECK_INT(bw_text_length("goal line"), 9);
 }
 
+static void plain_text_is_known(void) {
+    CHECK(bw_text_plain("") && bw_text_plain("late slide, again!"));
+    CHECK(bw_text_plain("caf\xc3\xa9 \xe2\x82\xac \xf0\x9f\xa5\x8d \xf4\x8f\xbf\xbf \xed\x9f\xbf"));
+    static const char *const bad[] = {
+        "a\nb",
+        "\t",
+        "\x7f",
+        "\xc2\x80",
+        "\xc2\x9f",
+        "\xc2",
+        "\xe2\x82",
+        "\xc0\xaf",
+        "\xc1\xbf",
+        "\xe0\x9f\xbf",
+        "\xed\xa0\x80",
+        "\xf0\x8f\xbf\xbf",
+        "\xf4\x90\x80\x80",
+        "\xf5\x80\x80\x80",
+        "\x80",
+        "\xff",
+        "\xe2\x28\xa1",
+        "\xf0\x9f\xa5(",
+    };
+    for (int i = 0; i < (int)(sizeof bad / sizeof *bad); i++)
+        CHECK(!bw_text_plain(bad[i]));
+}
+
 int main(int argc, char **argv) {
     RUN(text_is_joined);
     RUN(fills_to_the_last_byte);
@@ -254,5 +281,6 @@ int main(int argc, char **argv) {
     RUN(words_apart);
     RUN(one_slip_is_one);
     RUN(same_words);
+    RUN(plain_text_is_known);
     return test_report(argc, argv);
 }
