@@ -1,40 +1,51 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// A document into the core: the browser parses, the core reads. What is wrong is said by the core,
-// but for what no parser lets through to it.
+// A document into the core: the browser says whether it is JSON, its tokens are fed to the core, the core
+// reads. What is wrong is said by the core, but for what no parser lets through to it.
 
 /** @typedef {import('./core.js').Core} Core */
 
 const most = 1 << 20;
-const deepest = 40; // the core refuses at 12; this only bounds the walk
 
-/** @param {Core} core @param {string} text @param {(length: number) => void} pass */
-function feedText(core, text, pass) {
+// A token of a text that is JSON: a string, a mark, or a word (number, true, false, null).
+const token = /"(?:[^"\\]|\\.)*"|[{}[\]:,]|[^\s{}[\]:,"]+/g;
+const half = /\p{Surrogate}/u; // half a character, which no UTF-8 can hold
+
+/** @param {Core} core @param {string} quoted @param {(length: number) => void} pass */
+function feedText(core, quoted, pass) {
+  const text = JSON.parse(quoted);
+  if (half.test(text)) throw new Error('a \\u here is only half a character; write the character itself');
   const bytes = core.encoder.encode(text);
-  if (bytes.length > core.inputRoom) throw new Error('a text is longer than any text of a scheme');
-  core.bytes.set(bytes, core.input);
+  core.bytes.set(bytes, core.input); // as large as a document may be
   pass(bytes.length);
 }
 
-/** @param {Core} core @param {unknown} value @param {number} depth */
-function feed(core, value, depth) {
-  if (depth > deepest) return;
-  const call = core.call;
-  if (value === null) call.feed_null();
-  else if (typeof value === 'number') call.feed_number(value);
-  else if (typeof value === 'boolean') call.feed_bool(value ? 1 : 0);
-  else if (typeof value === 'string') feedText(core, value, call.feed_string);
-  else if (Array.isArray(value)) {
-    call.feed_array();
-    for (const one of value) feed(core, one, depth + 1);
-    call.feed_end();
-  } else {
-    call.feed_object();
-    for (const [key, one] of Object.entries(/** @type {object} */ (value))) {
-      feedText(core, key, call.feed_key);
-      feed(core, one, depth + 1);
-    }
-    call.feed_end();
+/** What is left to feed are values: true, false, null and numbers.
+ * @param {Core} core @param {string} word */
+function feedWord(core, word) {
+  const value = JSON.parse(word);
+  if (value === null) core.call.feed_null();
+  else if (typeof value === 'boolean') core.call.feed_bool(value ? 1 : 0);
+  else core.call.feed_number(value);
+}
+
+/** The events of a text that JSON.parse has taken, in its own order: JSON.parse's object keeps the last
+ * of two equal keys and says nothing, the core refuses them.
+ * @param {Core} core @param {string} text */
+function feed(core, text) {
+  const { call } = core;
+  for (const { 0: one, index } of text.matchAll(token)) {
+    if (one === '{') call.feed_object();
+    else if (one === '[') call.feed_array();
+    else if (one === '}' || one === ']') call.feed_end();
+    else if (one[0] !== '"') { if (one !== ':' && one !== ',') feedWord(core, one); }
+    else feedText(core, one, isKey(text, index + one.length) ? call.feed_key : call.feed_string);
   }
+}
+
+/** @param {string} text @param {number} after a string */
+function isKey(text, after) {
+  while (/\s/.test(text[after] ?? '')) after++;
+  return text[after] === ':';
 }
 
 /**
@@ -61,16 +72,15 @@ export function textOf(bytes) {
  * @returns {string | null}
  */
 export function take(core, text, keep) {
-  let value;
   try {
-    value = JSON.parse(text);
+    JSON.parse(text);
   } catch (error) {
     return `this is not JSON (${error instanceof Error ? error.message : error}); `
       + 'look for a missing comma, quote or bracket';
   }
   try {
     core.call.feed_begin();
-    feed(core, value, 0);
+    feed(core, text);
   } catch (error) {
     return error instanceof Error ? error.message : String(error);
   }

@@ -25,8 +25,8 @@
 enum {
     BW_BOARD_PAST = 64,                                    ///< steps of ball places remembered
     BW_BOARD_TOKENS = 1 + BW_MAX_SPOTS + BW_MAX_ATTACKERS, ///< ball, defenders, attackers
-    BW_BOARD_INPUT = 16 * 1024,                            ///< bytes of one key or string
-    BW_BOARD_SAYING = 900                                  ///< bytes of the caption
+    BW_BOARD_INPUT = BW_DOCUMENT_BYTES, ///< bytes of one key or string: all that a file can have
+    BW_BOARD_SAYING = 900               ///< bytes of the caption
 };
 
 /// What a defender's token does when it is moved.
