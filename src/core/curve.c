@@ -3,6 +3,14 @@
 #include "core/run.h"
 
 typedef struct curve_work {
+    const bw_break *b;
+    bw_curve_def def;
+    bw_curve *out;
+    size_t room; ///< bytes from scratch on
+    bw_curve_progress at;
+    int next;         ///< seconds of the next search, at least `least`
+    int least;        ///< 1, or with typical only the answer's
+    bw_status search; ///< BW_LIMIT once a budget ended early
     bw_break even;
     bw_forecast settled;
     double scratch[1]; ///< the rest of the memory goes to the search or the forecast
@@ -58,20 +66,17 @@ static double worth_at(const double *worth, double t) {
 }
 
 /// The same break with numbers even from the start: what a settled attack makes in that time.
-static bw_status settle(const bw_break *b, const bw_curve_def *def, curve_work *w, size_t room,
-                        bw_curve *out) {
-    bw_break_def even = b->def;
+static bw_status begin_even(curve_work *w) {
+    bw_break_def even = w->b->def;
     even.defence = even.offence;
     even.late_count = 0;
     even.late_from_scheme = false;
     even.set_already = true;
-    bw_status status = bw_break_begin(b->ground, &even, &w->even, NULL);
-    bw_typical_def typical = def->typical;
-    typical.rollouts = def->settled_rollouts;
-    if (status == BW_OK) status = bw_typical(&w->even, &typical, w->scratch, room, &w->settled);
-    for (int t = 0; t <= BW_MAX_SECONDS && status == BW_OK; t++)
-        out->settled[t] = w->settled.worth[t];
-    return status;
+    const bw_status status = bw_break_begin(w->b->ground, &even, &w->even, NULL);
+    if (status != BW_OK) return status;
+    bw_typical_def typical = w->def.typical;
+    typical.rollouts = w->def.settled_rollouts;
+    return bw_typical_begin(&w->even, &w->even.start, &typical, w->scratch, w->room, &w->settled);
 }
 
 /// The second in which a line's shot leaves the stick.
@@ -82,48 +87,34 @@ static int last_second(const bw_answer *a) {
     return t < 1 ? 1 : t;
 }
 
-/// Best worth for every second, from the most time down: a line that is the best of ten seconds and
-/// ends in the fourth is the best of four as well, so only a few searches are made.
-static bw_status fill_best(const bw_break *b, const bw_curve_def *def, curve_work *w, size_t room,
-                           bw_curve *out) {
-    bw_search_def search = def->search;
-    bw_status whole = BW_OK;
-    const int least = def->with_best ? 1 : out->answer_s;
-    for (int t = def->with_best ? BW_MAX_SECONDS : out->answer_s; t >= least;) {
-        bw_answer answer;
-        search.seconds = t;
-        const bw_status status = bw_best(b, &search, w->scratch, room, &answer);
-        if (status == BW_LIMIT) whole = status;
-        if (status != BW_OK && status != BW_LIMIT) return status;
-        if (answer.count == 0) break;
-        for (const int end = last_second(&answer); t >= end && t >= least; t--) {
-            out->best[t] = answer.worth;
-            if (t == out->answer_s) out->answer = answer;
-        }
+/// Best worth for one more length of time, from the most time down: a line that is the best of ten
+/// seconds and ends in the fourth is the best of four as well, so only a few searches are made.
+static bw_status search_next(curve_work *w) {
+    bw_curve *out = w->out;
+    bw_search_def search = w->def.search;
+    search.seconds = w->next;
+    bw_answer answer;
+    const bw_status status = bw_best(w->b, &search, w->scratch, w->room, &answer);
+    if (status == BW_LIMIT) w->search = status;
+    if (status != BW_OK && status != BW_LIMIT) return status;
+    if (answer.count == 0) {
+        w->next = w->least - 1;
+        return BW_OK;
     }
+    for (const int end = last_second(&answer); w->next >= end && w->next >= w->least; w->next--) {
+        out->best[w->next] = answer.worth;
+        if (w->next == out->answer_s) out->answer = answer;
+    }
+    return BW_OK;
+}
+
+/// When the late men are in, and what follows from it and the lines.
+static void conclude(const curve_work *w) {
+    bw_curve *out = w->out;
+    const bw_break *b = w->b;
     // A budget that ends early may miss what less time already found: it is still there.
     for (int t = 1; t <= BW_MAX_SECONDS; t++)
         out->best[t] = bw_max(out->best[t], out->best[t - 1]);
-    return whole;
-}
-
-bw_status bw_curve_run(const bw_break *b, const bw_curve_def *def, int answer_seconds, void *memory,
-                       size_t size, bw_curve *out) {
-    *out = (bw_curve){.answer_s = answer_seconds};
-    if (size < bw_curve_size()) return BW_NO_ROOM;
-    BW_ASSERT(answer_seconds >= 1 && answer_seconds <= BW_MAX_SECONDS);
-    curve_work *w = memory;
-    const size_t room = size - offsetof(curve_work, scratch);
-    bw_status status = bw_typical(b, &def->typical, w->scratch, room, &out->forecast);
-    if (status == BW_OK) status = settle(b, def, w, room, out);
-    if (status != BW_OK) return status;
-    for (int t = 0; t <= BW_MAX_SECONDS; t++) {
-        out->typical[t] = out->forecast.worth[t];
-        out->error[t] = out->forecast.error[t];
-    }
-
-    status = fill_best(b, def, w, room, out);
-    if (status != BW_OK && status != BW_LIMIT) return status;
     out->late_count = b->defenders - b->def.defence;
     bw_late_arrivals(b, out->late_s);
     out->even_s = b->def.defence == b->attackers ? 0 : -1;
@@ -135,10 +126,79 @@ bw_status bw_curve_run(const bw_break *b, const bw_curve_def *def, int answer_se
         }
     }
     out->plateau = worth_at(out->typical, out->even_s < 0 ? BW_MAX_SECONDS : out->even_s + 1);
-    out->bought_s = time_bought(out, def->margin, &out->ever_beaten);
+    out->bought_s = time_bought(out, w->def.margin, &out->ever_beaten);
     if (out->ever_beaten) {
         const double even = out->even_s < 0 ? BW_MAX_SECONDS : out->even_s;
         out->missing_s = bw_max(even - out->bought_s, 0);
     }
+}
+
+bw_status bw_curve_begin(const bw_break *b, const bw_curve_def *def, int answer_seconds,
+                         void *memory, size_t size, bw_curve *out) {
+    *out = (bw_curve){.answer_s = answer_seconds};
+    if (size < bw_curve_size()) return BW_NO_ROOM;
+    BW_ASSERT(answer_seconds >= 1 && answer_seconds <= BW_MAX_SECONDS);
+    curve_work *w = memory;
+    w->b = b;
+    w->def = *def;
+    w->out = out;
+    w->room = size - offsetof(curve_work, scratch);
+    w->at = (bw_curve_progress){BW_CURVE_TYPICAL, 0, BW_BUNDLES};
+    w->next = def->with_best ? BW_MAX_SECONDS : answer_seconds;
+    w->least = def->with_best ? 1 : answer_seconds;
+    w->search = BW_OK;
+    return bw_typical_begin(b, &b->start, &def->typical, w->scratch, w->room, &out->forecast);
+}
+
+/// One more bundle of the forecast, or the last and then what comes after it.
+static bw_status step_typical(curve_work *w) {
+    w->at.done++;
+    if (bw_typical_step(w->scratch)) return BW_OK;
+    for (int t = 0; t <= BW_MAX_SECONDS; t++) {
+        w->out->typical[t] = w->out->forecast.worth[t];
+        w->out->error[t] = w->out->forecast.error[t];
+    }
+    w->at = (bw_curve_progress){BW_CURVE_EVEN, 0, BW_BUNDLES};
+    return begin_even(w);
+}
+
+static bw_status step_even(curve_work *w) {
+    w->at.done++;
+    if (bw_typical_step(w->scratch)) return BW_OK;
+    for (int t = 0; t <= BW_MAX_SECONDS; t++)
+        w->out->settled[t] = w->settled.worth[t];
+    w->at = (bw_curve_progress){BW_CURVE_BEST, 0, w->next - w->least + 1};
+    return BW_OK;
+}
+
+static bw_status step_best(curve_work *w) {
+    const bw_status status = search_next(w);
+    if (status != BW_OK) return status;
+    w->at.done = w->at.of - (w->next - w->least + 1);
+    if (w->next >= w->least) return BW_OK;
+    conclude(w);
+    w->at = (bw_curve_progress){BW_CURVE_DONE, 0, 0};
+    return w->search;
+}
+
+bw_status bw_curve_step(void *memory, bw_curve_progress *progress) {
+    curve_work *w = memory;
+    bw_status status = BW_OK;
+    switch (w->at.part) {
+    case BW_CURVE_TYPICAL: status = step_typical(w); break;
+    case BW_CURVE_EVEN: status = step_even(w); break;
+    case BW_CURVE_BEST: status = step_best(w); break;
+    case BW_CURVE_DONE: break;
+    }
+    *progress = w->at;
+    return status;
+}
+
+bw_status bw_curve_run(const bw_break *b, const bw_curve_def *def, int answer_seconds, void *memory,
+                       size_t size, bw_curve *out) {
+    bw_curve_progress progress = {BW_CURVE_TYPICAL, 0, 0};
+    bw_status status = bw_curve_begin(b, def, answer_seconds, memory, size, out);
+    while (status == BW_OK && progress.part != BW_CURVE_DONE)
+        status = bw_curve_step(memory, &progress);
     return status;
 }

@@ -39,6 +39,28 @@ size_t bw_curve_size(void);
 bw_status bw_curve_run(const bw_break *b, const bw_curve_def *def, int answer_seconds, void *memory,
                        size_t size, bw_curve *out);
 
+/// What of a curve is being made.
+typedef enum bw_curve_part {
+    BW_CURVE_TYPICAL, ///< the forecast, bundle by bundle
+    BW_CURVE_EVEN,    ///< the settled one likewise
+    BW_CURVE_BEST,    ///< perfect play, from ten seconds down
+    BW_CURVE_DONE
+} bw_curve_part;
+
+/// How far a curve is.
+typedef struct bw_curve_progress {
+    bw_curve_part part; ///< being made now
+    int done, of;       ///< bundles or seconds of this part
+} bw_curve_progress;
+
+/// The same piece by piece. b, memory and *out stay where they are until it is done.
+bw_status bw_curve_begin(const bw_break *b, const bw_curve_def *def, int answer_seconds,
+                         void *memory, size_t size, bw_curve *out);
+
+/// Makes the next piece and tells how far it is. A status other than BW_OK ends it, BW_LIMIT only
+/// with the last piece: the budget ended a search early.
+bw_status bw_curve_step(void *memory, bw_curve_progress *progress);
+
 /// Seconds at which each late man is counted in when the ball rests where it starts; -1 past 10 s.
 void bw_late_arrivals(const bw_break *b, double *late_s);
 

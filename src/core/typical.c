@@ -13,7 +13,7 @@
 
 /// Bundles are independent of each other: their spread is the error. No more decisions than these
 /// fit into ten seconds of the shortest plies.
-enum { KEPT_CHOICES = 64, BUNDLES = 6, MOST_DECISIONS = 10 * 3 };
+enum { KEPT_CHOICES = 64, MOST_DECISIONS = 10 * 3 };
 
 typedef struct tally {
     double share, kept, time;
@@ -28,7 +28,9 @@ typedef struct typical {
     const bw_break *b;
     bw_forecast *out;
     bw_random random;
-    int begin, end; ///< ticks
+    int begin, end;   ///< ticks
+    int each, bundle; ///< roll-outs in a bundle; bundles played
+    bw_state from;
     bw_choice_work work;
     decision decisions[MOST_DECISIONS + 1];
     /// Choices already weighed up, by state: every bundle passes through the first ones.
@@ -135,8 +137,8 @@ static void begin(typical *t, const bw_break *b, bw_forecast *out, uint64_t seed
         t->sum[i] = t->square[i] = 0;
 }
 
-bw_status bw_typical_from(const bw_break *b, const bw_state *from, const bw_typical_def *def,
-                          void *memory, size_t size, bw_forecast *out) {
+bw_status bw_typical_begin(const bw_break *b, const bw_state *from, const bw_typical_def *def,
+                           void *memory, size_t size, bw_forecast *out) {
     *out = (bw_forecast){0};
     if (size < sizeof(typical)) return BW_NO_ROOM;
     BW_ASSERT(def->rollouts >= 1);
@@ -145,30 +147,52 @@ bw_status bw_typical_from(const bw_break *b, const bw_state *from, const bw_typi
     const double seconds = bw_clamp(def->seconds, 0, BW_MAX_SECONDS);
     t->begin = from->tick;
     t->end = from->tick + (int)(seconds / BW_TICK + 0.5);
-    const int each = (def->rollouts + BUNDLES - 1) / BUNDLES;
-    for (int n = 0; n < BUNDLES; n++) {
-        for (int i = 0; i <= BW_MAX_SECONDS; i++)
-            t->goals[i] = 0;
-        t->decisions[0].state = *from;
-        part(t, 0, each, 1);
-        double by = 0;
-        for (int i = 1; i <= BW_MAX_SECONDS; i++) {
-            by += t->goals[i] / each;
-            t->sum[i] += by;
-            t->square[i] += by * by;
-        }
-    }
+    t->each = (def->rollouts + BW_BUNDLES - 1) / BW_BUNDLES;
+    t->bundle = 0;
+    t->from = *from;
+    return BW_OK;
+}
+
+/// From the bundles' sums to the forecast.
+static void finish(typical *t) {
+    bw_forecast *out = t->out;
     for (int i = 1; i <= BW_MAX_SECONDS; i++) {
-        const double mean = t->sum[i] / BUNDLES;
-        const double spread = bw_max(t->square[i] / BUNDLES - mean * mean, 0);
+        const double mean = t->sum[i] / BW_BUNDLES;
+        const double spread = bw_max(t->square[i] / BW_BUNDLES - mean * mean, 0);
         out->worth[i] = mean;
-        out->error[i] = bw_sqrt(spread / (BUNDLES - 1));
+        out->error[i] = bw_sqrt(spread / (BW_BUNDLES - 1));
     }
-    out->rollouts = each * BUNDLES;
+    out->rollouts = t->each * BW_BUNDLES;
     out->lost /= out->rollouts;
     out->shots /= out->rollouts;
     out->played = t->work.played;
-    rank_use(t, out->rollouts, b->ground->place_count, out);
+    rank_use(t, out->rollouts, t->b->ground->place_count, out);
+}
+
+bool bw_typical_step(void *memory) {
+    typical *t = memory;
+    BW_ASSERT(t->bundle < BW_BUNDLES);
+    for (int i = 0; i <= BW_MAX_SECONDS; i++)
+        t->goals[i] = 0;
+    t->decisions[0].state = t->from;
+    part(t, 0, t->each, 1);
+    double by = 0;
+    for (int i = 1; i <= BW_MAX_SECONDS; i++) {
+        by += t->goals[i] / t->each;
+        t->sum[i] += by;
+        t->square[i] += by * by;
+    }
+    if (++t->bundle < BW_BUNDLES) return true;
+    finish(t);
+    return false;
+}
+
+bw_status bw_typical_from(const bw_break *b, const bw_state *from, const bw_typical_def *def,
+                          void *memory, size_t size, bw_forecast *out) {
+    const bw_status status = bw_typical_begin(b, from, def, memory, size, out);
+    if (status != BW_OK) return status;
+    while (bw_typical_step(memory))
+        continue;
     return BW_OK;
 }
 

@@ -10,7 +10,10 @@
 
 #include "core/search.h"
 
-enum { BW_MAX_ROTATIONS = 64 };
+enum {
+    BW_MAX_ROTATIONS = 64,
+    BW_BUNDLES = 6 ///< a forecast's roll-outs come in so many bundles
+};
 
 /// How often the ball went from one place to another, weighed by the chance of getting there.
 typedef struct bw_use {
@@ -47,5 +50,13 @@ bw_status bw_typical(const bw_break *b, const bw_typical_def *def, void *memory,
 /// Typical worth from any state of a break, e.g. a rotation's catch, over `seconds` from then.
 bw_status bw_typical_from(const bw_break *b, const bw_state *from, const bw_typical_def *def,
                           void *memory, size_t size, bw_forecast *out);
+
+/// The same bundle by bundle, for who tells how far it is or may stop. b, from, memory and *out stay
+/// where they are until the last step.
+bw_status bw_typical_begin(const bw_break *b, const bw_state *from, const bw_typical_def *def,
+                           void *memory, size_t size, bw_forecast *out);
+
+/// Plays the next of BW_BUNDLES bundles. False after the last: the forecast is whole.
+bool bw_typical_step(void *memory);
 
 #endif

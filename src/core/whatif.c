@@ -10,8 +10,13 @@
 enum { ROLLOUTS = 24, LOOKED_INTO = 12 };
 
 typedef struct whatif_work {
+    const bw_break *b;
+    const bw_forecast *forecast;
+    bw_whatif *out;
+    size_t room; ///< bytes from scratch on
+    int next;    ///< index of the next use to look at
     bw_state state, caught;
-    bw_forecast forecast;
+    bw_forecast forecast_after;
     double scratch[1]; ///< the rest goes to the forecast
 } whatif_work;
 
@@ -91,43 +96,75 @@ static void insert(bw_rotation *list, int *count, const bw_rotation *r, bool by_
     list[k] = *r;
 }
 
-bw_status bw_whatif_run(const bw_break *b, const bw_forecast *forecast, void *memory, size_t size,
-                        bw_whatif *out) {
+/// Uses that lead from one place to another, as many as are looked into.
+static int count_steps(const bw_forecast *forecast) {
+    int steps = 0;
+    for (int i = 0; i < forecast->use_count && steps < LOOKED_INTO; i++)
+        steps += forecast->use[i].from != forecast->use[i].to;
+    return steps;
+}
+
+bw_status bw_whatif_begin(const bw_break *b, const bw_forecast *forecast, void *memory, size_t size,
+                          bw_whatif *out, int *steps) {
     *out = (bw_whatif){0};
+    *steps = 0;
     if (size < bw_whatif_size()) return BW_NO_ROOM;
     whatif_work *w = memory;
-    const size_t room = size - offsetof(whatif_work, scratch);
+    w->b = b;
+    w->forecast = forecast;
+    w->out = out;
+    w->room = size - offsetof(whatif_work, scratch);
+    w->next = 0;
+    *steps = count_steps(forecast);
+    return BW_OK;
+}
+
+/// What follows within AFTER seconds of the catch.
+static bw_status look_ahead(whatif_work *w, double *worth, double *error) {
     bw_typical_def def = bw_typical_default();
     def.rollouts = ROLLOUTS;
     def.seconds = AFTER;
-    int looked = 0;
-    for (int i = 0; i < forecast->use_count && looked < LOOKED_INTO; i++) {
-        const bw_use *use = &forecast->use[i];
-        if (use->from == use->to) continue;
-        looked++;
-        bw_rotation r = {.from = use->from, .to = use->to, .use = use->share};
-        moment(b, use, &w->state, &r.receiver);
-        r.thrower = w->state.holder;
-        const bw_ply pass = {BW_PASS, (int8_t)r.receiver, BW_NOBODY, BW_NOBODY};
-        r.chance = bw_play(b, &w->state, pass, &w->caught, NULL, NULL);
-        bw_status status = bw_typical_from(b, &w->caught, &def, w->scratch, room, &w->forecast);
-        if (status != BW_OK) return status;
-        r.moving = w->forecast.worth[AFTER];
-        const double error = w->forecast.error[AFTER];
-        r.stage = w->caught.in;
-        r.matched = w->caught.matched;
-        put_in_place(b, &w->caught, &r);
-        status = bw_typical_from(b, &w->caught, &def, w->scratch, room, &w->forecast);
-        if (status != BW_OK) return status;
-        r.set = w->forecast.worth[AFTER];
-        const double other = w->forecast.error[AFTER];
-        r.error = bw_sqrt(error * error + other * other);
-        r.drop = r.moving - r.set;
-        r.cost = r.use * r.chance * r.drop;
-        if (r.drop > 0)
-            insert(out->weak, &out->count, &r, true);
-        else if (-r.drop > 2 * r.error)
-            insert(out->fault, &out->fault_count, &r, false);
-    }
+    const bw_status status =
+        bw_typical_from(w->b, &w->caught, &def, w->scratch, w->room, &w->forecast_after);
+    *worth = w->forecast_after.worth[AFTER];
+    *error = w->forecast_after.error[AFTER];
+    return status;
+}
+
+bw_status bw_whatif_step(void *memory) {
+    whatif_work *w = memory;
+    const bw_break *b = w->b;
+    while (w->forecast->use[w->next].from == w->forecast->use[w->next].to)
+        w->next++;
+    const bw_use *use = &w->forecast->use[w->next++];
+    bw_rotation r = {.from = use->from, .to = use->to, .use = use->share};
+    moment(b, use, &w->state, &r.receiver);
+    r.thrower = w->state.holder;
+    const bw_ply pass = {BW_PASS, (int8_t)r.receiver, BW_NOBODY, BW_NOBODY};
+    r.chance = bw_play(b, &w->state, pass, &w->caught, NULL, NULL);
+    double error, other;
+    bw_status status = look_ahead(w, &r.moving, &error);
+    if (status != BW_OK) return status;
+    r.stage = w->caught.in;
+    r.matched = w->caught.matched;
+    put_in_place(b, &w->caught, &r);
+    status = look_ahead(w, &r.set, &other);
+    if (status != BW_OK) return status;
+    r.error = bw_sqrt(error * error + other * other);
+    r.drop = r.moving - r.set;
+    r.cost = r.use * r.chance * r.drop;
+    if (r.drop > 0)
+        insert(w->out->weak, &w->out->count, &r, true);
+    else if (-r.drop > 2 * r.error)
+        insert(w->out->fault, &w->out->fault_count, &r, false);
     return BW_OK;
+}
+
+bw_status bw_whatif_run(const bw_break *b, const bw_forecast *forecast, void *memory, size_t size,
+                        bw_whatif *out) {
+    int steps;
+    bw_status status = bw_whatif_begin(b, forecast, memory, size, out, &steps);
+    for (int i = 0; i < steps && status == BW_OK; i++)
+        status = bw_whatif_step(memory);
+    return status;
 }

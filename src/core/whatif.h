@@ -45,4 +45,12 @@ size_t bw_whatif_size(void);
 bw_status bw_whatif_run(const bw_break *b, const bw_forecast *forecast, void *memory, size_t size,
                         bw_whatif *out);
 
+/// The same rotation by rotation. b, forecast, memory and *out stay where they are until the last
+/// step. Returns how many steps there are in *steps; 0: it is done.
+bw_status bw_whatif_begin(const bw_break *b, const bw_forecast *forecast, void *memory, size_t size,
+                          bw_whatif *out, int *steps);
+
+/// Looks into the next rotation.
+bw_status bw_whatif_step(void *memory);
+
 #endif

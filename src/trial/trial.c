@@ -30,9 +30,17 @@ bw_effort bw_effort_standard(void) {
     return effort;
 }
 
+/// A trial under way.
+typedef struct trial_work {
+    bw_trial *trial;
+    size_t room; ///< bytes from scratch on
+    bw_trial_progress at;
+    double scratch[1]; ///< the rest goes to the curve, then to the rotations
+} trial_work;
+
 size_t bw_trial_size(void) {
     const size_t curve = bw_curve_size(), whatif = bw_whatif_size();
-    return curve > whatif ? curve : whatif;
+    return sizeof(trial_work) + (curve > whatif ? curve : whatif);
 }
 
 /// His legs: his own, or the level's.
@@ -79,22 +87,67 @@ static void find_stragglers(bw_trial *trial) {
     }
 }
 
-static bw_status run(const bw_ground *ground, void *memory, size_t size, bw_trial *trial,
-                     bw_text *why) {
-    bw_status status = bw_break_begin(ground, &trial->def, &trial->begun, why);
-    if (status != BW_OK) return status;
-    status = bw_curve_run(&trial->begun, &trial->effort.curve, trial->effort.seconds, memory, size,
-                          &trial->curve);
+bw_status bw_trial_begin(const bw_ground *ground, void *memory, size_t size, bw_trial *trial) {
+    bw_text why = bw_text_in(trial->why, sizeof trial->why);
+    trial->whatif.count = trial->whatif.fault_count = 0;
+    trial->status = bw_break_begin(ground, &trial->def, &trial->begun, &why);
+    if (trial->status != BW_OK) return trial->status;
+    if (size < bw_trial_size()) return trial->status = BW_NO_ROOM;
+    trial_work *w = memory;
+    w->trial = trial;
+    w->room = size - offsetof(trial_work, scratch);
+    w->at = (bw_trial_progress){BW_TRIAL_TYPICAL, 0, BW_BUNDLES};
+    trial->status = bw_curve_begin(&trial->begun, &trial->effort.curve, trial->effort.seconds,
+                                   w->scratch, w->room, &trial->curve);
+    return trial->status;
+}
+
+/// The curve is whole: on to the rotations.
+static bw_status begin_weak(trial_work *w) {
+    bw_trial *trial = w->trial;
+    find_stragglers(trial);
+    w->at = (bw_trial_progress){BW_TRIAL_WEAK, 0, 0};
+    if (!trial->effort.with_weak) return BW_OK;
+    return bw_whatif_begin(&trial->begun, &trial->curve.forecast, w->scratch, w->room,
+                           &trial->whatif, &w->at.of);
+}
+
+static bw_status step_curve(trial_work *w) {
+    static const bw_trial_part parts[] = {BW_TRIAL_TYPICAL, BW_TRIAL_EVEN, BW_TRIAL_BEST};
+    bw_curve_progress now;
+    const bw_status status = bw_curve_step(w->scratch, &now);
     // A search cut short still has its best line so far; the answer says so.
     if (status != BW_OK && status != BW_LIMIT) return status;
-    find_stragglers(trial);
-    trial->whatif.count = trial->whatif.fault_count = 0;
-    if (!trial->effort.with_weak) return BW_OK;
-    return bw_whatif_run(&trial->begun, &trial->curve.forecast, memory, size, &trial->whatif);
+    if (now.part == BW_CURVE_DONE) return begin_weak(w);
+    w->at = (bw_trial_progress){parts[now.part], now.done, now.of};
+    return BW_OK;
+}
+
+static bw_status step(trial_work *w) {
+    bw_status status = BW_OK;
+    if (w->at.part == BW_TRIAL_DONE) return BW_OK;
+    if (w->at.part == BW_TRIAL_WEAK) {
+        status = bw_whatif_step(w->scratch);
+        w->at.done++;
+    } else {
+        status = step_curve(w);
+    }
+    if (w->at.part == BW_TRIAL_WEAK && w->at.done == w->at.of)
+        w->at = (bw_trial_progress){BW_TRIAL_DONE, 0, 0};
+    return status;
+}
+
+bw_status bw_trial_step(void *memory, bw_trial_progress *progress) {
+    trial_work *w = memory;
+    w->trial->status = step(w);
+    *progress = w->at;
+    return w->trial->status;
 }
 
 bw_status bw_trial_run(const bw_ground *ground, void *memory, size_t size, bw_trial *trial) {
-    bw_text why = bw_text_in(trial->why, sizeof trial->why);
-    trial->status = run(ground, memory, size, trial, &why);
-    return trial->status;
+    bw_trial_progress progress = {BW_TRIAL_TYPICAL, 0, 0};
+    bw_status status = bw_trial_begin(ground, memory, size, trial);
+    while (status == BW_OK && progress.part != BW_TRIAL_DONE)
+        status = bw_trial_step(memory, &progress);
+    return status;
 }

@@ -47,6 +47,28 @@ size_t bw_trial_size(void);
 /// holds bw_trial_size() bytes.
 bw_status bw_trial_run(const bw_ground *ground, void *memory, size_t size, bw_trial *trial);
 
+/// What of a trial is being made, in this order.
+typedef enum bw_trial_part {
+    BW_TRIAL_TYPICAL, ///< bundles of roll-outs
+    BW_TRIAL_EVEN,    ///< bundles of roll-outs with numbers even
+    BW_TRIAL_BEST,    ///< seconds of the curve, the most time first
+    BW_TRIAL_WEAK,    ///< rotations looked into
+    BW_TRIAL_DONE
+} bw_trial_part;
+
+typedef struct bw_trial_progress {
+    bw_trial_part part;
+    int done, of; ///< of this part
+} bw_trial_progress;
+
+/// The same trial piece by piece, for who shows how far it is or may stop. ground, memory and *trial
+/// stay where they are until it is done.
+bw_status bw_trial_begin(const bw_ground *ground, void *memory, size_t size, bw_trial *trial);
+
+/// Makes the next piece and tells how far it is. A status other than BW_OK ends it and is in
+/// trial->status.
+bw_status bw_trial_step(void *memory, bw_trial_progress *progress);
+
 /// Whether a man so many seconds and metres from his place is called late: 0.15 s and a yard.
 bool bw_is_late(double seconds, double metres);
 
