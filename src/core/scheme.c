@@ -24,6 +24,10 @@ int bw_stage_spot(const bw_stage *stage, const char *id) {
     return -1;
 }
 
+bw_vec bw_stop_ball(const bw_scheme *scheme, const bw_stop *stop) {
+    return stop->at_landmark ? scheme->landmarks[stop->landmark].at : stop->ball;
+}
+
 const char *bw_duty_name(bw_duty duty) {
     static const char *const names[BW_DUTY_COUNT] = {"ball",     "adjacent", "crease",
                                                      "backside", "hold",     "man"};

@@ -138,6 +138,9 @@ int bw_scheme_landmark(const bw_scheme *scheme, const char *id);
 /// Index of the spot with this id in a stage, or -1.
 int bw_stage_spot(const bw_stage *stage, const char *id);
 
+/// Where the ball is at a stop, m.
+bw_vec bw_stop_ball(const bw_scheme *scheme, const bw_stop *stop);
+
 /// The word for a duty: "ball", "adjacent", ...
 const char *bw_duty_name(bw_duty duty);
 

@@ -78,10 +78,6 @@ void bw_landmark_cells(const bw_scheme *scheme, int stage_index, int index, bw_g
     }
 }
 
-static bw_vec stop_ball(const bw_scheme *scheme, const bw_stop *stop) {
-    return stop->at_landmark ? scheme->landmarks[stop->landmark].at : stop->ball;
-}
-
 void bw_lesson_cells(const bw_scheme *scheme, int lesson_index, int index, bw_grid_sheet *grid) {
     const bw_lesson *lesson = &scheme->lessons[lesson_index];
     const int stage = bw_scheme_stage(scheme, lesson->defenders);
@@ -96,8 +92,8 @@ void bw_lesson_cells(const bw_scheme *scheme, int lesson_index, int index, bw_gr
     for (int i = index * BW_CELLS; i < lesson->stop_count && grid->count < BW_CELLS; i++) {
         const bw_stop *stop = &lesson->stops[i];
         bw_cell *cell = &grid->cells[grid->count++];
-        *cell = (bw_cell){.ball = stop_ball(scheme, stop), .passed = i > 0, .order = i + 1};
-        if (i > 0) cell->ball_from = stop_ball(scheme, stop - 1);
+        *cell = (bw_cell){.ball = bw_stop_ball(scheme, stop), .passed = i > 0, .order = i + 1};
+        if (i > 0) cell->ball_from = bw_stop_ball(scheme, stop - 1);
         bw_where(&plan, cell->ball, NULL, 0, cell->stations);
         bw_where(&plan, i > 0 ? cell->ball_from : cell->ball, NULL, 0, before);
         for (int s = 0; s < lesson->defenders; s++) {

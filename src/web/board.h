@@ -8,7 +8,7 @@
 #ifndef BW_WEB_BOARD_H
 #define BW_WEB_BOARD_H
 
-#include "core/motion.h"
+#include "core/follow.h"
 #include "core/shape.h"
 #include "core/shot.h"
 #include "draw/contour.h"
@@ -20,7 +20,7 @@
 #include "scheme/tree.h"
 
 /// Seconds of one step of constant effort.
-#define BW_BOARD_STEP 0.05
+#define BW_BOARD_STEP BW_FOLLOW_STEP
 
 enum {
     BW_BOARD_PAST = 64,                                    ///< steps of ball places remembered

@@ -1,34 +1,21 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 /// The unit running after the ball. As in a break (core/run.c): the men see the ball late by the
-/// level's reaction, their last effort going on meanwhile, and then make the effort that would put
-/// them on their places half a second ahead. Between two steps the effort is constant and the motion
-/// its exact solution, so a picture may be taken at any moment, however rare or frequent.
+/// level's reaction, their last effort going on meanwhile, and then run to their places (core/follow.h).
 #include "web/board.h"
 
-#include "core/ground.h"
 #include "core/level.h"
 
-/// A man this near his place and this slow stands on it, m and m/s.
-static const double there = 0.05;
-static const double slow = 0.2;
 static const double longest = 0.25; // s: a page that was not shown does not catch up
 
 void bw_board_place_unit(bw_board *board) {
     bw_where(&board->plan, board->ball, board->attackers, board->attacker_count, board->station);
 }
 
-/// Attackers to a defender, as the model counts the choices of a man; with no attackers shown, one
-/// more of them than of us.
-static double choices(const bw_board *board) {
-    const double men = board->plan.spots;
-    return (board->attacker_count > 0 ? board->attacker_count : men + 1) / men;
-}
-
 void bw_board_prepare(bw_board *board) {
     const bw_level *level = bw_level_at(board->scheme.level);
     bw_plan_build(&board->scheme, board->stage, &board->plan);
     board->legs = level->defender;
-    const int delay = (int)(bw_reaction(level, choices(board)) / BW_BOARD_STEP + 0.5);
+    const int delay = bw_follow_delay(level, board->attacker_count, board->plan.spots);
     board->delay = delay < BW_BOARD_PAST - 1 ? delay : BW_BOARD_PAST - 1;
     bw_board_place_unit(board);
 }
@@ -50,13 +37,6 @@ void bw_board_settle(bw_board *board) {
     board->view.running = 0;
 }
 
-/// True when he stands on his place; then he is put on it exactly.
-static bool stands(bw_body *body, bw_vec place) {
-    if (bw_distance(body->at, place) > there || bw_length(body->velocity) > slow) return false;
-    *body = (bw_body){place, bw_v(0, 0)};
-    return true;
-}
-
 static void step(bw_board *board) {
     board->newest = (board->newest + 1) % BW_BOARD_PAST;
     board->past[board->newest] = board->ball;
@@ -65,16 +45,8 @@ static void step(bw_board *board) {
     const int then = (board->newest + BW_BOARD_PAST - board->delay) % BW_BOARD_PAST;
     bw_where(&board->plan, board->past[then], board->attackers, board->attacker_count, seen);
     bool running = board->unseen > 0;
-    for (int s = 0; s < board->plan.spots; s++) {
-        bw_body *body = &board->body[s];
-        *body = bw_advance(board->legs, *body, board->effort[s], BW_BOARD_STEP);
-        if (stands(body, seen[s].at)) {
-            board->effort[s] = bw_v(0, 0);
-        } else {
-            board->effort[s] = bw_effort_toward(board->legs, *body, seen[s].at, BW_HORIZON);
-            running = true;
-        }
-    }
+    for (int s = 0; s < board->plan.spots; s++)
+        running |= bw_follow(board->legs, &board->body[s], &board->effort[s], seen[s].at);
     board->view.running = running;
 }
 

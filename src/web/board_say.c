@@ -5,16 +5,11 @@
 
 #include "scheme/caption.h"
 
-/// Nearer than this a man is where he belongs: a tenth of a second at a walk, m.
-static const double close = 0.15;
-
 /// Seconds before a man can be on his place: what is left of his reaction, then the run.
 static double lateness(const bw_board *board, int spot) {
-    const bw_vec place = board->station[spot].at;
     if (board->mode != BW_BOARD_PLAY) return 0;
-    if (bw_distance(board->shown[spot].at, place) < close) return 0;
-    return board->unseen * BW_BOARD_STEP +
-           bw_arrive(board->legs, board->shown[spot], place, BW_HOLD_FROM);
+    return bw_follow_needs(board->legs, board->shown[spot], board->station[spot].at,
+                           board->unseen * BW_BOARD_STEP);
 }
 
 static void put_place(bw_board *board, bw_token *token, bw_vec at) {

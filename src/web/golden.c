@@ -6,6 +6,7 @@
 #include "core/level.h"
 #include "core/motion.h"
 #include "core/typical.h"
+#include "core/walk.h"
 #include "draw/book.h"
 #include "scheme/fresh.h"
 #include "web/export.h"
@@ -146,6 +147,24 @@ static uint64_t forecast(void) {
     return hash;
 }
 
+/// Every lesson of the starting scheme played through, at moments that fall between steps.
+static uint64_t lessons(void) {
+    static bw_walk walk;
+    uint64_t hash = BW_HASH_START;
+    bw_scheme_fresh(0, 3, &scheme);
+    for (int l = 0; l < scheme.lesson_count; l++) {
+        bw_walk_build(&scheme, &scheme.lessons[l], &walk);
+        for (int i = 0; i * 0.15625 < bw_walk_seconds(&walk); i++) {
+            bw_walk_moment m;
+            bw_walk_at(&walk, i * 0.15625, &m);
+            hash = bw_hash_vec(hash, m.ball);
+            for (int s = 0; s < walk.spots; s++)
+                hash = bw_hash_double(bw_hash_vec(hash, m.men[s].body.at), m.men[s].late);
+        }
+    }
+    return hash;
+}
+
 /// Everything in the ink of every page of the starting scheme's book.
 static uint64_t book(void) {
     uint64_t hash = BW_HASH_START;
@@ -172,8 +191,8 @@ static const struct {
     const char *name;
     uint64_t (*hash)(void);
 } parts[] = {
-    {"maths", maths},   {"motion", motion},     {"shape", shape}, {"shot", shot},
-    {"answer", answer}, {"forecast", forecast}, {"book", book},
+    {"maths", maths},   {"motion", motion},     {"shape", shape},     {"shot", shot},
+    {"answer", answer}, {"forecast", forecast}, {"lessons", lessons}, {"book", book},
 };
 
 BW_EXPORT(bw_golden_count)
