@@ -5,7 +5,7 @@ JOBS ?= $(shell nproc)
 FUZZ_SECONDS ?= 30
 
 .NOTPARALLEL:
-.PHONY: build setup demo check board board-file bench wasm fuzz install format clean help
+.PHONY: build setup demo check board board-file board-static bench wasm fuzz install format clean help
 
 build: build/build.ninja ## the program, at build/breakwater
 	cmake --build build -j $(JOBS) --target breakwater
@@ -26,8 +26,11 @@ check: ## every test, in every build; ends with the count
 board: board-file ## the board, ready to open in a browser
 	@echo "Open file://$(CURDIR)/build/board/breakwater-board.html in a browser."
 
-board-file: build/build.ninja node_modules/.package-lock.json ## the board as one page, at build/board/breakwater-board.html
+board-file: build/build.ninja ## the board as one page, at build/board/breakwater-board.html
 	cmake --build build -j $(JOBS) --target board-file
+
+board-static: build/build.ninja ## the board for any web host, in build/board/static
+	cmake --build build -j $(JOBS) --target board-static
 
 node_modules/.package-lock.json: package-lock.json
 	npm ci --ignore-scripts --no-audit --no-fund

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Starts the board in the self-contained page, where core, fonts and example are embedded.
+// Starts the board. Core, fonts and example are inside the self-contained page, and beside a served one.
 import bold from 'embedded:bold';
 import core from 'embedded:core';
 import demo from 'embedded:demo';
@@ -13,15 +13,17 @@ import { offerLooks } from './look.js';
 
 /** The chart is lettered in the font whose widths the core knows. Without it, a system font. */
 async function loadFonts() {
-  const faces = [new FontFace(family, regular), new FontFace(family, bold, { weight: 'bold' })];
+  const faces = [
+    new FontFace(family, await regular()), new FontFace(family, await bold(), { weight: 'bold' }),
+  ];
   for (const face of faces) document.fonts.add(await face.load());
 }
 
 async function start() {
   await loadFonts().catch(() => {});
-  const board = new Board(await loadCore(core));
+  const board = new Board(await loadCore(await core()));
   offerLooks(board);
-  new Files(board).begin(demo);
+  new Files(board).begin(await demo());
   board.modes.register(new Design(board));
   document.documentElement.dataset.ready = 'true';
 }

@@ -1,66 +1,56 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// build-board.mjs MODULE.wasm OUT.html: the board as one self-contained page. One classic script with
-// core, fonts and example inside; style and script allowed by their hashes, and nothing else.
-import { build } from 'esbuild';
-import { createHash } from 'node:crypto';
-import { mkdir, readFile, writeFile } from 'node:fs/promises';
-import { dirname, join } from 'node:path';
-import { fileURLToPath } from 'node:url';
+// build-board.mjs MODULE.wasm FOLDER: the board in two forms from the same modules.
+//   FOLDER/breakwater-board.html  one self-contained page: one classic script with core, fonts and
+//                                 example inside; style and script allowed by their hashes only
+//   FOLDER/static/                the page and its parts side by side, for the server and any host
+import { readFile } from 'node:fs/promises';
+import { join } from 'node:path';
+import { bundle, embed, fill, hash, put, root } from './bundle.mjs';
 
-const root = join(dirname(fileURLToPath(import.meta.url)), '..');
 const [wasm, out] = process.argv.slice(2);
 if (!wasm || !out) {
-  console.error('usage: node tools/build-board.mjs MODULE.wasm OUT.html');
+  console.error('usage: node tools/build-board.mjs MODULE.wasm FOLDER');
   process.exit(2);
 }
 const most = 600 * 1000; // bytes: what a phone on a sideline can be sent
 
-const embedded = {
-  core: [wasm, 'binary'],
-  regular: [join(root, 'assets/fonts/B612-Regular.otf'), 'binary'],
-  bold: [join(root, 'assets/fonts/B612-Bold.otf'), 'binary'],
-  demo: [join(root, 'examples/terns.json'), 'text'],
+const fonts = join(root, 'assets/fonts');
+const assets = {
+  core: { file: wasm, kind: 'binary', name: 'core.wasm' },
+  regular: { file: join(fonts, 'B612-Regular.otf'), kind: 'binary', name: 'regular.otf' },
+  bold: { file: join(fonts, 'B612-Bold.otf'), kind: 'binary', name: 'bold.otf' },
+  demo: { file: join(root, 'examples/terns.json'), kind: 'text', name: 'example.json' },
 };
-const embed = {
-  name: 'embed',
-  setup(build) {
-    build.onResolve({ filter: /^embedded:/ }, ({ path }) => ({ path, namespace: 'embedded' }));
-    build.onLoad({ filter: /.*/, namespace: 'embedded' }, async ({ path }) => {
-      const [file, loader] = embedded[path.slice('embedded:'.length)];
-      return { contents: await readFile(file), loader };
-    });
-  },
-};
-const common = { bundle: true, minify: true, write: false, charset: 'utf8', legalComments: 'none' };
+const template = await readFile(join(root, 'board/index.html'), 'utf8');
+const style = await bundle('style.css');
 
-async function bundle(file, more) {
-  const result = await build({ ...common, ...more, entryPoints: [join(root, 'board', file)] });
-  return result.outputFiles[0].text.trim();
+/** The template with its policy, its style and its script. */
+function page(policy, styleTag, scriptTag) {
+  const content = ["default-src 'none'", ...policy, "base-uri 'none'", "form-action 'none'"].join('; ');
+  return fill(template, {
+    '<meta charset="utf-8">':
+      `<meta charset="utf-8">\n<meta http-equiv="Content-Security-Policy" content="${content}">`,
+    '<link rel="stylesheet" href="style.css">': styleTag,
+    '<script src="main.js"></script>': scriptTag,
+  });
 }
 
-const hash = (text) => `'sha256-${createHash('sha256').update(text).digest('base64')}'`;
+const classic = await bundle('main.js', { format: 'iife', plugins: [embed(assets, false)] });
+const one = page([`script-src ${hash(classic)} 'wasm-unsafe-eval'`, `style-src ${hash(style)}`, 'img-src blob:'],
+  `<style>${style}</style>`, `<script>${classic}</script>`);
+await put(join(out, 'breakwater-board.html'), one);
 
-const script = await bundle('main.js', { format: 'iife', target: 'es2022', plugins: [embed] });
-const style = await bundle('style.css', {});
-const policy = [
-  "default-src 'none'", `script-src ${hash(script)} 'wasm-unsafe-eval'`, `style-src ${hash(style)}`,
-  "img-src blob:", "base-uri 'none'", "form-action 'none'",
-].join('; ');
+const folder = join(out, 'static');
+const modular = await bundle('main.js', { format: 'esm', plugins: [embed(assets, true)] });
+await put(join(folder, 'index.html'), page(
+  ["script-src 'self' 'wasm-unsafe-eval'", "style-src 'self'", "img-src 'self' blob: data:", "connect-src 'self'"],
+  '<link rel="stylesheet" href="board.css">', '<script type="module" src="board.js"></script>'));
+await put(join(folder, 'board.js'), modular);
+await put(join(folder, 'board.css'), style);
+for (const { file, name } of Object.values(assets)) await put(join(folder, name), await readFile(file));
 
-let page = await readFile(join(root, 'board/index.html'), 'utf8');
-function put(tag, text) {
-  if (!page.includes(tag)) throw new Error(`board/index.html has no ${tag}`);
-  page = page.replace(tag, () => text);
-}
-put('<meta charset="utf-8">',
-  `<meta charset="utf-8">\n<meta http-equiv="Content-Security-Policy" content="${policy}">`);
-put('<link rel="stylesheet" href="style.css">', `<style>${style}</style>`);
-put('<script src="main.js"></script>', `<script>${script}</script>`);
-
-const size = Buffer.byteLength(page);
-await mkdir(dirname(out), { recursive: true });
-await writeFile(out, page);
-console.log(`${out}: ${Math.round(size / 1000)} kB`);
+const size = Buffer.byteLength(one);
+console.log(`${out}/breakwater-board.html: ${Math.round(size / 1000)} kB`);
 if (size > most) {
   console.error(`that is more than ${most / 1000} kB`);
   process.exit(1);

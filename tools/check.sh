@@ -34,7 +34,7 @@ golden() {
         "$tree/tests/core/test_golden" --print | diff "$logs/golden" - || return 1
     done
     echo "build/wasm in Node against build/debug:"
-    node tools/run-golden.mjs build/wasm/breakwater.wasm | diff "$logs/golden" -
+    node tools/run-golden.mjs build/wasm/breakwater-test.wasm | diff "$logs/golden" -
 }
 
 # The board in a browser, and its module in Node against native code. Without the packages of

@@ -4,6 +4,10 @@
 #include "core/hash.h"
 #include "core/random.h"
 #include "scheme/fresh.h"
+#include "web/export.h"
+
+/// Too large for WebAssembly's stack.
+static bw_board alone;
 
 /// One number a statement: the order in which arguments are made is the compiler's own.
 static double between(bw_random *r, double low, double high) {
@@ -88,4 +92,9 @@ uint64_t bw_agree(bw_board *board, uint32_t seed, int scenes) {
         hash = hash_ink(hash, (const bw_ink *)board->page);
     }
     return hash;
+}
+
+BW_EXPORT(bw_agree_alone)
+uint64_t bw_agree_alone(int seed, int scenes) {
+    return bw_agree(&alone, (uint32_t)seed, scenes);
 }

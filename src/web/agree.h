@@ -10,4 +10,7 @@
 /// Uses the board's memory and leaves the last scene in it.
 uint64_t bw_agree(bw_board *board, uint32_t seed, int scenes);
 
+/// The same on a board of its own, for a module in Node. Not for two threads at once.
+uint64_t bw_agree_alone(int seed, int scenes);
+
 #endif

@@ -3,7 +3,6 @@
 
 #include "core/level.h"
 #include "core/text.h"
-#include "web/agree.h"
 #include "web/export.h"
 #include "web/layout.h"
 
@@ -262,11 +261,4 @@ double bw_page_weight(int theme) {
 BW_EXPORT(bw_page_theme)
 const char *bw_page_theme(int theme) {
     return known(theme) ? bw_theme_at((bw_theme_id)theme)->id : "";
-}
-
-BW_EXPORT(bw_page_agree)
-uint64_t bw_page_agree(int seed, int scenes) {
-    const uint64_t hash = bw_agree(&board, (uint32_t)seed, scenes);
-    bw_board_reset(&board);
-    return hash;
 }

@@ -72,7 +72,4 @@ int bw_page_colour(int theme, int role);
 double bw_page_weight(int theme);
 const char *bw_page_theme(int theme);
 
-/// bw_agree on the page's board, which is closed afterwards.
-uint64_t bw_page_agree(int seed, int scenes);
-
 #endif

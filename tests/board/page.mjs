@@ -9,8 +9,11 @@ import { promisify } from 'node:util';
 
 export const root = join(dirname(fileURLToPath(import.meta.url)), '../..');
 export const build = process.env.BW_BUILD ?? join(root, 'build');
-export const boardFile = join(build, 'board/breakwater-board.html');
-export const moduleFile = join(build, 'wasm/breakwater.wasm');
+// All build trees share the pages.
+export const boardFile = join(root, 'build/board/breakwater-board.html');
+export const boardFolder = join(root, 'build/board/static');
+export const moduleFile = join(root, 'build/wasm/breakwater.wasm');
+export const testModuleFile = join(root, 'build/wasm/breakwater-test.wasm');
 const browserFile = process.env.BW_CHROMIUM ?? '/usr/bin/chromium';
 export const run = promisify(execFile);
 

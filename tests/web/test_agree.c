@@ -3,7 +3,6 @@
 /// --print` prints the hash, which the module in Node must come to as well (tests/board/agree.test.mjs).
 #include "harness.h"
 #include "web/agree.h"
-#include "web/page.h"
 #include <inttypes.h>
 
 enum { SCENES = 1000 };
@@ -16,9 +15,9 @@ static void comes_to_the_same_again(void) {
 }
 
 /// What is left behind by one walk must not be seen by the next.
-static void the_page_has_the_same_board(void) {
+static void another_board_comes_to_the_same(void) {
     bw_agree(&board, 3, 60);
-    CHECK(bw_agree(&board, 7, 100) == bw_page_agree(7, 100));
+    CHECK(bw_agree(&board, 7, 100) == bw_agree_alone(7, 100));
 }
 
 int main(int argc, char **argv) {
@@ -27,6 +26,6 @@ int main(int argc, char **argv) {
         return 0;
     }
     RUN(comes_to_the_same_again);
-    RUN(the_page_has_the_same_board);
+    RUN(another_board_comes_to_the_same);
     return test_report(argc, argv);
 }
