@@ -115,9 +115,10 @@ static void brute_force(void) {
                   columns = rows + (int)(test_random(&seed) % 2);
         matrix cost;
         for (int r = 0; r < 6; r++) {
-            // Small whole numbers, so that ties are common and sums exact.
+            // Whole numbers, so that sums are exact; few of them every other time, so that ties are
+            // common, and many otherwise, so that worst and sum pull apart.
             for (int c = 0; c < 6; c++)
-                cost[r][c] = (double)(test_random(&seed) % 7);
+                cost[r][c] = (double)(test_random(&seed) % (n % 2 ? 7 : 100));
         }
         double best[2] = {1e9, 1e9}, least = 1e9;
         every_permutation(cost, rows, columns, 0, 0, 0, 0, best, &least);
