@@ -3,8 +3,8 @@
 #ifndef BW_CLI_CAUTIONS_JSON_H
 #define BW_CLI_CAUTIONS_JSON_H
 
-#include "cli/json_out.h"
 #include "core/scheme.h"
+#include "report/json_out.h"
 
 /// "cautions": [{"about", "text", "source"}], then "defer": whose word goes before them, and
 /// "publishers": their names in full.

@@ -1,12 +1,12 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 /// The verb `check`: read, validate, then say what a careful assistant would say.
-#include "cli/json_out.h"
 #include "cli/load.h"
 #include "cli/out.h"
 #include "cli/say.h"
 #include "cli/term.h"
 #include "core/text.h"
 #include "file/document.h"
+#include "report/json_out.h"
 #include "scheme/lint.h"
 #include <string.h>
 

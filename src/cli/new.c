@@ -1,6 +1,5 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 /// The verb `new`: a complete starting scheme.
-#include "cli/json_out.h"
 #include "cli/load.h"
 #include "cli/out.h"
 #include "cli/say.h"
@@ -8,6 +7,7 @@
 #include "core/level.h"
 #include "core/text.h"
 #include "file/document.h"
+#include "report/json_out.h"
 #include "scheme/fresh.h"
 #include "scheme/tree.h"
 #include "scheme/write.h"

@@ -1,10 +1,10 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "cli/pages.h"
-#include "cli/json_out.h"
 #include "cli/say.h"
 #include "core/text.h"
 #include "draw/sheet.h"
 #include "paint/paint.h"
+#include "report/json_out.h"
 #include <stdlib.h>
 #include <string.h>
 #include <unistd.h>

@@ -4,37 +4,12 @@
 #include "cli/out.h"
 #include "cli/pages.h"
 #include "cli/say.h"
-#include "cli/test_json.h"
 #include "cli/trials.h"
 #include "report/pages.h"
-#include "trial/standard.h"
+#include "report/test_json.h"
+#include "report/test_set.h"
 #include <stdlib.h>
 #include <string.h>
-
-static bool same_break(const bw_break_def *a, const bw_break_def *b) {
-    return a->offence == b->offence && a->defence == b->defence && strcmp(a->set, b->set) == 0 &&
-           strcmp(a->start, b->start) == 0;
-}
-
-/// Lists the breaks to run: the headline first, then the rest of the standard set. Returns how many.
-static int list_breaks(const bw_scheme *scheme, const bw_break_request *request, bool quick,
-                       bw_trial *trials) {
-    trials[0].def = request->def;
-    trials[0].effort = bw_effort_default();
-    trials[0].effort.seconds = request->seconds;
-    if (quick || request->chosen) return 1;
-    bw_break_def standard[BW_STANDARD_MAX];
-    const int count = bw_standard_set(scheme, standard);
-    int used = 1;
-    for (int i = 0; i < count; i++) {
-        if (same_break(&standard[i], &request->def)) continue;
-        trials[used].def = standard[i];
-        trials[used].def.seed = request->def.seed;
-        trials[used].effort = bw_effort_standard();
-        trials[used++].effort.seconds = request->seconds;
-    }
-    return used;
-}
 
 /// Everything one report needs, in one block.
 typedef struct job {
@@ -43,7 +18,7 @@ typedef struct job {
     bw_battery battery;
     bw_report report;
     bw_paper paper;
-    bw_trial trials[BW_STANDARD_MAX + 1];
+    bw_trial trials[BW_TEST_MAX];
 } job;
 
 static bw_status draw_page(const void *self, int number, bw_ink *ink) {
@@ -91,7 +66,8 @@ static int run_job(const bw_args *args, job *j) {
     if (code != BW_EXIT_OK) return code;
 
     j->battery = (bw_battery){.ground = &j->ground, .trials = j->trials};
-    j->battery.count = list_breaks(&j->scheme, &request, bw_option_given(args, "quick"), j->trials);
+    j->battery.count = bw_test_set(&j->scheme, &request.def, request.seconds,
+                                   bw_option_given(args, "quick") || request.chosen, j->trials);
     code = bw_run_trials(&j->battery);
     if (code != BW_EXIT_OK) return code;
 

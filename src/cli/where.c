@@ -1,12 +1,12 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 /// The verb `where`: where everyone stands for a ball position.
 #include "cli/attackers.h"
-#include "cli/json_out.h"
 #include "cli/load.h"
 #include "cli/out.h"
 #include "cli/say.h"
 #include "cli/term.h"
 #include "core/shape.h"
+#include "report/json_out.h"
 #include "scheme/caption.h"
 
 /// A question and its answer.

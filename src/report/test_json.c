@@ -1,7 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include "cli/test_json.h"
-#include "cli/json_out.h"
+#include "report/test_json.h"
 #include "core/text.h"
+#include "report/json_out.h"
 
 static void put_number(bw_json *json, const char *key, double value) {
     bw_json_key(json, key);

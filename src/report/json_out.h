@@ -1,8 +1,8 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 /// Writing JSON: a stream, and whether a comma is due. Keys keep the order they are written in.
 /// Numbers have at most four decimals and are never "-0".
-#ifndef BW_CLI_JSON_OUT_H
-#define BW_CLI_JSON_OUT_H
+#ifndef BW_REPORT_JSON_OUT_H
+#define BW_REPORT_JSON_OUT_H
 
 #include <stdbool.h>
 #include <stdio.h>

@@ -1,7 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 /// The test report as JSON: the same figures as its text, units in the key names.
-#ifndef BW_CLI_TEST_JSON_H
-#define BW_CLI_TEST_JSON_H
+#ifndef BW_REPORT_TEST_JSON_H
+#define BW_REPORT_TEST_JSON_H
 
 #include "report/test_text.h"
 #include <stdio.h>

@@ -1,5 +1,5 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include "cli/json_out.h"
+#include "report/json_out.h"
 #include "core/text.h"
 
 static void separate(bw_json *json) {
