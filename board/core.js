@@ -4,14 +4,16 @@
 /**
  * @typedef {Record<string, [offset: number, kind: string, count: number]>} Fields
  * @typedef {Record<string, {size: number, fields: Fields}>} Layout
- * @typedef {{kind: number, index: number, pinned: number, px: number, py: number, x: number,
+ * @typedef {{kind: number, index: number, pinned: number, away: number, px: number, py: number, x: number,
  *   y: number, late: number, code: string, name: string, duty: string, place: string,
  *   call: string, label: string}} Token
  * @typedef {{token_count: number, finding_count: number, stage: number, landmark: number,
  *   running: number, mirrored: number, mode: number, danger: number, attackers: number,
- *   metres: number, width: number, height: number, title: string, caption: string,
+ *   metres: number, set: number, own_set: number, can_add: number, can_keep: number, zoom: number, width: number, height: number, title: string, caption: string,
  *   last: string, token: Token[]}} View
  * @typedef {{severity: number, pointer: string, message: string, remedy: string}} Finding
+ * @typedef {{low: number, high: number, step: number, value: number, key: string, name: string,
+ *   unit: string, meaning: string}} Knob
  * @typedef {{status: number, pointer: string, message: string}} Refusal
  */
 
@@ -91,9 +93,26 @@ export class Core {
       (_, i) => this.read('finding', this.call.findings() + i * size));
   }
 
+  /** The rule of the stage shown. @returns {Knob[]} */
+  knobs() {
+    const knobs = [];
+    for (let i = 0; ; i++) {
+      const at = this.call.knob(i);
+      if (at === 0) return knobs;
+      knobs.push(this.read('knob', at));
+    }
+  }
+
   /** @returns {Refusal} */
   refusal() {
     return this.read('error', this.call.error());
+  }
+
+  /** Text into the input buffer; its length in bytes. @param {string} text */
+  write(text) {
+    const bytes = this.encoder.encode(text);
+    this.bytes.set(bytes.subarray(0, this.inputRoom), this.input);
+    return bytes.length;
   }
 
   /** A whole list. @param {number} list */

@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The mode Design: attackers, editing, and what the check says.
-import { List, Mode } from './core.js';
-import { check, chosen, find, offer, write } from './dom.js';
+import { Mode } from './core.js';
+import { Attack } from './attack.js';
+import { check, chosen, find, write } from './dom.js';
+import { Rule } from './rule.js';
 
 /** @typedef {import('./core.js').View} View */
 /** @typedef {import('./board.js').Board} Board */
@@ -22,8 +24,8 @@ export class Design {
   /** @param {Board} board */
   constructor(board) {
     this.board = board;
-    this.set = find('set', HTMLSelectElement);
-    this.men = find('men', HTMLInputElement);
+    this.attack = new Attack(board);
+    this.rule = new Rule(board);
     this.unpin = find('unpin', HTMLButtonElement);
     this.mirror = find('mirror', HTMLInputElement);
     this.modes = find('modes', HTMLDivElement);
@@ -32,12 +34,6 @@ export class Design {
 
   #wire() {
     const { board } = this, { call } = board.core;
-    const attack = () => {
-      call.attack(this.set.selectedIndex - 1, this.men.valueAsNumber || 0);
-      board.done();
-    };
-    this.set.addEventListener('change', attack);
-    this.men.addEventListener('change', attack);
     this.mirror.addEventListener('change', () => call.mirror(this.mirror.checked ? 1 : 0));
     this.modes.addEventListener('change', () => this.#edit(chosen(this.modes)));
     this.unpin.addEventListener('click', () => {
@@ -67,7 +63,8 @@ export class Design {
   }
 
   renew() {
-    offer(this.set, ['none', ...this.board.core.names(List.sets)]);
+    this.attack.renew();
+    this.rule.renew();
     this.#listFindings();
   }
 
@@ -82,7 +79,7 @@ export class Design {
       button.addEventListener('click', () => {
         this.board.core.call.visit(i);
         this.board.done();
-        this.board.words.title.scrollIntoView({ block: 'nearest' });
+        if (!this.rule.visit(finding.pointer)) this.board.words.title.scrollIntoView({ block: 'nearest' });
       });
       item.append(button);
       return item;
@@ -96,6 +93,7 @@ export class Design {
   /** @param {View} view */
   show(view) {
     check(this.modes, view.mode);
+    this.attack.show(view);
     const picked = view.token[this.board.picked];
     /** @type {HTMLElement} */ (this.mirror.parentElement).hidden = view.mode === Mode.play;
     this.unpin.hidden = !(view.mode === Mode.pins && picked.pinned);

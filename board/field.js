@@ -3,6 +3,7 @@
 // do to them.
 import { Kind, Mode } from './core.js';
 import { show } from './easel.js';
+import { Zoom } from './zoom.js';
 
 /** @typedef {import('./core.js').View} View */
 /** @typedef {import('./core.js').Token} Token */
@@ -31,10 +32,11 @@ export class Field {
     this.explained = ''; // what the key below the chart was drawn for
     this.scale = 4 / 3; // CSS px in a point
     /** @type {{id: number, token: number, from: {x: number, y: number}, grip: {x: number, y: number},
-     *    now: {x: number, y: number}, moved: boolean, news: boolean} | null} */
+     *    now: {x: number, y: number}, moved: boolean, news: boolean, pans: boolean} | null} */
     this.drag = null;
     /** Where the focused token was when it got the focus, for Esc. */
     this.before = { token: -1, x: 0, y: 0 };
+    this.zoom = new Zoom(board, box, () => this.abandon());
     box.addEventListener('pointerdown', (event) => this.#down(event));
     box.addEventListener('pointermove', (event) => this.#move(event));
     box.addEventListener('pointerup', (event) => this.#up(event));
@@ -56,6 +58,11 @@ export class Field {
     const drag = this.drag;
     if (!drag || !drag.moved || !drag.news) return;
     drag.news = false;
+    if (drag.pans) {
+      this.board.core.call.pan((drag.now.x - drag.from.x) / this.scale, (drag.now.y - drag.from.y) / this.scale);
+      drag.from = drag.now;
+      return;
+    }
     const at = { x: drag.now.x - drag.grip.x, y: drag.now.y - drag.grip.y };
     this.board.core.call.drag(drag.token, at.x / this.scale, at.y / this.scale);
   }
@@ -78,17 +85,26 @@ export class Field {
     const busy = String(view.running !== 0);
     if (this.box.getAttribute('aria-busy') !== busy) this.box.setAttribute('aria-busy', busy);
     this.#callOut(view);
+    this.zoom.show(view);
   }
 
   /** The key, when what it must explain has changed. @param {View} view */
   showKey(view) {
     const duties = view.token.map((token) => token.duty).sort().join();
-    const now = [duties, view.mode, this.scale, this.box.clientWidth, devicePixelRatio,
+    const width = this.#keyRoom();
+    const now = [duties, view.mode, this.scale, width, devicePixelRatio,
       this.board.look.colours.join()].join();
     if (now === this.explained) return;
     this.explained = now;
-    this.board.core.call.key(this.box.clientWidth / this.scale);
+    this.board.core.call.key(width / this.scale);
     show(this.board, this.key, this.scale);
+  }
+
+  /** Width for the key: beside the buttons below the field when that is enough, else all there is. */
+  #keyRoom() {
+    const under = /** @type {HTMLElement} */ (this.key.parentElement);
+    const beside = under.clientWidth - /** @type {HTMLElement} */ (this.zoom.whole.parentElement).offsetWidth - 17;
+    return beside < 260 ? under.clientWidth : beside;
   }
 
   /** @param {View} view @param {Token} token @param {number} i */
@@ -100,11 +116,14 @@ export class Field {
       button.addEventListener('click', (event) => {
         if (event.detail === 0) this.#enter(i);
       });
-      button.addEventListener('focus', () => this.#remember(i));
+      button.addEventListener('focus', () => this.#focused(i));
       this.tokens.append(button);
     }
-    button.style.left = `${token.px * this.scale}px`;
-    button.style.top = `${token.py * this.scale}px`;
+    const within = (/** @type {number} */ at, /** @type {number} */ most) =>
+      `${Math.min(Math.max(at, 0), most) * this.scale}px`;
+    button.style.left = within(token.px, view.width); // one out of the picture can still get the focus
+    button.style.top = within(token.py, view.height);
+    button.classList.toggle('away', token.away !== 0);
     button.hidden = view.mode === Mode.homes && token.kind !== Kind.defender;
     button.classList.toggle('free', movable(view, token));
     button.classList.toggle('held', this.drag !== null && this.drag.moved && this.drag.token === i);
@@ -120,7 +139,7 @@ export class Field {
   /** @param {View} view */
   #callOut(view) {
     const drag = this.drag;
-    const shown = drag !== null && drag.moved;
+    const shown = drag !== null && drag.moved && !drag.pans;
     this.callout.hidden = !shown;
     if (!shown) return;
     const token = view.token[drag.token];
@@ -144,7 +163,7 @@ export class Field {
     const view = this.board.view;
     let best = -1, least = Infinity;
     view.token.forEach((token, i) => {
-      if (view.mode === Mode.homes && token.kind !== Kind.defender) return;
+      if (token.away || (view.mode === Mode.homes && token.kind !== Kind.defender)) return;
       const away = Math.hypot(token.px * this.scale - p.x, token.py * this.scale - p.y);
       if (away > hit) return;
       const cost = away + (movable(view, token) ? 0 : hit) - (i === this.board.picked ? 0.5 : 0);
@@ -162,7 +181,8 @@ export class Field {
     const p = this.#point(event), token = this.#under(p), view = this.board.view;
     const grip = token < 0 ? { x: 0, y: 0 }
       : { x: p.x - view.token[token].px * this.scale, y: p.y - view.token[token].py * this.scale };
-    this.drag = { id: event.pointerId, token, from: p, grip, now: p, moved: false, news: false };
+    this.drag = { id: event.pointerId, token, from: p, grip, now: p, moved: false, news: false,
+      pans: view.zoom > 1 && (token < 0 || !movable(view, view.token[token])) };
     this.box.setPointerCapture(event.pointerId);
     if (token >= 0) this.#remember(token);
   }
@@ -174,9 +194,9 @@ export class Field {
     drag.now = this.#point(event);
     if (!drag.moved && Math.hypot(drag.now.x - drag.from.x, drag.now.y - drag.from.y) > still) {
       const view = this.board.view;
-      if (drag.token < 0 || !movable(view, view.token[drag.token])) return;
+      if (!drag.pans && (drag.token < 0 || !movable(view, view.token[drag.token]))) return;
       drag.moved = true;
-      this.board.pick(drag.token);
+      if (!drag.pans) this.board.pick(drag.token);
     }
     if (!drag.moved) return;
     drag.news = true;
@@ -191,7 +211,7 @@ export class Field {
     this.drag = null;
     const slipped = Math.hypot(drag.now.x - drag.from.x, drag.now.y - drag.from.y) > still;
     if (drag.moved) {
-      this.board.done();
+      if (!drag.pans) this.board.done();
     } else if (!slipped && drag.token >= 0) {
       this.board.pick(drag.token);
     } else if (!slipped) {
@@ -215,7 +235,15 @@ export class Field {
   abandon() {
     const drag = this.drag;
     this.drag = null;
-    if (drag?.moved) this.#restore();
+    if (drag?.moved && !drag.pans) this.#restore();
+  }
+
+  /** @param {number} i */
+  #focused(i) {
+    this.#remember(i);
+    if (!this.board.view.token[i]?.away) return;
+    this.board.core.call.reveal(i);
+    this.board.wake();
   }
 
   /** @param {number} i */
@@ -252,6 +280,12 @@ export class Field {
         .filter((button) => !button.hidden);
       const at = shown.indexOf(/** @type {HTMLButtonElement} */ (event.target));
       shown[(at + (event.key === ']' ? 1 : shown.length - 1)) % shown.length].focus();
+      return;
+    }
+    const times = { '+': 1.5, '=': 1.5, '-': 1 / 1.5, 0: 0 }[event.key];
+    if (times !== undefined) {
+      const token = this.board.view.token[i];
+      this.zoom.by(times, { x: token.px * this.scale, y: token.py * this.scale });
       return;
     }
     const far = event.shiftKey ? stride : step;

@@ -1,8 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 /// A stage's rule, and the pins that overrule it. Either may be left out; node 0 stands for that.
+#include "scheme/knob.h"
 #include "scheme/reading.h"
-
-static const bw_range share = {0, 1, ""};
 
 /// The practice rule as it would be read back from a file in this unit. Set field by field: a copy of
 /// the whole would bring along what lies between them, and a scheme is compared and hashed as a block.
@@ -42,24 +41,23 @@ static bool read_hold_at(bw_reading *r, int32_t node, bw_rule *rule) {
                    "y not below 0");
 }
 
+static bool read_knob(bw_reading *r, int32_t node, int index, bw_rule *rule) {
+    const bw_knob *knob = bw_knob_at(index);
+    double *value = bw_knob_in(rule, index);
+    if (!node) return true;
+    if (knob->length) return bw_take_length(r, node, knob->low, knob->high, value);
+    return bw_take_number(r, node, (bw_range){knob->low, knob->high, ""}, value);
+}
+
 bool bw_read_rule(bw_reading *r, int32_t node, bw_stage *stage) {
     bw_rule *rule = &stage->rule;
     set_usual_rule(r, rule);
     if (!node) return true;
     if (!bw_take_object(r, node, BW_NOUN_RULE)) return false;
-    int32_t n = bw_member(r, node, "pickup");
-    if (n && !bw_take_length(r, n, 4, 25, &rule->pickup)) return false;
-    n = bw_member(r, node, "cushion");
-    if (n && !bw_take_length(r, n, 0, 6, &rule->cushion)) return false;
-    n = bw_member(r, node, "shift");
-    if (n && !bw_take_number(r, n, share, &rule->shift)) return false;
-    n = bw_member(r, node, "soft");
-    if (n && !bw_take_number(r, n, share, &rule->soft)) return false;
-    n = bw_member(r, node, "area");
-    if (n && !bw_take_length(r, n, 0, 10, &rule->area)) return false;
-    n = bw_member(r, node, "pull");
-    if (n && !bw_take_number(r, n, share, &rule->pull)) return false;
-    n = bw_member(r, node, "hold_behind");
+    for (int i = 0; i < BW_KNOBS; i++) {
+        if (!read_knob(r, bw_member(r, node, bw_knob_at(i)->key), i, rule)) return false;
+    }
+    int32_t n = bw_member(r, node, "hold_behind");
     if (n && !bw_take_flag(r, n, &rule->hold_behind)) return false;
     n = bw_member(r, node, "hold_at");
     if (n && !read_hold_at(r, n, rule)) return false;

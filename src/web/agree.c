@@ -4,6 +4,7 @@
 #include "core/hash.h"
 #include "core/random.h"
 #include "scheme/fresh.h"
+#include "web/board_rule.h"
 #include "web/export.h"
 
 /// Too large for WebAssembly's stack.
@@ -48,11 +49,18 @@ static uint64_t hash_view(uint64_t hash, const bw_board_view *view) {
     return hash;
 }
 
+static void zoom(bw_board *board, bw_random *r) {
+    if (!(board->chart.scale > 0)) return; // nothing was drawn yet
+    const double times = between(r, 0.3, 2.5), x = between(r, 0, 300), y = between(r, 0, 300);
+    bw_board_zoom(board, times, bw_v(x, y));
+    bw_board_pan(board, bw_v(y - 150, x - 150));
+}
+
 /// Field: a little past it on every side, so that holding a place on the field is tried as well.
 static void act(bw_board *board, bw_random *r) {
     const double x = between(r, -30, 30), y = between(r, -15, 35);
     const bw_vec at = bw_v(x, y);
-    switch (below(r, 8)) {
+    switch (below(r, 11)) {
     case 0: bw_board_show(board, below(r, board->scheme.stage_count)); break;
     case 1: {
         const int set = below(r, 7) - 1, men = 1 + below(r, BW_MAX_ATTACKERS);
@@ -67,6 +75,17 @@ static void act(bw_board *board, bw_random *r) {
         bw_board_set_mode(board, BW_BOARD_PLAY);
         break;
     case 4: board->danger = below(r, 8) == 0; break;
+    case 5: {
+        const int knob = below(r, 9);
+        const double value = between(r, -1, 14);
+        bw_board_turn(board, knob, value);
+        break;
+    }
+    case 6:
+        if (board->attacker_count > 3) bw_board_remove_man(board, 1);
+        bw_board_add_man(board);
+        break;
+    case 7: zoom(board, r); break;
     default: bw_board_move(board, 0, at);
     }
     for (int n = below(r, 12); n > 0; n--)

@@ -2,7 +2,6 @@
 /// Opening, saving, choosing what is shown, and putting ball and attackers somewhere.
 #include "web/board.h"
 
-#include "core/attack_set.h"
 #include "core/level.h"
 #include "scheme/read.h"
 #include "scheme/write.h"
@@ -18,6 +17,8 @@ void bw_board_reset(bw_board *board) {
     board->danger = false;
     board->mode = BW_BOARD_PLAY;
     board->attacker_count = 0;
+    board->set = BW_SET_NONE;
+    board->zoom = 1;
     board->shots_level = board->shots_field = -1;
     board->view = (bw_board_view){.stage = -1, .landmark = -1, .mirrored = 1};
     bw_tree_begin(&board->tree);
@@ -57,6 +58,8 @@ bw_status bw_board_take(bw_board *board, bool keep) {
     if (stage < 0) stage = 0;
     if (!keep || !board->open) {
         board->attacker_count = 0;
+        board->set = BW_SET_NONE;
+        board->zoom = 1;
         board->ball = board->scheme.landmarks[start_landmark(&board->scheme)].at;
     }
     board->open = true;
@@ -125,6 +128,7 @@ void bw_board_move(bw_board *board, int token, bw_vec at) {
         if (board->mode == BW_BOARD_PINS) bw_board_set_mode(board, BW_BOARD_PINS);
     } else if (token > spots) {
         board->attackers[token - 1 - spots] = at;
+        board->set = BW_SET_OWN;
         board->view.running = board->mode == BW_BOARD_PLAY;
         bw_board_place_unit(board);
     } else if (board->mode != BW_BOARD_PLAY) {
@@ -138,24 +142,6 @@ bw_vec bw_board_place(const bw_board *board, int token) {
     if (token > stage->defenders) return board->attackers[token - 1 - stage->defenders];
     return board->mode == BW_BOARD_HOMES ? stage->spots[token - 1].home
                                          : board->station[token - 1].at;
-}
-
-const char *bw_board_set_id(const bw_board *board, int index) {
-    if (index < 0) return "";
-    if (index < bw_attack_set_count()) return bw_attack_set_at(index)->id;
-    index -= bw_attack_set_count();
-    return index < board->scheme.set_count ? board->scheme.sets[index].id : "";
-}
-
-void bw_board_attack(bw_board *board, int set, int men) {
-    const char *id = bw_board_set_id(board, set);
-    board->attacker_count = 0;
-    for (; *id && men > 0 && board->attacker_count == 0; men--) {
-        if (bw_attack_set_place(&board->scheme, id, men, board->attackers) == BW_OK)
-            board->attacker_count = men;
-    }
-    bw_board_prepare(board);
-    bw_board_settle(board);
 }
 
 /// The number after `word` in a JSON Pointer, -1 when it is not there.

@@ -36,15 +36,21 @@ typedef enum bw_board_mode {
     BW_BOARD_PINS   ///< it pins him for the landmark the ball is at
 } bw_board_mode;
 
+/// Where the attackers come from, beside the index of a set.
+enum {
+    BW_SET_NONE = -1, ///< there are none
+    BW_SET_OWN = -2   ///< the coach put them where they are
+};
+
 typedef enum bw_token_kind { BW_TOKEN_BALL, BW_TOKEN_DEFENDER, BW_TOKEN_ATTACKER } bw_token_kind;
 
 /// One thing on the chart that can be taken hold of, and its line in the table of where everyone
 /// stands.
 typedef struct bw_token {
-    int32_t kind;   ///< bw_token_kind
-    int32_t index;  ///< of the spot or the attacker
-    int32_t pinned; ///< 1 when his place here was fixed by hand
-    int32_t reserved;
+    int32_t kind;          ///< bw_token_kind
+    int32_t index;         ///< of the spot or the attacker
+    int32_t pinned;        ///< 1 when his place here was fixed by hand
+    int32_t away;          ///< 1 when the chart shows another part of the field
     double px, py;         ///< on the page of ink, points
     double x, y;           ///< where he belongs (ball and attackers: is), shown units, one decimal
     double late;           ///< seconds before he can be there, 0 when he is
@@ -68,6 +74,11 @@ typedef struct bw_board_view {
     int32_t danger;   ///< 1: the danger of a shot is drawn
     int32_t attackers;
     int32_t metres;       ///< 1 when shown units are metres
+    int32_t set;          ///< of the attackers: an index, BW_SET_NONE or BW_SET_OWN
+    int32_t own_set;      ///< 1 when that is a set of the scheme's own
+    int32_t can_add;      ///< 1 when there is room for one attacker more
+    int32_t can_keep;     ///< 1 when they can be kept as a set of the scheme's own
+    double zoom;          ///< 1 for the whole field
     double width, height; ///< of the page of ink, points
     char title[160];      ///< "2-2 harbour, ball at top centre"
     char caption[BW_BOARD_SAYING];
@@ -84,6 +95,10 @@ typedef struct bw_board {
     bw_vec ball;
     bw_vec attackers[BW_MAX_ATTACKERS];
     int attacker_count;
+    int set; ///< as in the view
+
+    double zoom;   ///< 1 to 4
+    bw_vec centre; ///< of what is shown, once zoomed
 
     bw_plan plan;
     bw_legs legs;
@@ -142,6 +157,23 @@ void bw_board_ball_to(bw_board *board, int landmark);
 /// takes them all away.
 void bw_board_attack(bw_board *board, int set, int men);
 
+/// One attacker more, where there is most room. No more than BW_MAX_ATTACKERS.
+void bw_board_add_man(bw_board *board);
+
+/// Takes one away; those after him move up a number.
+void bw_board_remove_man(bw_board *board, int attacker);
+
+/// Keeps the attackers as they stand as a set of the scheme, with an id out of its name. False
+/// when they cannot be kept, or with a name that is empty or too long.
+bool bw_board_keep_set(bw_board *board, const char *name);
+
+/// They stand as the coach put them, are enough for a set, and the scheme has room for one more.
+bool bw_board_can_keep(const bw_board *board);
+
+/// Takes the set that the attackers came from out of the scheme, when it is one of its own; the men
+/// stay where they are.
+bool bw_board_drop_set(bw_board *board);
+
 /// Id of set number `index`, "" past the last one.
 const char *bw_board_set_id(const bw_board *board, int index);
 
@@ -156,6 +188,21 @@ void bw_board_unpin(bw_board *board, int spot);
 
 /// Goes to what a finding is about: its stage, and its landmark when it names one.
 void bw_board_visit(bw_board *board, int finding);
+
+/// Makes the field larger by a factor (1 to 4 in all); what lies at this page point stays there.
+void bw_board_zoom(bw_board *board, double times, bw_vec point);
+
+/// Moves the field on the page by points, as far as it goes.
+void bw_board_pan(bw_board *board, bw_vec by);
+
+/// Moves the field so that a token is in the picture.
+void bw_board_reveal(bw_board *board, int token);
+
+/// The part of the field that is shown.
+bw_window bw_board_window(const bw_board *board);
+
+/// True for a page point outside the picture, as last drawn.
+bool bw_board_away(const bw_board *board, bw_vec point);
 
 /// Fills view.token and the words from the state.
 void bw_board_say(bw_board *board);

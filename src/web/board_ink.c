@@ -98,6 +98,7 @@ static void collect(sketch *k, bw_labels *labels) {
         const bool late = board->view.token[1 + s].late >= late_shown;
         const bw_vec at = man_at(k, s);
         const bw_vec reach = bw_mark_reach(k->size, k->stage->spots[s].id, duty_of(k, s));
+        if (bw_board_away(board, at)) continue;
         put_words(k, s);
         bw_labels_avoid(labels, at, reach);
         if (late) bw_labels_avoid_line(labels, at, bw_view_point(k->view, board->station[s].at));
@@ -162,12 +163,13 @@ static void place_tokens(const sketch *k) {
         const bw_vec p = bw_view_point(k->view, at);
         token->px = p.x;
         token->py = p.y;
+        token->away = bw_board_away(k->board, p);
     }
 }
 
 /// The chart in a page no larger than asked for, with room for its border and its figures.
 static void fit(bw_board *board, double width, double height, bool figures) {
-    const bw_window window = bw_window_unit(&board->scheme);
+    const bw_window window = bw_board_window(board);
     const double room = figures ? figures_room : edge;
     const double aside = room + edge + 2 * BW_BORDER;
     const double inner = bw_min(width - aside, bw_view_width(window, height - aside));

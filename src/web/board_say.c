@@ -3,6 +3,7 @@
 /// in the table of where everyone stands.
 #include "web/board.h"
 
+#include "core/attack_set.h"
 #include "scheme/caption.h"
 
 /// Seconds before a man can be on his place: what is left of his reaction, then the run.
@@ -114,6 +115,11 @@ void bw_board_say(bw_board *board) {
     view->mode = (int32_t)board->mode;
     view->danger = board->danger;
     view->attackers = board->attacker_count;
+    view->set = board->set;
+    view->own_set = board->set >= bw_attack_set_count();
+    view->can_add = board->attacker_count < BW_MAX_ATTACKERS;
+    view->can_keep = bw_board_can_keep(board);
+    view->zoom = board->zoom;
     view->metres = board->scheme.units == BW_METRES;
     view->token_count = 1 + board->plan.spots + board->attacker_count;
     say_ball(board, &view->token[0]);

@@ -1,7 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "web/layout.h"
 
-#include "web/board.h"
+#include "web/board_rule.h"
 #include <stddef.h>
 
 typedef struct field {
@@ -26,10 +26,10 @@ static const field item[] = {
     I32(bw_ink_item, align),   F64(bw_ink_item, size), F64(bw_ink_item, dash),
 };
 static const field token[] = {
-    I32(bw_token, kind),  I32(bw_token, index),  I32(bw_token, pinned), F64(bw_token, px),
-    F64(bw_token, py),    F64(bw_token, x),      F64(bw_token, y),      F64(bw_token, late),
-    TEXT(bw_token, code), TEXT(bw_token, name),  TEXT(bw_token, duty),  TEXT(bw_token, place),
-    TEXT(bw_token, call), TEXT(bw_token, label),
+    I32(bw_token, kind),   I32(bw_token, index), I32(bw_token, pinned), I32(bw_token, away),
+    F64(bw_token, px),     F64(bw_token, py),    F64(bw_token, x),      F64(bw_token, y),
+    F64(bw_token, late),   TEXT(bw_token, code), TEXT(bw_token, name),  TEXT(bw_token, duty),
+    TEXT(bw_token, place), TEXT(bw_token, call), TEXT(bw_token, label),
 };
 static const field view[] = {
     I32(bw_board_view, token_count),
@@ -42,6 +42,11 @@ static const field view[] = {
     I32(bw_board_view, danger),
     I32(bw_board_view, attackers),
     I32(bw_board_view, metres),
+    I32(bw_board_view, set),
+    I32(bw_board_view, own_set),
+    I32(bw_board_view, can_add),
+    I32(bw_board_view, can_keep),
+    F64(bw_board_view, zoom),
     F64(bw_board_view, width),
     F64(bw_board_view, height),
     TEXT(bw_board_view, title),
@@ -49,6 +54,11 @@ static const field view[] = {
     TEXT(bw_board_view, last),
     {"token", "token", offsetof(bw_board_view, token), sizeof((bw_board_view *)0)->token,
      sizeof(bw_token)},
+};
+static const field knob[] = {
+    F64(bw_board_knob, low),   F64(bw_board_knob, high),     F64(bw_board_knob, step),
+    F64(bw_board_knob, value), TEXT(bw_board_knob, key),     TEXT(bw_board_knob, name),
+    TEXT(bw_board_knob, unit), TEXT(bw_board_knob, meaning),
 };
 static const field finding[] = {
     I32(bw_finding, severity),
@@ -75,6 +85,7 @@ static const struct block {
     {"item", sizeof(bw_ink_item), item, BW_COUNT(item)},
     {"token", sizeof(bw_token), token, BW_COUNT(token)},
     {"view", sizeof(bw_board_view), view, BW_COUNT(view)},
+    {"knob", sizeof(bw_board_knob), knob, BW_COUNT(knob)},
     {"finding", sizeof(bw_finding), finding, BW_COUNT(finding)},
     {"error", sizeof(bw_error), error, BW_COUNT(error)},
 };

@@ -11,6 +11,10 @@ static bw_board board;
 static char layout[4096];
 static char name[3 * BW_NAME_SIZE];
 
+bw_board *bw_page_board(void) {
+    return &board;
+}
+
 BW_EXPORT(bw_page_layout)
 const char *bw_page_layout(void) {
     bw_text out = bw_text_in(layout, sizeof layout);

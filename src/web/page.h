@@ -8,7 +8,7 @@
 #ifndef BW_WEB_PAGE_H
 #define BW_WEB_PAGE_H
 
-#include "web/board.h"
+#include "web/board_rule.h"
 
 /// Lists that can be asked for one by one; "" ends each.
 typedef enum bw_page_list {
@@ -19,6 +19,9 @@ typedef enum bw_page_list {
     BW_LIST_SHAPES,    ///< of the stages: "2-2"
     BW_LIST_SCHEME     ///< the scheme's id, name, team, level's name
 } bw_page_list;
+
+/// The one board of a module. Not for JavaScript: for the files that export its functions.
+bw_board *bw_page_board(void);
 
 const char *bw_page_layout(void);
 const bw_board_view *bw_page_view(void);
@@ -51,6 +54,28 @@ void bw_page_mirror(int mirrored);
 void bw_page_danger(int danger);
 void bw_page_attack(int set, int men);
 void bw_page_ball_to(int landmark);
+
+// page_design.c: rule, own attackers, zoom.
+
+/// A knob of the rule, NULL past the last one.
+const bw_board_knob *bw_page_knob(int index);
+void bw_page_turn(int index, double value);
+void bw_page_hold(int hold);
+void bw_page_crease(int crease);
+int bw_page_hold_now(void);
+int bw_page_crease_now(void);
+
+void bw_page_add_man(void);
+void bw_page_remove_man(int attacker);
+
+/// The set's name is `length` bytes in the input buffer. 1 when it was kept.
+int bw_page_keep_set(int length);
+int bw_page_drop_set(void);
+
+/// `times` as large, about a point of the page of ink; 0 for the whole field.
+void bw_page_zoom(double times, double px, double py);
+void bw_page_pan(double dx, double dy);
+void bw_page_reveal(int token);
 
 /// Moves a token: to a point of the page of ink; to a place in shown units; by shown units.
 void bw_page_drag(int token, double px, double py);

@@ -1,0 +1,117 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The rule of the stage shown: a slider and a number box for each of its numbers. The chart follows
+// while one is moved; letting go is one edit.
+import { List } from './core.js';
+import { find, offer, write } from './dom.js';
+
+/** @typedef {import('./board.js').Board} Board */
+/** @typedef {import('./core.js').Knob} Knob */
+
+/** What the core calls "the farthest man" and "nobody": BW_CREASE_ in core/scheme.h. */
+const free = [{ value: -1, name: 'the man farthest from the ball' }, { value: -2, name: 'nobody' }];
+
+export class Rule {
+  /** @param {Board} board */
+  constructor(board) {
+    this.board = board;
+    this.box = find('rule', HTMLDetailsElement);
+    this.list = find('knobs', HTMLDivElement);
+    this.holds = find('hold', HTMLInputElement);
+    this.crease = find('crease', HTMLSelectElement);
+    this.busy = -1; // the knob that is being moved
+    const { call } = board.core;
+    this.holds.addEventListener('change', () => {
+      call.hold(this.holds.checked ? 1 : 0);
+      board.commit();
+    });
+    this.crease.addEventListener('change', () => {
+      call.crease(Number(this.crease.value));
+      board.commit();
+    });
+  }
+
+  /** @param {Knob} knob @param {number} i */
+  #row(knob, i) {
+    const row = document.createElement('div');
+    row.className = 'knob';
+    row.innerHTML = '<label></label><input type="range"><input type="number"><span></span><p class="quiet"></p>';
+    const [label, range, number, unit, meaning] = /** @type {HTMLInputElement[]} */ ([...row.children]);
+    range.id = `knob-${i}`;
+    range.dataset.key = knob.key;
+    meaning.id = `knob-${i}-says`;
+    number.step = 'any';
+    /** @type {HTMLLabelElement} */ (/** @type {unknown} */ (label)).htmlFor = range.id;
+    range.setAttribute('aria-describedby', meaning.id);
+    label.textContent = knob.name;
+    number.setAttribute('aria-label', knob.unit ? `${knob.name}, ${knob.unit}` : knob.name);
+    meaning.textContent = `${knob.meaning[0].toUpperCase()}${knob.meaning.slice(1)}.`;
+    unit.textContent = knob.unit;
+    range.addEventListener('input', () => {
+      this.busy = i;
+      this.board.core.call.turn(i, range.valueAsNumber);
+      this.show();
+      this.board.wake();
+    });
+    range.addEventListener('change', () => this.#settle());
+    number.addEventListener('change', () => {
+      if (!Number.isNaN(number.valueAsNumber)) this.board.core.call.turn(i, number.valueAsNumber);
+      this.#settle();
+      this.show();
+    });
+    return row;
+  }
+
+  #settle() {
+    this.busy = -1;
+    this.board.commit();
+  }
+
+  /** Lists, limits and values as the core has them now. */
+  renew() {
+    const { core, view } = this.board, knobs = core.knobs();
+    if (this.list.childElementCount !== knobs.length) {
+      this.list.replaceChildren(...knobs.map((knob, i) => this.#row(knob, i)));
+    }
+    write(find('rule-stage', HTMLSpanElement),
+      `${core.names(List.stages)[view.stage]} ${core.names(List.shapes)[view.stage]}`);
+    const men = view.token.filter((token) => token.kind === 1);
+    offer(this.crease, [...free.map((one) => one.name), ...men.map((man) => `always ${man.name}`)]);
+    [...this.crease.options].forEach((option, i) => {
+      option.value = String(i < free.length ? free[i].value : i - free.length);
+    });
+    this.show();
+  }
+
+  show() {
+    const { core } = this.board;
+    core.knobs().forEach((knob, i) => this.#put(this.list.children[i], knob, i));
+    this.holds.checked = core.call.hold_now() !== 0;
+    this.crease.value = String(core.call.crease_now());
+  }
+
+  /** @param {Element} row @param {Knob} knob @param {number} i */
+  #put(row, knob, i) {
+    const [, range, number] = /** @type {HTMLInputElement[]} */ ([...row.children]);
+    range.min = String(knob.low);
+    range.max = String(knob.high);
+    range.step = String(knob.step);
+    if (this.busy !== i) range.value = String(knob.value);
+    range.setAttribute('aria-valuetext', knob.unit ? `${knob.value} ${knob.unit}`
+      : `${Math.round(100 * knob.value)} in 100`);
+    if (document.activeElement !== number || this.busy === i || number.value === '') {
+      number.value = String(knob.value);
+    }
+  }
+
+  /** Shows the member of the rule that a JSON Pointer names. True when there is one.
+   * @param {string} pointer */
+  visit(pointer) {
+    const key = /\/rule\/(\w+)/.exec(pointer)?.[1];
+    if (!key) return false;
+    const control = { crease: this.crease, hold_behind: this.holds }[key]
+      ?? /** @type {HTMLElement | null} */ (this.list.querySelector(`[data-key="${key}"]`));
+    this.box.open = true;
+    control?.focus();
+    return control !== null;
+  }
+}

@@ -1,0 +1,105 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+/// What the page calls to turn the rule, to set up attackers of its own, and to see a part of the field
+/// larger.
+#include "core/text.h"
+#include "web/export.h"
+#include "web/page.h"
+
+static bw_board_knob knob;
+
+static bw_board *open_board(void) {
+    bw_board *board = bw_page_board();
+    return board->open ? board : NULL;
+}
+
+static bool number(double x) {
+    return x - x == 0;
+}
+
+BW_EXPORT(bw_page_knob)
+const bw_board_knob *bw_page_knob(int index) {
+    const bw_board *board = open_board();
+    return board && bw_board_knob_at(board, index, &knob) ? &knob : NULL;
+}
+
+BW_EXPORT(bw_page_turn)
+void bw_page_turn(int index, double value) {
+    bw_board *board = open_board();
+    if (board && number(value)) bw_board_turn(board, index, value);
+}
+
+BW_EXPORT(bw_page_hold)
+void bw_page_hold(int hold) {
+    bw_board *board = open_board();
+    if (board) bw_board_hold(board, hold != 0);
+}
+
+BW_EXPORT(bw_page_crease)
+void bw_page_crease(int crease) {
+    bw_board *board = open_board();
+    if (board) bw_board_crease(board, crease);
+}
+
+static const bw_rule *rule_of(const bw_board *board) {
+    return &board->scheme.stages[board->stage].rule;
+}
+
+BW_EXPORT(bw_page_hold_now)
+int bw_page_hold_now(void) {
+    const bw_board *board = open_board();
+    return board && rule_of(board)->hold_behind;
+}
+
+BW_EXPORT(bw_page_crease_now)
+int bw_page_crease_now(void) {
+    const bw_board *board = open_board();
+    return board ? rule_of(board)->crease : BW_CREASE_NONE;
+}
+
+BW_EXPORT(bw_page_add_man)
+void bw_page_add_man(void) {
+    bw_board *board = open_board();
+    if (board) bw_board_add_man(board);
+}
+
+BW_EXPORT(bw_page_remove_man)
+void bw_page_remove_man(int attacker) {
+    bw_board *board = open_board();
+    if (board) bw_board_remove_man(board, attacker);
+}
+
+BW_EXPORT(bw_page_keep_set)
+int bw_page_keep_set(int length) {
+    bw_board *board = open_board();
+    char name[BW_NAME_SIZE];
+    if (!board || length < 0 || length >= (int)sizeof name) return 0;
+    for (int i = 0; i < length; i++)
+        name[i] = board->input[i];
+    name[length] = '\0';
+    return bw_board_keep_set(board, name);
+}
+
+BW_EXPORT(bw_page_drop_set)
+int bw_page_drop_set(void) {
+    bw_board *board = open_board();
+    return board && bw_board_drop_set(board);
+}
+
+BW_EXPORT(bw_page_zoom)
+void bw_page_zoom(double times, double px, double py) {
+    bw_board *board = open_board();
+    if (board && number(times) && number(px) && number(py) && times >= 0)
+        bw_board_zoom(board, times, bw_v(px, py));
+}
+
+BW_EXPORT(bw_page_pan)
+void bw_page_pan(double dx, double dy) {
+    bw_board *board = open_board();
+    if (board && number(dx) && number(dy)) bw_board_pan(board, bw_v(dx, dy));
+}
+
+BW_EXPORT(bw_page_reveal)
+void bw_page_reveal(int token) {
+    bw_board *board = open_board();
+    if (board && token >= 0 && token < board->view.token_count) bw_board_reveal(board, token);
+}

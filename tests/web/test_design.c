@@ -1,0 +1,181 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+/// What a coach changes on the board beside places: the rule, attackers of his own, how much is seen.
+#include "core/attack_set.h"
+#include "core/text.h"
+#include "harness.h"
+#include "scheme/fresh.h"
+#include "scheme/knob.h"
+#include "web/board_rule.h"
+
+static bw_board board, other;
+
+static void begin(int stage, bw_units units) {
+    bw_board_reset(&board);
+    bw_scheme_fresh(0, 3, &board.scheme);
+    board.scheme.units = units;
+    board.open = true;
+    board.ball = board.scheme.landmarks[0].at;
+    bw_board_show(&board, stage);
+    bw_board_say(&board);
+    bw_board_draw(&board, 500, 500);
+}
+
+/// What a slider can be set to is what a file may say, in both units.
+static void knobs_stay_within_the_readers_limits(void) {
+    for (int units = 0; units < 2; units++) {
+        begin(1, (bw_units)units);
+        const double unit = bw_board_unit(&board);
+        bw_board_knob knob;
+        for (int i = 0; i < BW_KNOBS; i++) {
+            CHECK(bw_board_knob_at(&board, i, &knob));
+            const double per = bw_knob_at(i)->length ? unit / BW_METRES_PER_YARD : 1;
+            CHECK(knob.low * per >= bw_knob_at(i)->low - 1e-4);
+            CHECK(knob.high * per <= bw_knob_at(i)->high + 1e-4);
+            CHECK(knob.low < knob.value && knob.value < knob.high);
+            for (int end = 0; end < 2; end++) {
+                bw_board_turn(&board, i, end ? 1e9 : -1e9);
+                CHECK(bw_board_knob_at(&board, i, &knob));
+                CHECK_NEAR(knob.value, end ? knob.high : knob.low, 1e-9);
+            }
+        }
+        CHECK(!bw_board_knob_at(&board, 9, &knob) && !bw_board_knob_at(&board, -1, &knob));
+    }
+}
+
+/// A deeper pickup meets the ball farther out, seen at once: nobody has to run there.
+static void a_turn_is_seen_at_once(void) {
+    begin(1, BW_YARDS);
+    double last = -1;
+    for (double pickup = 6; pickup <= 14; pickup += 2) {
+        bw_board_turn(&board, 0, pickup);
+        double out = -1;
+        for (int s = 0; s < board.plan.spots; s++) {
+            CHECK_SAME(board.shown[s].at.y, board.station[s].at.y);
+            if (board.station[s].duty == BW_DUTY_BALL) out = board.station[s].at.y;
+        }
+        CHECK(out >= last);
+        last = out;
+    }
+    CHECK(last > 9);
+    CHECK(!board.view.running);
+}
+
+static void men_come_and_go(void) {
+    begin(1, BW_YARDS);
+    for (int n = 1; n <= BW_MAX_ATTACKERS + 2; n++) {
+        bw_board_add_man(&board);
+        CHECK_INT(board.attacker_count, n < BW_MAX_ATTACKERS ? n : BW_MAX_ATTACKERS);
+        CHECK_INT(board.set, BW_SET_OWN);
+        for (int a = 0; a < board.attacker_count; a++) {
+            CHECK(bw_distance(board.attackers[a], board.ball) > 1);
+            for (int b = 0; b < a; b++)
+                CHECK(bw_distance(board.attackers[a], board.attackers[b]) > 1);
+        }
+    }
+    const bw_vec second = board.attackers[1];
+    bw_board_remove_man(&board, 0);
+    CHECK_SAME(board.attackers[0].x, second.x);
+    while (board.attacker_count > 0)
+        bw_board_remove_man(&board, board.attacker_count - 1);
+    CHECK_INT(board.set, BW_SET_NONE);
+    bw_board_remove_man(&board, 0);
+}
+
+/// Attackers that were moved are the coach's own again.
+static void nudge(void) {
+    const int first = 1 + board.plan.spots;
+    bw_board_move(&board, first, bw_add(board.attackers[0], bw_v(0.5, 0)));
+}
+
+static void a_set_is_kept_and_dropped(void) {
+    begin(1, BW_YARDS);
+    bw_board_add_man(&board);
+    bw_board_add_man(&board);
+    CHECK(!bw_board_keep_set(&board, "Two men"));
+    bw_board_add_man(&board);
+    CHECK(!bw_board_keep_set(&board, ""));
+    static const char *const names[] = {"Our Overload!", "Our overload", "\xC3\xA9\xC3\xA8",
+                                        "2-2-2"};
+    static const char *const ids[] = {"our-overload", "our-overload-2", "set", "2-2-2-2"};
+    for (int i = 0; i < BW_COUNT(names); i++) {
+        CHECK(bw_board_keep_set(&board, names[i]));
+        CHECK(!bw_board_keep_set(&board, names[i])); // it is kept
+
+        CHECK(bw_same(board.scheme.sets[i].id, ids[i]));
+        CHECK(bw_same(bw_board_set_id(&board, board.set), ids[i]));
+        nudge();
+    }
+    bw_vec was[BW_MAX_ATTACKERS];
+    for (int a = 0; a < 3; a++)
+        was[a] = board.attackers[a];
+    bw_board_attack(&board, bw_attack_set_count() + 3, 6);
+    CHECK_INT(board.attacker_count, 3);
+    for (int a = 1; a < 3; a++)
+        CHECK_SAME(board.attackers[a].x, was[a].x);
+    bw_board_attack(&board, bw_attack_set_count(), 6);
+    CHECK(bw_board_drop_set(&board));
+    CHECK_INT(board.scheme.set_count, 3);
+    CHECK(bw_same(board.scheme.sets[0].id, ids[1]));
+    CHECK_INT(board.attacker_count, 3);
+    CHECK(!bw_board_drop_set(&board)); // the men are the coach's now
+    for (int i = 3; i < BW_MAX_SETS; i++, nudge())
+        CHECK(bw_board_keep_set(&board, "One more"));
+    CHECK(!bw_board_keep_set(&board, "Too many"));
+}
+
+/// What lies under the fingers stays there, unless the field's edge is reached; nothing beyond it is
+/// ever shown; marks keep their size, and tokens stand where the field has them.
+static void zoom_keeps_what_is_under_the_fingers(void) {
+    unsigned long long seed = 9;
+    begin(1, BW_YARDS);
+    const bw_window all = board.chart.window;
+    for (int n = 0; n < 300; n++) {
+        const double x = test_uniform(&seed, 60, 300);
+        const double y = test_uniform(&seed, 60, 300);
+        const double times = test_uniform(&seed, 0.5, 2.2);
+        const bw_vec under = bw_view_place(&board.chart, bw_v(x, y));
+        bw_board_zoom(&board, times, bw_v(x, y));
+        bw_board_draw(&board, 500, 500);
+        const bw_window w = board.chart.window;
+        CHECK(board.zoom >= 1 && board.zoom <= 4);
+        CHECK(w.left >= all.left - 1e-9 && w.right <= all.right + 1e-9);
+        CHECK(w.bottom >= all.bottom - 1e-9 && w.top <= all.top + 1e-9);
+        CHECK_NEAR((w.right - w.left) * board.zoom, all.right - all.left, 1e-9);
+        const bw_vec p = bw_view_point(&board.chart, under);
+        const bool edge = w.left - all.left < 1e-9 || all.right - w.right < 1e-9;
+        if (!edge) CHECK_NEAR(p.x, x, 1e-6);
+        for (int t = 0; t < board.view.token_count; t++) {
+            bw_board_reveal(&board, t);
+            bw_board_draw(&board, 500, 500);
+            CHECK(!board.view.token[t].away);
+        }
+    }
+    bw_board_zoom(&board, 0, bw_v(0, 0));
+    bw_board_draw(&board, 500, 500);
+    CHECK_SAME(board.chart.window.left, all.left);
+    CHECK_SAME(board.chart.window.top, all.top);
+}
+
+/// Zoomed or not, a finger on a mark moves it by as much as the finger went.
+static void a_drag_is_true_at_every_zoom(void) {
+    begin(1, BW_YARDS);
+    bw_board_zoom(&board, 3, bw_v(board.view.token[0].px, board.view.token[0].py));
+    bw_board_draw(&board, 500, 500);
+    const double scale = board.chart.scale;
+    other = board;
+    const bw_vec from = bw_v(board.view.token[0].px, board.view.token[0].py);
+    bw_board_move(&board, 0, bw_view_place(&board.chart, bw_add(from, bw_v(-20, 30))));
+    const double tenth = 0.05 * bw_board_unit(&board) + 1e-9;
+    CHECK_NEAR(board.ball.x - other.ball.x, -20 / scale, tenth);
+    CHECK_NEAR(board.ball.y - other.ball.y, -30 / scale, tenth);
+}
+
+int main(int argc, char **argv) {
+    RUN(knobs_stay_within_the_readers_limits);
+    RUN(a_turn_is_seen_at_once);
+    RUN(men_come_and_go);
+    RUN(a_set_is_kept_and_dropped);
+    RUN(zoom_keeps_what_is_under_the_fingers);
+    RUN(a_drag_is_true_at_every_zoom);
+    return test_report(argc, argv);
+}
