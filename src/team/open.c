@@ -129,17 +129,16 @@ static bw_status first_look(bw_team *team, bw_error *error) {
     return bw_team_format(team, &format, error);
 }
 
-static bw_status connect(bw_team *team, int extra, bw_error *error) {
-    const int flags =
-        (team->mode == BW_TEAM_READ ? SQLITE_OPEN_READONLY : SQLITE_OPEN_READWRITE) | extra;
-    const int code = sqlite3_open_v2(team->path, &team->db, flags, NULL);
+/// Opened for writing even to be read, where that is allowed: the last to close a file then tidies up the
+/// log beside it. What is only to be read is kept from changing by query_only.
+static bw_status connect(bw_team *team, bw_error *error) {
+    const int code = sqlite3_open_v2(team->path, &team->db, SQLITE_OPEN_READWRITE, NULL);
     if (code != SQLITE_OK) return bw_sql_says(code, error);
     bw_status status = first_look(team, error);
     if (status == BW_OK) status = bw_sql_run(team, settings, error);
-    if (status == BW_OK && team->mode == BW_TEAM_WRITE &&
-        sqlite3_db_readonly(team->db, "main") == 1)
-        status = bw_sql_says(SQLITE_READONLY, error);
-    return status;
+    if (status != BW_OK) return status;
+    if (team->mode == BW_TEAM_READ) return bw_sql_run(team, "PRAGMA query_only = ON", error);
+    return sqlite3_db_readonly(team->db, "main") == 1 ? bw_sql_says(SQLITE_READONLY, error) : BW_OK;
 }
 
 static bw_status quick_check(bw_team *team, const char *pragma, bw_error *error) {
@@ -175,7 +174,7 @@ bw_status bw_team_open(const char *path, bw_team_mode mode, bw_team **team, bw_e
     if (status != BW_OK) return status;
     bw_team *opened = handle(path, mode, error);
     if (!opened) return BW_NO_ROOM;
-    status = connect(opened, 0, error);
+    status = connect(opened, error);
     if (status == BW_OK) status = look_over(opened, error);
     if (status != BW_OK)
         bw_team_close(opened);
@@ -211,7 +210,7 @@ bw_status bw_team_verify(bw_team *team, bw_error *error) {
 static bw_status make(const char *path, bw_error *error) {
     bw_team *team = handle(path, BW_TEAM_WRITE, error);
     if (!team) return BW_NO_ROOM;
-    bw_status status = connect(team, 0, error);
+    bw_status status = connect(team, error);
     char id[48];
     snprintf(id, sizeof id, "PRAGMA application_id = %d", BW_TEAM_APPLICATION);
     if (status == BW_OK) status = bw_sql_run(team, id, error);

@@ -3,6 +3,7 @@
 #include "core/text.h"
 #include <stdarg.h>
 #include <stdio.h>
+#include <stdlib.h>
 #include <string.h>
 
 bw_status bw_team_fail(bw_error *error, bw_status status, const char *format, ...) {
@@ -39,6 +40,10 @@ bw_status bw_sql_says(int code, bw_error *error) {
     case SQLITE_TOOBIG:
         return bw_team_fail(error, BW_LIMIT, "something in it is larger than a team file holds");
     case SQLITE_CONSTRAINT:
+        if (code == SQLITE_CONSTRAINT_FOREIGNKEY)
+            return bw_team_fail(error, BW_NOT_FOUND,
+                                "it names a game, a revision or a player that the team file does "
+                                "not have");
         return bw_team_fail(error, BW_BAD_INPUT, "a value is not one the team file can hold");
     default:
         return bw_team_fail(error, BW_FILE, "the team file could not be used: %s",
@@ -111,6 +116,25 @@ bw_status bw_sql_end(bw_sql *q, bw_error *error) {
     sqlite3_finalize(q->statement);
     q->statement = NULL;
     return q->code == SQLITE_OK ? BW_OK : bw_sql_says(q->code, error);
+}
+
+bool bw_sql_grow(bw_sql *q, void **list, int count, size_t size) {
+    if ((count & (count - 1)) != 0) return true; // there is room up to the next power of two
+    void *larger = realloc(*list, (count > 0 ? 2 * (size_t)count : 1) * size);
+    if (larger)
+        *list = larger;
+    else
+        bound(q, SQLITE_NOMEM);
+    return larger != NULL;
+}
+
+bw_status bw_sql_end_list(bw_sql *q, void **list, int *count, bw_error *error) {
+    const bw_status status = bw_sql_end(q, error);
+    if (status == BW_OK) return BW_OK;
+    free(*list);
+    *list = NULL;
+    *count = 0;
+    return status;
 }
 
 bw_status bw_sql_run(bw_team *team, const char *text, bw_error *error) {

@@ -47,6 +47,13 @@ bool bw_sql_null_at(const bw_sql *q, int column);
 /// Drops the statement and says whether all went well.
 bw_status bw_sql_end(bw_sql *q, bw_error *error);
 
+/// Makes room for one more row in a list of `count` that grows as it is read. False when there is no
+/// memory, which bw_sql_end() will say.
+bool bw_sql_grow(bw_sql *q, void **list, int count, size_t size);
+
+/// The end of a statement that filled a list, which is dropped when it failed.
+bw_status bw_sql_end_list(bw_sql *q, void **list, int *count, bw_error *error);
+
 /// Runs constant statements in a row.
 bw_status bw_sql_run(bw_team *team, const char *text, bw_error *error);
 
