@@ -3,7 +3,7 @@
 #ifndef BW_CORE_REPLAY_H
 #define BW_CORE_REPLAY_H
 
-#include "core/search.h"
+#include "core/whatif.h"
 
 enum { BW_MAX_FRAMES = 160 };
 
@@ -20,11 +20,17 @@ typedef struct bw_frame {
     int job[BW_MAX_SPOTS];          ///< spot in the stage of the moment, or his man when matched
     int stage;                      ///< defenders in
     bool matched;                   ///< numbers are even: job[] holds attackers
+    bw_vec place[BW_MAX_SPOTS]; ///< where the ball, or its coming place in flight, has a defender
+    double late[BW_MAX_SPOTS];  ///< seconds until he could be there and stay; 0 while not in
 } bw_frame;
 
 /// Frames of a break's answer into frames[0 .. room-1]; *count gets how many. BW_NO_ROOM: the first
 /// `room` are there.
 bw_status bw_replay(const bw_break *b, const bw_answer *answer, bw_frame *frames, int room,
                     int *count);
+
+/// A rotation as an answer of one pass, with its frames: from the moment it is thrown to the catch.
+bw_status bw_replay_rotation(const bw_break *b, const bw_rotation *rotation, bw_answer *answer,
+                             bw_frame *frames, int room, int *count);
 
 #endif

@@ -4,6 +4,7 @@
 /// same men already in place.
 #include "core/whatif.h"
 #include "core/choice.h"
+#include "core/late.h"
 
 /// Seconds looked at after the catch; roll-outs each way; and how many rotations are looked into.
 #define AFTER 3
@@ -26,7 +27,7 @@ size_t bw_whatif_size(void) {
 
 /// The moment before a rotation: the ball has rested at `from` until the men are about where it has
 /// them, at the usual time of that pass. The carrier is the attacker nearest to it.
-static void moment(const bw_break *b, const bw_use *use, bw_state *s, int *receiver) {
+static void moment(const bw_break *b, const bw_rotation *use, bw_state *s, int *receiver) {
     const bw_ground *g = b->ground;
     *s = b->start;
     int holder = 0;
@@ -52,7 +53,7 @@ static void moment(const bw_break *b, const bw_use *use, bw_state *s, int *recei
     }
     const bw_stretch rest = {
         .ball = bw_man(s, holder), .man = holder, .ticks = BW_STEP_TICKS, .carrier = holder};
-    const int until = (int)(use->first / BW_TICK + 0.5);
+    const int until = (int)(use->thrown_s / BW_TICK + 0.5);
     // At least a second and a half, so that a rotation starts from a unit that has settled on `from`.
     const int least = BW_TICKS_PER_SECOND * 3 / 2;
     for (int left = until > least ? until : least; left > 0; left -= BW_STEP_TICKS)
@@ -69,12 +70,9 @@ static void put_in_place(const bw_break *b, bw_state *s, bw_rotation *r) {
         if (!s->counted[d]) continue;
         const int i = BW_MAX_ATTACKERS + d;
         const bw_vec to = bw_v(tx[d], ty[d]);
-        const bw_body body = {bw_man(s, i), bw_v(s->u[i], s->v[i])};
-        bw_legs legs = b->def.legs[d];
-        if (legs.vmax <= 0) legs = b->ground->level->defender;
         const bw_behind late = {.spot = s->job[d],
-                                .metres = bw_distance(body.at, to),
-                                .seconds = bw_arrive(legs, body, to, BW_HOLD_FROM)};
+                                .metres = bw_distance(bw_man(s, i), to),
+                                .seconds = bw_seconds_to(b, s, d, to)};
         int k = r->behind_count++;
         for (; k > 0 && r->behind[k - 1].seconds < late.seconds; k--)
             r->behind[k] = r->behind[k - 1];
@@ -137,8 +135,8 @@ bw_status bw_whatif_step(void *memory) {
     while (w->forecast->use[w->next].from == w->forecast->use[w->next].to)
         w->next++;
     const bw_use *use = &w->forecast->use[w->next++];
-    bw_rotation r = {.from = use->from, .to = use->to, .use = use->share};
-    moment(b, use, &w->state, &r.receiver);
+    bw_rotation r = {.from = use->from, .to = use->to, .use = use->share, .thrown_s = use->first};
+    moment(b, &r, &w->state, &r.receiver);
     r.thrower = w->state.holder;
     const bw_ply pass = {BW_PASS, (int8_t)r.receiver, BW_NOBODY, BW_NOBODY};
     r.chance = bw_play(b, &w->state, pass, &w->caught, NULL, NULL);
@@ -167,4 +165,9 @@ bw_status bw_whatif_run(const bw_break *b, const bw_forecast *forecast, void *me
     for (int i = 0; i < steps && status == BW_OK; i++)
         status = bw_whatif_step(memory);
     return status;
+}
+
+void bw_rotation_moment(const bw_break *b, const bw_rotation *rotation, bw_state *s) {
+    int receiver;
+    moment(b, rotation, s, &receiver);
 }

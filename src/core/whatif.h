@@ -16,18 +16,19 @@ typedef struct bw_behind {
 } bw_behind;
 
 typedef struct bw_rotation {
-    int from, to;  ///< places of the ground
-    int thrower;   ///< attacker
-    int receiver;  ///< attacker
-    double use;    ///< mean times a typical offence throws it in a break
-    double chance; ///< that the pass is completed
-    double moving; ///< typical worth over the next 3 s from the catch, men on their way
-    double set;    ///< the same with the men already in place
-    double drop;   ///< moving - set; below 0 the shape itself is at fault there, not the rotation
-    double error;  ///< standard error of drop
-    double cost;   ///< use * chance * drop: goals a break it costs; the ranking
-    int stage;     ///< defenders in at the catch
-    bool matched;  ///< numbers are even then: behind[].spot are men
+    int from, to;    ///< places of the ground
+    int thrower;     ///< attacker
+    int receiver;    ///< attacker
+    double thrown_s; ///< mean seconds at which it is thrown
+    double use;      ///< mean times a typical offence throws it in a break
+    double chance;   ///< that the pass is completed
+    double moving;   ///< typical worth over the next 3 s from the catch, men on their way
+    double set;      ///< the same with the men already in place
+    double drop;     ///< moving - set; below 0 the shape itself is at fault there, not the rotation
+    double error;    ///< standard error of drop
+    double cost;     ///< use * chance * drop: goals a break it costs; the ranking
+    int stage;       ///< defenders in at the catch
+    bool matched;    ///< numbers are even then: behind[].spot are men
     int behind_count;
     bw_behind behind[BW_MAX_LATE_MEN_SHOWN]; ///< latest first
 } bw_rotation;
@@ -44,6 +45,9 @@ size_t bw_whatif_size(void);
 /// Ranks the rotations a typical offence uses from this break's start. `forecast` is the break's own.
 bw_status bw_whatif_run(const bw_break *b, const bw_forecast *forecast, void *memory, size_t size,
                         bw_whatif *out);
+
+/// The moment a rotation was looked into: the ball about to leave `from`, everyone where he then is.
+void bw_rotation_moment(const bw_break *b, const bw_rotation *rotation, bw_state *s);
 
 /// The same rotation by rotation. b, forecast, memory and *out stay where they are until the last
 /// step. Returns how many steps there are in *steps; 0: it is done.

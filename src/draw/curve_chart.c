@@ -1,44 +1,14 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-/// Worth upward, seconds to the right.
 #include "draw/curve_chart.h"
 
 #include "core/text.h"
+#include "draw/curve_frame.h"
 #include "draw/metrics.h"
 #include "draw/path.h"
 
-static const double left_margin = 24;   // figures of the worth
-static const double right_margin = 112; // the lines' own names
-static const double row = 12;           // one row of labels
-static const double ladder = 6;         // height of the time ladder
-static const double below = 52;         // seconds, ladder and its two rows of labels
-static const double small = 9;
-
-/// The chart's frame: where its plot lies and how high its scale goes.
-typedef struct frame {
-    const bw_curve *curve;
-    bw_box plot;
-    double top; ///< goals in a break at the upper edge
-} frame;
-
-static double across(const frame *f, double seconds) {
-    return f->plot.x + f->plot.width * bw_clamp(seconds, 0, BW_MAX_SECONDS) / BW_MAX_SECONDS;
-}
-
-static double bottom(const frame *f) {
-    return f->plot.y + f->plot.height;
-}
-
-static bw_vec spot(const frame *f, double seconds, double worth) {
-    return bw_v(across(f, seconds), bottom(f) - f->plot.height * bw_clamp(worth / f->top, 0, 1));
-}
-
-/// Worth at any moment: straight between whole seconds.
-static double between(const double *worth, double seconds) {
-    const double s = bw_clamp(seconds, 0, BW_MAX_SECONDS);
-    int i = (int)s;
-    if (i >= BW_MAX_SECONDS) i = BW_MAX_SECONDS - 1;
-    return worth[i] + (worth[i + 1] - worth[i]) * (s - i);
-}
+static const double row = 12;   // one row of labels
+static const double ladder = 6; // height of the time ladder
+static const double below = 52; // seconds, ladder and its two rows of labels
 
 int bw_curve_top(const bw_curve *curve) {
     double most = 0;
@@ -50,81 +20,21 @@ int bw_curve_top(const bw_curve *curve) {
     return tens < 2 ? 20 : tens * 10;
 }
 
-static void put_words(bw_ink *ink, bw_weight weight, bw_align align, double x, double y,
-                      const char *text) {
-    bw_ink_text(ink, BW_ROLE_TEXT, weight, small, align, x, y, text);
-}
-
-static void draw_scale(bw_ink *ink, const frame *f) {
-    const bw_box *p = &f->plot;
-    char digits[16];
-    bw_ink_stroke(ink, BW_ROLE_GRID, 0.5);
-    for (int g = 10; g < f->top * 100 + 0.5; g += 10) {
-        const double y = spot(f, 0, g / 100.0).y;
-        bw_path_segment(ink, bw_v(p->x, y), bw_v(p->x + p->width, y));
-    }
-    const int step = f->top > 0.65 ? 20 : 10;
-    for (int g = 0; g < f->top * 100 + 0.5; g += step) {
-        bw_text t = bw_text_in(digits, sizeof digits);
-        bw_put_int(&t, g);
-        put_words(ink, BW_REGULAR, BW_RIGHT_ALIGN, p->x - 5,
-                  spot(f, 0, g / 100.0).y + small * BW_CAP_HEIGHT / 2, digits);
-    }
-    for (int s = 0; s <= BW_MAX_SECONDS; s++) {
-        bw_text t = bw_text_in(digits, sizeof digits);
-        bw_put_int(&t, s);
-        put_words(ink, BW_REGULAR, BW_CENTRE_ALIGN, across(f, s), bottom(f) + 12, digits);
-    }
-    put_words(ink, BW_REGULAR, BW_LEFT_ALIGN, p->x + p->width + 9, bottom(f) + 12, "seconds");
-}
-
-/// What the scale counts, on a patch, for a beacon may stand behind it.
-static void draw_caption(bw_ink *ink, const frame *f) {
-    static const char words[] = "goals in 100 such breaks";
-    const double x = f->plot.x - left_margin, y = f->plot.y - 6;
-    bw_ink_fill(ink, BW_ROLE_PAGE);
-    bw_path_rect(ink, x, y - 8, bw_width(words, small) + 2, 10);
-    put_words(ink, BW_REGULAR, BW_LEFT_ALIGN, x, y, words);
-}
-
-static void draw_frame(bw_ink *ink, const frame *f) {
-    bw_ink_stroke(ink, BW_ROLE_LINE, 1);
-    bw_ink_move(ink, f->plot.x, f->plot.y);
-    bw_ink_line(ink, f->plot.x, bottom(f));
-    bw_ink_line(ink, f->plot.x + f->plot.width, bottom(f));
-    for (int s = 1; s <= BW_MAX_SECONDS; s++)
-        bw_path_segment(ink, bw_v(across(f, s), bottom(f)), bw_v(across(f, s), bottom(f) - 3));
-}
-
-/// The line through all whole seconds, as part of the path being built.
-static void trace(bw_ink *ink, const frame *f, const double *worth) {
-    for (int t = 0; t <= BW_MAX_SECONDS; t++) {
-        const bw_vec p = spot(f, t, worth[t]);
-        if (t == 0)
-            bw_ink_move(ink, p.x, p.y);
-        else
-            bw_ink_line(ink, p.x, p.y);
-    }
-}
-
-static void draw_typical(bw_ink *ink, const frame *f) {
-    const bw_curve *c = f->curve;
+static void draw_typical(bw_ink *ink, const bw_curve_frame *f, const bw_curve *c) {
     bw_ink_stroke(ink, BW_ROLE_DEFENDER, 2.2);
-    trace(ink, f, c->typical);
+    bw_curve_trace(ink, f, c->typical);
     bw_ink_stroke(ink, BW_ROLE_DEFENDER, 0.9);
-    for (int t = 1; t <= BW_MAX_SECONDS; t++)
-        bw_path_segment(ink, spot(f, t, c->typical[t] - 2 * c->error[t]),
-                        spot(f, t, c->typical[t] + 2 * c->error[t]));
+    bw_curve_errors(ink, f, c->typical, c->error);
     bw_ink_fill(ink, BW_ROLE_DEFENDER);
     for (int t = 1; t <= BW_MAX_SECONDS; t++)
-        bw_path_circle(ink, spot(f, t, c->typical[t]), 2.8);
+        bw_path_circle(ink, bw_curve_spot(f, t, c->typical[t]), 2.8);
 }
 
-static void draw_best(bw_ink *ink, const frame *f) {
+static void draw_best(bw_ink *ink, const bw_curve_frame *f, const bw_curve *c) {
     bw_ink_dashed(ink, BW_ROLE_ACCENT, 1.3, 5, 3);
-    trace(ink, f, f->curve->best);
+    bw_curve_trace(ink, f, c->best);
     for (int t = 1; t <= BW_MAX_SECONDS; t++) {
-        const bw_vec p = spot(f, t, f->curve->best[t]);
+        const bw_vec p = bw_curve_spot(f, t, c->best[t]);
         const double r = 3.4;
         for (int pass = 0; pass < 2; pass++) {
             if (pass == 0)
@@ -141,15 +51,15 @@ static void draw_best(bw_ink *ink, const frame *f) {
 }
 
 /// Under the typical line the chart is tinted as water is on a sea chart.
-static void draw_lines(bw_ink *ink, const frame *f) {
+static void draw_lines(bw_ink *ink, const bw_curve_frame *f, const bw_curve *c) {
     bw_ink_fill(ink, BW_ROLE_BAND_3);
-    trace(ink, f, f->curve->typical);
-    bw_ink_line(ink, across(f, BW_MAX_SECONDS), bottom(f));
+    bw_curve_trace(ink, f, c->typical);
+    bw_ink_line(ink, bw_curve_across(f, BW_MAX_SECONDS), bw_curve_bottom(f));
     bw_ink_shut(ink);
     bw_ink_dashed(ink, BW_ROLE_SOFT_LINE, 1.6, 0, 3.4);
-    trace(ink, f, f->curve->settled);
-    draw_typical(ink, f);
-    draw_best(ink, f);
+    bw_curve_trace(ink, f, c->settled);
+    draw_typical(ink, f, c);
+    draw_best(ink, f, c);
 }
 
 /// A name of a line at its end: bold with its last figure, and what it means.
@@ -158,16 +68,15 @@ typedef struct end_label {
     double worth, y;
 } end_label;
 
-static void draw_ends(bw_ink *ink, const frame *f) {
-    const bw_curve *c = f->curve;
+static void draw_ends(bw_ink *ink, const bw_curve_frame *f, const bw_curve *c) {
     const double x = f->plot.x + f->plot.width + 9, height = 24;
     end_label ends[] = {{"best ", "perfect: a stress test", c->best[BW_MAX_SECONDS], 0},
                         {"typical ", "people, to compare", c->typical[BW_MAX_SECONDS], 0},
                         {"even ", "numbers even at once", c->settled[BW_MAX_SECONDS], 0}};
     // From the axis up, each label at least its height above the one below.
-    double floor = bottom(f) - 13;
+    double floor = bw_curve_bottom(f) - 13;
     for (int i = 2; i >= 0; i--) {
-        ends[i].y = bw_min(spot(f, BW_MAX_SECONDS, ends[i].worth).y, floor);
+        ends[i].y = bw_min(bw_curve_spot(f, BW_MAX_SECONDS, ends[i].worth).y, floor);
         floor = ends[i].y - height;
     }
     // Then down again, for three high lines.
@@ -182,26 +91,27 @@ static void draw_ends(bw_ink *ink, const frame *f) {
         bw_put(&t, ends[i].name);
         bw_put_fixed(&t, ends[i].worth * 100, 0);
         bw_ink_text(ink, BW_ROLE_TEXT, BW_BOLD, 10, BW_LEFT_ALIGN, x, ends[i].y + 2, line);
-        put_words(ink, BW_REGULAR, BW_LEFT_ALIGN, x, ends[i].y + 13, ends[i].meaning);
+        bw_curve_words(ink, BW_REGULAR, BW_LEFT_ALIGN, x, ends[i].y + 13, ends[i].meaning);
     }
 }
 
 /// "first midfielder in, 3.9 s" on a beacon that stands where he arrives.
-static void draw_flag(bw_ink *ink, const frame *f, const char *name, double seconds, double y) {
+static void draw_flag(bw_ink *ink, const bw_curve_frame *f, const char *name, double seconds,
+                      double y) {
     char words[BW_NAME_SIZE + 24];
     bw_text t = bw_text_in(words, sizeof words);
     bw_put(&t, name);
     bw_put(&t, " in, ");
     bw_put_fixed(&t, seconds, 1);
     bw_put(&t, " s");
-    const double x = across(f, seconds), width = bw_width(words, small);
+    const double x = bw_curve_across(f, seconds), width = bw_width(words, BW_CURVE_SMALL);
     bw_ink_dashed(ink, BW_ROLE_LINE, 0.9, 1.5, 2.5);
-    bw_path_segment(ink, bw_v(x, y - 8), bw_v(x, bottom(f)));
+    bw_path_segment(ink, bw_v(x, y - 8), bw_v(x, bw_curve_bottom(f)));
     bw_ink_fill(ink, BW_ROLE_LINE);
-    const bool right = x + 12 + width < f->plot.x + f->plot.width + right_margin;
+    const bool right = x + 12 + width < f->plot.x + f->plot.width + BW_CURVE_RIGHT;
     bw_path_head(ink, bw_v(right ? x + 8 : x - 8, y - 4.5), bw_v(right ? 1 : -1, 0), 8, 7);
-    put_words(ink, BW_REGULAR, right ? BW_LEFT_ALIGN : BW_RIGHT_ALIGN, right ? x + 11 : x - 11,
-              y - 1, words);
+    bw_curve_words(ink, BW_REGULAR, right ? BW_LEFT_ALIGN : BW_RIGHT_ALIGN, right ? x + 11 : x - 11,
+                   y - 1, words);
 }
 
 static int flag_rows(const bw_curve *c) {
@@ -211,8 +121,8 @@ static int flag_rows(const bw_curve *c) {
     return rows;
 }
 
-static void draw_flags(bw_ink *ink, const frame *f, const char *const *late) {
-    const bw_curve *c = f->curve;
+static void draw_flags(bw_ink *ink, const bw_curve_frame *f, const bw_curve *c,
+                       const char *const *late) {
     int at = flag_rows(c);
     for (int i = 0; i < c->late_count; i++) {
         if (c->late_s[i] < 0) continue;
@@ -221,11 +131,10 @@ static void draw_flags(bw_ink *ink, const frame *f, const char *const *late) {
     }
 }
 
-static void draw_plateau(bw_ink *ink, const frame *f) {
-    const bw_curve *c = f->curve;
+static void draw_plateau(bw_ink *ink, const bw_curve_frame *f, const bw_curve *c) {
     if (c->even_s <= 0 || c->even_s + 1 > BW_MAX_SECONDS) return;
     const double at = c->even_s + 1;
-    const bw_vec p = spot(f, at, between(c->typical, at));
+    const bw_vec p = bw_curve_spot(f, at, bw_curve_between(c->typical, at));
     bw_ink_stroke(ink, BW_ROLE_LINE, 1.2);
     bw_path_circle(ink, p, 6.5);
     char words[32];
@@ -234,7 +143,7 @@ static void draw_plateau(bw_ink *ink, const frame *f) {
     bw_put_fixed(&t, c->plateau * 100, 0);
     // Under the line, where the water is; over it when there is no room above the axis.
     const double width = bw_width(words, 10);
-    const bool under = p.y + 26 < bottom(f);
+    const bool under = p.y + 26 < bw_curve_bottom(f);
     const double y = under ? p.y + 20 : p.y - 12;
     const double x = bw_min(p.x, f->plot.x + f->plot.width - width / 2 - 3);
     bw_ink_fill(ink, under ? BW_ROLE_BAND_3 : BW_ROLE_PAGE);
@@ -284,13 +193,13 @@ static int list_stretches(const bw_curve *c, stretch *list) {
     return 2;
 }
 
-static void draw_ladder(bw_ink *ink, const frame *f) {
+static void draw_ladder(bw_ink *ink, const bw_curve_frame *f, const bw_curve *c) {
     stretch list[2];
-    const int count = list_stretches(f->curve, list);
-    const double y = bottom(f) + 18;
+    const int count = list_stretches(c, list);
+    const double y = bw_curve_bottom(f) + 18;
     double taken = f->plot.x - 10;
     for (int i = 0; i < count; i++) {
-        const double a = across(f, list[i].from), b = across(f, list[i].to);
+        const double a = bw_curve_across(f, list[i].from), b = bw_curve_across(f, list[i].to);
         if (list[i].hatched) {
             hatch(ink, a, y, b - a);
         } else {
@@ -299,7 +208,7 @@ static void draw_ladder(bw_ink *ink, const frame *f) {
         }
         const double width = bw_width(list[i].words, 10);
         const double middle = a + bw_max(0, b - a - width) / 2;
-        const double last = f->plot.x + f->plot.width + right_margin - width;
+        const double last = f->plot.x + f->plot.width + BW_CURVE_RIGHT - width;
         const double x = bw_min(bw_max(middle, taken + 10), last);
         bw_ink_text(ink, BW_ROLE_TEXT, BW_BOLD, 10, BW_LEFT_ALIGN, x, y + ladder + 12,
                     list[i].words);
@@ -311,16 +220,16 @@ static void draw_ladder(bw_ink *ink, const frame *f) {
 
 void bw_draw_curve(bw_ink *ink, const bw_curve *curve, const char *const *late, bw_box box) {
     const double above = 16 + row * flag_rows(curve);
-    const frame f = {.curve = curve,
-                     .top = bw_curve_top(curve) / 100.0,
-                     .plot = {box.x + left_margin, box.y + above,
-                              box.width - left_margin - right_margin, box.height - above - below}};
-    draw_scale(ink, &f);
-    draw_lines(ink, &f);
-    draw_frame(ink, &f);
-    draw_flags(ink, &f, late);
-    draw_caption(ink, &f);
-    draw_plateau(ink, &f);
-    draw_ladder(ink, &f);
-    draw_ends(ink, &f);
+    const bw_curve_frame f = {.top = bw_curve_top(curve) / 100.0,
+                              .plot = {box.x + BW_CURVE_LEFT, box.y + above,
+                                       box.width - BW_CURVE_LEFT - BW_CURVE_RIGHT,
+                                       box.height - above - below}};
+    bw_curve_scale(ink, &f);
+    draw_lines(ink, &f, curve);
+    bw_curve_axes(ink, &f);
+    draw_flags(ink, &f, curve, late);
+    bw_curve_caption(ink, &f);
+    draw_plateau(ink, &f, curve);
+    draw_ladder(ink, &f, curve);
+    draw_ends(ink, &f, curve);
 }

@@ -67,3 +67,20 @@ double bw_draw_key(bw_ink *ink, uint32_t keys, double x, double y) {
     }
     return at > 0 ? at - entry_gap : 0;
 }
+
+double bw_draw_key_rows(bw_ink *ink, uint32_t keys, double width) {
+    const double row = 20, indent = 2, gap = 14;
+    double x = indent, y = row / 2;
+    for (int entry = 0; entry < BW_KEY_COUNT; entry++) {
+        const uint32_t one = keys & 1u << entry;
+        if (!one) continue;
+        const double wide = bw_draw_key(NULL, one, 0, 0);
+        if (x > indent && x + wide > width) {
+            x = indent;
+            y += row;
+        }
+        bw_draw_key(ink, one, x, y);
+        x += wide + gap;
+    }
+    return y + row / 2;
+}

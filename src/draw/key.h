@@ -34,4 +34,7 @@ typedef enum bw_key {
 /// there is none. With ink NULL only measures.
 double bw_draw_key(bw_ink *ink, uint32_t keys, double x, double y);
 
+/// The same in as many rows as `width` asks for, from the top left of the page down. Returns the height.
+double bw_draw_key_rows(bw_ink *ink, uint32_t keys, double width);
+
 #endif

@@ -135,3 +135,12 @@ void bw_mark_ball(bw_ink *ink, bw_vec at) {
     bw_ink_stroke(ink, BW_ROLE_BALL, 0.9);
     bw_path_circle(ink, at, 3.9);
 }
+
+void bw_mark_tether(bw_ink *ink, bw_mark_size size, bw_vec from, bw_vec to, double late) {
+    bw_ink_stroke(ink, BW_ROLE_ACCENT, bw_clamp(5.5 - 2 * late, 1.5, 5.5));
+    bw_path_segment(ink, from, to);
+    bw_ink_fill(ink, BW_ROLE_PAPER);
+    bw_path_circle(ink, to, size.radius * 0.7);
+    bw_ink_stroke(ink, BW_ROLE_ACCENT, 1.5);
+    bw_path_circle(ink, to, size.radius * 0.7);
+}

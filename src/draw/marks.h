@@ -49,6 +49,10 @@ typedef enum bw_route { BW_ROUTE_RUN, BW_ROUTE_PASS, BW_ROUTE_CARRY, BW_ROUTE_SH
 void bw_mark_route(bw_ink *ink, bw_route route, bw_vec a, bw_vec b, double gap_a, double gap_b,
                    bool soft);
 
+/// The tether of a man who is `late` seconds from his place: a line from him to a ring there, thinner
+/// the later he is, as a rope is that is drawn out.
+void bw_mark_tether(bw_ink *ink, bw_mark_size size, bw_vec from, bw_vec to, double late);
+
 /// A small order number in a ring, half-way between a and b.
 void bw_mark_order(bw_ink *ink, bw_vec a, bw_vec b, int number);
 

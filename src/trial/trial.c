@@ -1,13 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "trial/trial.h"
 
-#include "core/replay.h"
-
 enum { WEAK_SHOWN = 5 };
-
-bool bw_is_late(double seconds, double metres) {
-    return seconds >= 0.15 && metres >= BW_METRES_PER_YARD;
-}
 
 int bw_weak_shown(const bw_trial *trial) {
     int count = 0;
@@ -43,23 +37,15 @@ size_t bw_trial_size(void) {
     return sizeof(trial_work) + (curve > whatif ? curve : whatif);
 }
 
-/// His legs: his own, or the level's.
-static bw_legs legs_of(const bw_break *b, int defender) {
-    const bw_legs own = b->def.legs[defender];
-    return own.vmax > 0 ? own : b->ground->level->defender;
-}
-
 bw_straggler bw_latest(const bw_break *b, const bw_state *s, int holder) {
     double tx[BW_MAX_SPOTS], ty[BW_MAX_SPOTS];
     bw_break_stations(b, s, bw_man(s, holder), holder, tx, ty);
     bw_straggler latest = {.man = -1};
     for (int d = 0; d < b->defenders; d++) {
         if (!s->counted[d]) continue; // he is known to be late
-        const int i = BW_MAX_ATTACKERS + d;
-        const bw_body body = {bw_man(s, i), bw_v(s->u[i], s->v[i])};
         const bw_vec place = bw_v(tx[d], ty[d]);
-        const double metres = bw_distance(body.at, place);
-        const double seconds = bw_arrive(legs_of(b, d), body, place, BW_HOLD_FROM);
+        const double metres = bw_distance(bw_man(s, BW_MAX_ATTACKERS + d), place);
+        const double seconds = bw_seconds_to(b, s, d, place);
         if (!bw_is_late(seconds, metres) || seconds <= latest.seconds) continue;
         latest = (bw_straggler){.man = d,
                                 .stage = s->in,

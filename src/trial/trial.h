@@ -5,6 +5,7 @@
 #define BW_TRIAL_TRIAL_H
 
 #include "core/curve.h"
+#include "core/late.h"
 #include "core/whatif.h"
 
 /// A defender out of place at the end of a ply.
@@ -68,9 +69,6 @@ bw_status bw_trial_begin(const bw_ground *ground, void *memory, size_t size, bw_
 /// Makes the next piece and tells how far it is. A status other than BW_OK ends it and is in
 /// trial->status.
 bw_status bw_trial_step(void *memory, bw_trial_progress *progress);
-
-/// Whether a man so many seconds and metres from his place is called late: 0.15 s and a yard.
-bool bw_is_late(double seconds, double metres);
 
 /// The weakest rotations a report shows: the first so many of whatif.weak, at most five, and none
 /// that costs less than 0.05 goals in 100 breaks.

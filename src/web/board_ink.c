@@ -118,13 +118,8 @@ static void draw_tethers(const sketch *k) {
     for (int s = 0; s < k->stage->defenders; s++) {
         const double late = k->board->view.token[1 + s].late;
         if (late < late_shown) continue;
-        const bw_vec from = man_at(k, s), to = bw_view_point(k->view, k->board->station[s].at);
-        bw_ink_stroke(k->ink, BW_ROLE_ACCENT, bw_clamp(5.5 - 2 * late, 1.5, 5.5));
-        bw_path_segment(k->ink, from, to);
-        bw_ink_fill(k->ink, BW_ROLE_PAPER);
-        bw_path_circle(k->ink, to, k->size.radius * 0.7);
-        bw_ink_stroke(k->ink, BW_ROLE_ACCENT, 1.5);
-        bw_path_circle(k->ink, to, k->size.radius * 0.7);
+        bw_mark_tether(k->ink, k->size, man_at(k, s),
+                       bw_view_point(k->view, k->board->station[s].at), late);
     }
 }
 
