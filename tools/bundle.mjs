@@ -6,6 +6,7 @@ import { createHash } from 'node:crypto';
 import { mkdir, readFile, writeFile } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { gzipSync } from 'node:zlib';
 
 export const root = join(dirname(fileURLToPath(import.meta.url)), '..');
 
@@ -21,7 +22,7 @@ export async function bundle(file, more = {}) {
 /**
  * `import load from 'embedded:NAME'` gives a function that promises the bytes of a file, or its text.
  * `assets`: NAME -> { file, kind: 'binary' | 'text', name }. With `apart`, the file lies beside the
- * script under `name` and is fetched; otherwise it is inside the script.
+ * script under `name` and is fetched; otherwise it is inside the script, bytes compressed.
  */
 export const embed = (assets, apart) => ({
   name: 'embed',
@@ -32,15 +33,21 @@ export const embed = (assets, apart) => ({
       const id = path.slice('embedded:'.length);
       const { kind, name } = assets[id];
       return { resolveDir: root, contents: apart ? fetching(kind, name)
-        : `import inside from 'inside:${id}'; export default async () => inside;` };
+        : `import inside from 'inside:${id}'; ${kind === 'text' ? plain : inflating}` };
     });
     build.onLoad({ filter: /.*/, namespace: 'inside' }, async ({ path }) => {
       const { file, kind } = assets[path.slice('inside:'.length)];
-      return { contents: await readFile(file), loader: kind };
+      const bytes = await readFile(file);
+      return { contents: kind === 'text' ? bytes : gzipSync(bytes, { level: 9 }), loader: kind };
     });
   },
 });
 
+const plain = 'export default async () => inside;';
+const inflating = `export default async () => {
+  const stream = new Blob([inside]).stream().pipeThrough(new DecompressionStream('gzip'));
+  return new Uint8Array(await new Response(stream).arrayBuffer());
+};`;
 const fetching = (kind, name) => `export default async () => {
   const answer = await fetch(new URL('${name}', import.meta.url));
   if (!answer.ok) throw new Error('${name} did not come');
