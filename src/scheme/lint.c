@@ -7,12 +7,6 @@
 /// Attackers a man is thought to choose between: six against those who are in.
 static const double attackers = 6;
 
-/// Longest pass worth a rotation, m. Common practice, no source: 20 yd.
-static const double longest_link = 20 * BW_METRES_PER_YARD;
-
-/// A ball in front nearer than this is shot, m. Common practice, no source: 9 yd.
-static const double shot_next = 9 * BW_METRES_PER_YARD;
-
 bw_finding *bw_lint_begin(bw_lint *lint, bw_severity severity) {
     bw_finding *f = lint->count < lint->room ? &lint->findings[lint->count] : &lint->spare;
     lint->count++;
@@ -103,8 +97,7 @@ void bw_lint_put_sides(const bw_lint *lint, bw_text *out, int landmark) {
 }
 
 bool bw_lint_shot_next(const bw_lint *lint, int landmark) {
-    bw_vec ball = lint->scheme->landmarks[landmark].at;
-    return ball.y >= 0 && bw_length(ball) < shot_next;
+    return bw_shot_next(lint->scheme->landmarks[landmark].at);
 }
 
 double bw_lint_time(const bw_lint *lint, bw_vec from, bw_vec to) {
@@ -175,11 +168,7 @@ int bw_scheme_lint(const bw_scheme *scheme, bw_finding *findings, int room) {
                     .findings = findings,
                     .room = room,
                     .stage = -1};
-    bw_vec points[BW_MAX_LANDMARKS];
-    for (int l = 0; l < scheme->landmark_count; l++)
-        points[l] = scheme->landmarks[l].at;
-    if (scheme->landmark_count > 0)
-        bw_graph_build(points, scheme->landmark_count, longest_link, &lint.graph);
+    bw_rotations_of(scheme, &lint.rotations);
     bw_lint_landmarks(&lint);
     for (int i = 0; i < scheme->stage_count; i++)
         look_at_stage(&lint, i);

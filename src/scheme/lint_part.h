@@ -4,11 +4,11 @@
 #ifndef BW_SCHEME_LINT_PART_H
 #define BW_SCHEME_LINT_PART_H
 
-#include "core/graph.h"
 #include "core/level.h"
 #include "core/shape.h"
 #include "core/text.h"
 #include "scheme/lint.h"
+#include "scheme/rotation.h"
 
 /// A lint under way. The stage fields hold one stage at a time.
 typedef struct bw_lint {
@@ -19,7 +19,7 @@ typedef struct bw_lint {
     int room;         ///< findings there is room for
     int count;        ///< findings there are
     bw_finding spare; ///< where findings beyond `room` are written
-    bw_graph graph;   ///< of the landmarks
+    bw_rotations rotations;
 
     int stage;
     bool symmetric; ///< the stage is its own mirror image: one side stands for both

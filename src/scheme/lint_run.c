@@ -37,14 +37,6 @@ static bw_vec landmark(const bw_lint *lint, int l) {
     return lint->scheme->landmarks[l].at;
 }
 
-/// Metres from the goal's centre to the nearest point of a stretch.
-static double goal_clearance(bw_vec a, bw_vec b) {
-    bw_vec along = bw_sub(b, a);
-    double l2 = bw_length2(along);
-    double t = l2 > 0 ? bw_clamp(-bw_dot(a, along) / l2, 0, 1) : 0;
-    return bw_length(bw_lerp(a, b, t));
-}
-
 /// In a stage that is its own mirror image the twin rotation tells the same, save that a ball on the
 /// centre line has a side of its own: the scheme's tie side.
 static bool told(const bw_lint *lint, int from, int to) {
@@ -167,14 +159,13 @@ static void say_more(bw_lint *lint, int more, const char *one, const char *many)
 void bw_lint_runs(bw_lint *lint) {
     double had = lint->level->defender.vmax;
     runs passes = {0}, carries = {0};
-    for (int a = 0; a < lint->graph.count; a++) {
-        for (int b = 0; b < lint->graph.count; b++) {
-            if (!lint->graph.linked[a][b] || told(lint, a, b)) continue;
-            if (bw_lint_shot_next(lint, a) || bw_lint_shot_next(lint, b)) continue;
-            double clear = goal_clearance(landmark(lint, a), landmark(lint, b));
-            if (clear < lint->field->goal / 2) continue;
+    const int count = lint->scheme->landmark_count;
+    for (int a = 0; a < count; a++) {
+        for (int b = 0; b < count; b++) {
+            if (!lint->rotations.rotation[a][b] || told(lint, a, b)) continue;
             run r = passed(lint, a, b);
             if (r.asked > had + BW_LINT_SHOWN) keep(&passes, r);
+            double clear = bw_goal_clearance(landmark(lint, a), landmark(lint, b));
             if (a > b || clear < lint->field->crease) continue;
             r = carried(lint, a, b);
             if (r.asked > had + BW_LINT_SHOWN) keep(&carries, r);
