@@ -6,7 +6,7 @@
 #include "cli/draw_chart.h"
 #include "cli/load.h"
 #include "cli/pages.h"
-#include "cli/sample_danger.h"
+#include "report/sample_danger.h"
 #include "cli/say.h"
 #include "draw/book.h"
 #include <string.h>

@@ -1,6 +1,6 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "cli/draw_chart.h"
-#include "cli/sample_danger.h"
+#include "report/sample_danger.h"
 #include "core/level.h"
 #include "draw/chart.h"
 #include "draw/key.h"

@@ -3,7 +3,6 @@
 #include "cli/say.h"
 #include "core/text.h"
 #include "draw/sheet.h"
-#include "paint/paint.h"
 #include "report/json_out.h"
 #include <stdlib.h>
 #include <string.h>
@@ -71,23 +70,8 @@ static bool page_path(const painting *p, int number, char *room) {
     return length > 0 && length < PATH_SIZE;
 }
 
-static bw_status draw_page(painting *p, int number) {
-    bw_status status = p->pages->page(p->pages->self, number, p->ink);
-    if (status == BW_NO_ROOM) bw_put(&p->why, "A page has more on it than there is room for.");
-    return status;
-}
-
 static bw_status paint_pdf(painting *p) {
-    const bw_about about = {.title = p->pages->title};
-    bw_pdf *pdf = bw_pdf_open(p->path, &about, p->fonts, p->theme, &p->why);
-    if (!pdf) return BW_FILE;
-    bw_status status = BW_OK;
-    for (int n = 1; n <= p->pages->count && status == BW_OK; n++) {
-        status = draw_page(p, n);
-        if (status == BW_OK) status = bw_pdf_page(pdf, p->ink, &p->why);
-    }
-    bw_status closed = bw_pdf_close(pdf, status == BW_OK, &p->why);
-    return status == BW_OK ? closed : status;
+    return bw_pages_pdf(p->pages, p->path, p->fonts, p->theme, p->ink, &p->why);
 }
 
 static bw_status paint_each(painting *p) {
@@ -98,7 +82,7 @@ static bw_status paint_each(painting *p) {
             bw_put(&p->why, "The name of the file is too long.");
             return BW_FILE;
         }
-        status = draw_page(p, n);
+        status = bw_pages_draw(p->pages, n, p->ink, &p->why);
         if (status != BW_OK) break;
         status = p->format == SVG ? bw_paint_svg(path, p->ink, p->theme, &p->why)
                                   : bw_paint_png(path, p->ink, p->fonts, p->theme, p->dpi, &p->why);

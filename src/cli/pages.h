@@ -4,7 +4,7 @@
 #define BW_CLI_PAGES_H
 
 #include "cli/options.h"
-#include "draw/ink.h"
+#include "paint/pages.h"
 
 /// Formats a page can be painted in; NULL past the last.
 const char *bw_format_choice(int index);
@@ -30,14 +30,6 @@ const char *bw_paper_choice(int index);
     {                                                                                              \
         .name = "dpi", .value = "N", .standard = "144", .help = "Dots per inch of a PNG"           \
     }
-
-/// Pages to be painted: `page` draws number 1 to `count` into the ink.
-typedef struct bw_pages {
-    int count;
-    const char *title; ///< of the PDF
-    bw_status (*page)(const void *self, int number, bw_ink *ink);
-    const void *self;
-} bw_pages;
 
 /// Paints them to --output as the options ask, and says on standard error what was written; with
 /// --json the list of files is the result. Several SVG or PNG pages get "-01", "-02" ... before the

@@ -1,5 +1,5 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include "cli/sample_danger.h"
+#include "report/sample_danger.h"
 #include "core/field.h"
 #include "core/level.h"
 #include "core/shot.h"

@@ -1,7 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 /// The danger of a free shot at a scheme's level, sampled for the drawing room, which knows no shots.
-#ifndef BW_CLI_SAMPLE_DANGER_H
-#define BW_CLI_SAMPLE_DANGER_H
+#ifndef BW_REPORT_SAMPLE_DANGER_H
+#define BW_REPORT_SAMPLE_DANGER_H
 
 #include "core/scheme.h"
 #include "draw/danger.h"
