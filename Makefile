@@ -23,8 +23,10 @@ check: ## every test, in every build; ends with the count
 	@tools/setup.sh check
 	@JOBS=$(JOBS) tools/check.sh
 
-board: board-file ## the board, ready to open in a browser
-	@echo "Open file://$(CURDIR)/build/board/breakwater-board.html in a browser."
+board: setup build ## serve the board on a copy of the demo scheme, and print its address
+	@mkdir -p out
+	@cp -n examples/terns.json out/board.json
+	build/breakwater board out/board.json
 
 board-file: build/build.ninja ## the board as one page, at build/board/breakwater-board.html
 	cmake --build build -j $(JOBS) --target board-file

@@ -1,0 +1,107 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "serve/job.h"
+
+#include "core/text.h"
+#include <stdlib.h>
+#include <string.h>
+
+void bw_job_open(bw_job *job) {
+    memset(job, 0, sizeof *job);
+    pthread_mutex_init(&job->lock, NULL);
+}
+
+static void tell(void *self, int done, int count) {
+    bw_job *job = self;
+    pthread_mutex_lock(&job->lock);
+    job->done = done;
+    job->count = count;
+    pthread_mutex_unlock(&job->lock);
+}
+
+static void *run(void *self) {
+    bw_job *job = self;
+    bw_work *w = job->work;
+    char room[BW_MESSAGE_SIZE];
+    bw_text why = bw_text_in(room, sizeof room);
+    bw_bytes result = {NULL, 0};
+    const bw_status status = w->kind->make(w, &job->press, &result, &why);
+    pthread_mutex_lock(&job->lock);
+    if (status == BW_OK) {
+        job->result = result;
+        job->state = BW_JOB_DONE;
+    } else {
+        job->state = atomic_load(&job->cancel) ? BW_JOB_CANCELLED : BW_JOB_FAILED;
+        bw_copy(job->why, sizeof job->why, why.used ? why.data : "It could not be made.");
+    }
+    pthread_mutex_unlock(&job->lock);
+    return NULL;
+}
+
+/// Clears away the last run, which is not running any more.
+static void clear(bw_job *job) {
+    if (job->started) pthread_join(job->thread, NULL);
+    job->started = false;
+    free(job->work);
+    free(job->result.data);
+    job->work = NULL;
+    job->result = (bw_bytes){NULL, 0};
+    job->why[0] = '\0';
+    job->done = job->count = 0;
+    job->state = BW_JOB_NONE;
+    atomic_store(&job->cancel, false);
+}
+
+int bw_job_start(bw_job *job, bw_work *work) {
+    pthread_mutex_lock(&job->lock);
+    const bool busy = job->state == BW_JOB_RUNNING;
+    pthread_mutex_unlock(&job->lock);
+    if (busy) return 0;
+    clear(job);
+    job->work = work;
+    work->battery.progress = tell;
+    work->battery.self = job;
+    work->battery.cancel = &job->cancel;
+    job->state = BW_JOB_RUNNING;
+    const int id = ++job->id;
+    job->started = pthread_create(&job->thread, NULL, run, job) == 0;
+    if (job->started) return id;
+    job->work = NULL;
+    job->state = BW_JOB_NONE;
+    return 0;
+}
+
+bool bw_job_look(bw_job *job, int id, bw_job_view *view) {
+    pthread_mutex_lock(&job->lock);
+    const bool there = id == job->id && job->state != BW_JOB_NONE;
+    if (there) {
+        *view = (bw_job_view){job->id, job->state, job->done, job->count, job->work->kind, ""};
+        bw_copy(view->why, sizeof view->why, job->why);
+    }
+    pthread_mutex_unlock(&job->lock);
+    return there;
+}
+
+bool bw_job_cancel(bw_job *job, int id) {
+    pthread_mutex_lock(&job->lock);
+    const bool there = id == job->id && job->state != BW_JOB_NONE;
+    if (there) atomic_store(&job->cancel, true);
+    pthread_mutex_unlock(&job->lock);
+    return there;
+}
+
+bool bw_job_result(bw_job *job, int id, bw_bytes *out) {
+    pthread_mutex_lock(&job->lock);
+    const bool there = id == job->id && job->state == BW_JOB_DONE && job->result.length > 0;
+    out->data = there ? malloc(job->result.length) : NULL;
+    out->length = out->data ? job->result.length : 0;
+    if (out->data) memcpy(out->data, job->result.data, out->length);
+    pthread_mutex_unlock(&job->lock);
+    return out->data != NULL;
+}
+
+void bw_job_close(bw_job *job) {
+    atomic_store(&job->cancel, true);
+    clear(job);
+    bw_press_close(&job->press);
+    pthread_mutex_destroy(&job->lock);
+}

@@ -1,0 +1,55 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+/// What the server knows, without sockets: requests go in, answers come out. One call at a time; the
+/// listeners see to that.
+#ifndef BW_SERVE_SITE_H
+#define BW_SERVE_SITE_H
+
+#include "serve/guard.h"
+#include "serve/inbox.h"
+#include "serve/job.h"
+#include "serve/rate.h"
+#include "serve/reply.h"
+#include "serve/session.h"
+#include "serve/share.h"
+#include "serve/target.h"
+
+typedef struct bw_site {
+    bw_store store;
+    bw_sessions sessions;
+    bw_share share;
+    bw_inbox inbox;
+    bw_rate rate;
+    bw_job job;
+} bw_site;
+
+/// A request whose head has been read.
+typedef struct bw_ask {
+    const bw_door *door;
+    const char *method;
+    const char *raw; ///< target as it came
+    bw_heads heads;
+    char address[BW_ADDRESS_SIZE]; ///< who asks
+    double now;                    ///< s
+    // What bw_site_admit finds out:
+    bw_target target;
+    const struct bw_route *route; ///< NULL: a part of the page
+    const struct bw_asset *asset;
+    int id;                    ///< the number in the path, where the route has one
+    const bw_session *session; ///< who asks, NULL for nobody
+    // Filled in when it has come:
+    const char *body;
+    size_t length;
+} bw_ask;
+
+void bw_site_open(bw_site *site, const char *path);
+void bw_site_close(bw_site *site);
+
+/// Looks at a request before its body comes. 0: let it come, at most *room bytes; otherwise *answer is
+/// what to send at once.
+int bw_site_admit(bw_site *site, bw_ask *ask, size_t *room, bw_reply *answer);
+
+/// Answers a request that was admitted and is all there. Whoever was let in may have been taken out in
+/// the meantime, so the session is looked up again.
+bw_reply bw_site_answer(bw_site *site, bw_ask *ask);
+
+#endif

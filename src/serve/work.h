@@ -1,0 +1,51 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+/// Heavy work that the page asks for: a test, or pages on paper. One kind a row of a table; to add one,
+/// write its function and its row.
+#ifndef BW_SERVE_WORK_H
+#define BW_SERVE_WORK_H
+
+#include "draw/theme.h"
+#include "report/battery.h"
+#include "report/test_set.h"
+#include "report/test_text.h"
+#include "scheme/error.h"
+#include "serve/press.h"
+#include "serve/target.h"
+
+/// Everything one run needs, in one block of about 2 MB.
+typedef struct bw_work {
+    const struct bw_work_kind *kind;
+    bw_scheme scheme;
+    bw_break_def def; ///< the headline break
+    int seconds;      ///< for the answer
+    bool alone;       ///< without the standard set
+    const bw_level *level;
+    bw_paper paper;
+    const bw_theme *theme;
+    bw_ground ground;
+    bw_battery battery; ///< its progress, self and cancel are the caller's
+    bw_report report;
+    bw_trial trials[BW_TEST_MAX];
+} bw_work;
+
+typedef struct bw_work_kind {
+    const char *id;     ///< as asked for, ?kind=
+    const char *type;   ///< of its result
+    const char *ending; ///< of a file of it
+    /// Makes the result. One sentence in *why when the answer is not BW_OK.
+    bw_status (*make)(bw_work *work, bw_press *press, bw_bytes *result, bw_text *why);
+} bw_work_kind;
+
+/// Number `index`; NULL past the last.
+const bw_work_kind *bw_work_kind_at(int index);
+
+/// Reads what is asked for: the kind and the break in the target's values (offence, defence, set, start,
+/// late, seconds, level, seed as the verb test has them; quick=1; paper; theme), the scheme in the body.
+/// On BW_OK *out is the caller's to free.
+bw_status bw_work_read(const bw_target *target, const char *body, size_t length, bw_work **out,
+                       bw_error *error);
+
+/// The break among the target's values, for a scheme already read. Private to this room.
+bw_status bw_work_read_break(const bw_target *target, bw_work *work, bw_error *error);
+
+#endif

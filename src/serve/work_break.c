@@ -1,0 +1,101 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+/// A break, a level and a paper among the values of a request. The page fills them in from lists, so the
+/// sentences are for whoever talks to the server by hand.
+#include "core/attack_set.h"
+#include "core/level.h"
+#include "core/text.h"
+#include "serve/work.h"
+
+/// Nobody starts farther behind than this, m.
+static const double farthest = 100;
+
+static bw_status refuse(bw_error *error, const char *what, const char *name, const char *rest) {
+    *error = (bw_error){.status = BW_BAD_INPUT};
+    bw_text t = bw_text_in(error->message, sizeof error->message);
+    bw_put(&t, what);
+    bw_put(&t, name);
+    bw_put(&t, rest);
+    return BW_BAD_INPUT;
+}
+
+/// Digits with at most one point among them; -1 when there are none. *text moves past it.
+static double read_length(const char **text) {
+    double value = 0, place = 0;
+    int digits = 0;
+    for (; digits < 9; ++*text) {
+        const char c = **text;
+        if (c == '.' && place == 0) {
+            place = 1;
+        } else if (c >= '0' && c <= '9') {
+            digits++;
+            place /= 10;
+            value = place > 0 ? value + place * (c - '0') : value * 10 + (c - '0');
+        } else {
+            break;
+        }
+    }
+    return digits > 0 ? value : -1;
+}
+
+static bw_status read_late(const bw_target *target, bw_work *w, bw_error *error) {
+    const char *text = bw_target_value(target, "late");
+    if (!text) return BW_OK;
+    const double metres = w->scheme.units == BW_METRES ? 1 : BW_METRES_PER_YARD;
+    w->def.late_count = 0;
+    while (*text) {
+        const double length = read_length(&text) * metres;
+        if (w->def.late_count == BW_MAX_LATE || !(length > 0) || length > farthest ||
+            (*text && (*text != ',' || !text[1])))
+            return refuse(error, "late is up to four distances with commas between", "", "");
+        w->def.late[w->def.late_count++] = length;
+        if (*text == ',') text++;
+    }
+    return BW_OK;
+}
+
+static bw_status read_names(const bw_target *target, const bw_work *w, const bw_break_def *usual,
+                            const char **set, const char **start, bw_error *error) {
+    *set = bw_target_value(target, "set");
+    *start = bw_target_value(target, "start");
+    if (!*set) *set = usual->set;
+    if (!*start) *start = usual->start;
+    if (bw_scheme_landmark(&w->scheme, *start) < 0)
+        return refuse(error, "There is no landmark \"", *start, "\"");
+    return BW_OK;
+}
+
+static bw_status read_look(const bw_target *target, bw_work *w, bw_error *error) {
+    const char *level = bw_target_value(target, "level"), *theme = bw_target_value(target, "theme");
+    const char *paper = bw_target_value(target, "paper");
+    w->level = level ? bw_level_find(level) : NULL;
+    if (level && !w->level) return refuse(error, "There is no level \"", level, "\"");
+    w->theme = theme ? bw_theme_find(theme) : bw_theme_at(BW_THEME_CHART);
+    if (!w->theme) return refuse(error, "There is no theme \"", theme, "\"");
+    for (int i = 0; paper && !bw_same(bw_paper_name((bw_paper)i), paper); i++) {
+        if (i + 1 == BW_PAPER_COUNT) return refuse(error, "There is no paper \"", paper, "\"");
+        w->paper = (bw_paper)(i + 1);
+    }
+    return BW_OK;
+}
+
+bw_status bw_work_read_break(const bw_target *target, bw_work *w, bw_error *error) {
+    const bw_break_def usual = bw_standard_break(&w->scheme);
+    int offence, defence, seed, quick;
+    if (!bw_target_number(target, "offence", 3, BW_MAX_ATTACKERS, usual.offence, &offence) ||
+        !bw_target_number(target, "defence", 3, BW_MAX_SPOTS, usual.defence, &defence) ||
+        !bw_target_number(target, "seconds", 1, BW_MAX_SECONDS, 4, &w->seconds) ||
+        !bw_target_number(target, "seed", 1, 999999, 1, &seed) ||
+        !bw_target_number(target, "quick", 0, 1, 0, &quick) || defence > offence)
+        return refuse(error, "A number of the break is out of its range", "", "");
+    const char *set, *start;
+    bw_status status = read_names(target, w, &usual, &set, &start, error);
+    if (status != BW_OK) return status;
+    bw_vec at[BW_MAX_ATTACKERS];
+    if (bw_attack_set_place(&w->scheme, set, offence, at) != BW_OK)
+        return refuse(error, "There is no attack set \"", set, "\" with so many men");
+    w->def = bw_standard_def(&w->scheme, offence, defence, set, start);
+    w->def.seed = (uint64_t)seed;
+    w->alone = quick != 0;
+    status = read_late(target, w, error);
+    return status == BW_OK ? read_look(target, w, error) : status;
+}
