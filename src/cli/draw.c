@@ -6,9 +6,9 @@
 #include "cli/draw_chart.h"
 #include "cli/load.h"
 #include "cli/pages.h"
-#include "report/sample_danger.h"
 #include "cli/say.h"
 #include "draw/book.h"
+#include "report/sample_danger.h"
 #include <string.h>
 
 /// A run of the book's pages.

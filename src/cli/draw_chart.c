@@ -1,10 +1,10 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "cli/draw_chart.h"
-#include "report/sample_danger.h"
 #include "core/level.h"
 #include "draw/chart.h"
 #include "draw/key.h"
 #include "draw/scene.h"
+#include "report/sample_danger.h"
 #include "scheme/caption.h"
 
 static const double title_room = 42; // title and the line below it
