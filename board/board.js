@@ -126,6 +126,7 @@ export class Board {
   /** @param {number} now */
   #frame(now) {
     this.asked = false;
+    if (this.history.text === '') return; // nothing is open yet
     const seconds = Math.max(0, now - this.last) / 1000;
     this.field.apply();
     const mode = this.modes.now, own = mode?.run?.(seconds);

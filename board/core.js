@@ -9,7 +9,7 @@
  *   call: string, label: string}} Token
  * @typedef {{token_count: number, finding_count: number, stage: number, landmark: number,
  *   running: number, mirrored: number, mode: number, danger: number, attackers: number,
- *   metres: number, set: number, own_set: number, can_add: number, can_keep: number, zoom: number, width: number, height: number, title: string, caption: string,
+ *   metres: number, set: number, own_set: number, lines: number, can_add: number, can_keep: number, zoom: number, width: number, height: number, title: string, caption: string,
  *   last: string, token: Token[]}} View
  * @typedef {{severity: number, pointer: string, message: string, remedy: string}} Finding
  * @typedef {{low: number, high: number, step: number, value: number, key: string, name: string,

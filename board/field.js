@@ -92,7 +92,7 @@ export class Field {
   showKey(view) {
     const duties = view.token.map((token) => token.duty).sort().join();
     const width = this.#keyRoom();
-    const now = [duties, view.mode, this.scale, width, devicePixelRatio,
+    const now = [duties, view.mode, view.danger, view.attackers > 0, view.lines, this.scale, width, devicePixelRatio,
       this.board.look.colours.join()].join();
     if (now === this.explained) return;
     this.explained = now;

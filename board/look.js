@@ -2,6 +2,7 @@
 // Themes: the core's colours for canvas and page alike.
 import { List } from './core.js';
 import { find, offer } from './dom.js';
+import { keepTaste, taste } from './taste.js';
 
 /** @typedef {import('./core.js').Core} Core */
 
@@ -32,14 +33,35 @@ export function wear(core, theme) {
   };
 }
 
+/** The theme of the last visit; on the first one, dark where the whole machine is dark. */
+function firstTheme() {
+  const kept = themes.findIndex((one) => one.id === taste().theme);
+  if (kept >= 0) return kept;
+  const asked = matchMedia('(prefers-color-scheme: dark)').matches ? 'dark' : 'chart';
+  return themes.findIndex((one) => one.id === asked);
+}
+
 /** The controls of how the field looks. @param {import('./board.js').Board} board */
 export function offerLooks(board) {
   const theme = find('theme', HTMLSelectElement), danger = find('danger', HTMLInputElement);
+  const lines = find('lines', HTMLSelectElement);
   offer(theme, themes.map((one) => one.name));
-  theme.addEventListener('change', () => board.dress(theme.selectedIndex));
+  theme.selectedIndex = firstTheme();
+  board.dress(theme.selectedIndex);
+  theme.addEventListener('change', () => {
+    board.dress(theme.selectedIndex);
+    keepTaste({ theme: themes[theme.selectedIndex].id });
+  });
+  offer(lines, ['run solid, pass dashed', 'pass solid, run dashed']);
+  lines.selectedIndex = taste().lines === 1 ? 1 : 0;
+  board.core.call.lines(lines.selectedIndex);
+  lines.addEventListener('change', () => {
+    board.core.call.lines(lines.selectedIndex);
+    keepTaste({ lines: lines.selectedIndex });
+    board.wake();
+  });
   danger.addEventListener('change', () => {
     board.core.call.danger(danger.checked ? 1 : 0);
-    find('danger-note', HTMLParagraphElement).hidden = !danger.checked;
     board.wake();
   });
 }

@@ -4,7 +4,7 @@ _breakwater() {
     local verb=${COMP_WORDS[1]} words= files=
     COMPREPLY=()
     if [ "$COMP_CWORD" -eq 1 ]; then
-        COMPREPLY=($(compgen -W 'new check where draw test board help --help --version' -- "$current"))
+        COMPREPLY=($(compgen -W 'new check where draw test help --help --version' -- "$current"))
         return
     fi
     case $verb:$previous in
@@ -37,6 +37,7 @@ _breakwater() {
         draw:--seed) return ;;
         draw:--paper) words='letter a4' ;;
         draw:--theme) words='chart sun dark mono' ;;
+        draw:--lines) words='run-solid pass-solid' ;;
         draw:--format) words='pdf svg png' ;;
         draw:--dpi) return ;;
         draw:--output|draw:-o) files=1 ;;
@@ -51,17 +52,11 @@ _breakwater() {
         test:--seed) return ;;
         test:--paper) words='letter a4' ;;
         test:--theme) words='chart sun dark mono' ;;
+        test:--lines) words='run-solid pass-solid' ;;
         test:--format) words='pdf svg png' ;;
         test:--dpi) return ;;
         test:--output|test:-o) files=1 ;;
         test:--units) words='yd m' ;;
-        board:--port) return ;;
-        board:--minutes) return ;;
-        board:--host) return ;;
-        board:--address) return ;;
-        board:--save) files=1 ;;
-        board:--output|board:-o) files=1 ;;
-        board:--units) words='yd m' ;;
         help:--completion) words='bash zsh fish' ;;
         help:--output|help:-o) files=1 ;;
         help:--units) words='yd m' ;;
@@ -71,15 +66,14 @@ _breakwater() {
                 new) words='--shape --level --field --name --force --json --output --units --no-color --help --version' ;;
                 check) words='--json --output --units --no-color --help --version' ;;
                 where) words='--stage --ball --attackers --set --men --json --output --units --no-color --help --version' ;;
-                draw) words='--stage --ball --attackers --set --men --danger --answer --offence --defence --start --late --seconds --level --seed --paper --theme --format --dpi --json --output --units --no-color --help --version' ;;
-                test) words='--set --offence --defence --start --late --seconds --level --seed --quick --paper --theme --format --dpi --json --output --units --no-color --help --version' ;;
-                board) words='--port --share --minutes --host --address --save --json --output --units --no-color --help --version' ;;
+                draw) words='--stage --ball --attackers --set --men --danger --answer --offence --defence --start --late --seconds --level --seed --paper --theme --lines --format --dpi --json --output --units --no-color --help --version' ;;
+                test) words='--set --offence --defence --start --late --seconds --level --seed --quick --paper --theme --lines --format --dpi --json --output --units --no-color --help --version' ;;
                 help) words='--markdown --man --completion --json --output --units --no-color --help --version' ;;
             esac ;;
     esac
     case $current:$verb in
         -*) files= ;;
-        *:help) words="$words new check where draw test board help" files= ;;
+        *:help) words="$words new check where draw test help" files= ;;
     esac
     COMPREPLY=($(compgen -W "$words" -- "$current"))
     [ -z "$files" ] || COMPREPLY+=($(compgen -f -- "$current"))

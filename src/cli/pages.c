@@ -25,6 +25,11 @@ const char *bw_paper_choice(int index) {
     return index < BW_PAPER_COUNT ? bw_paper_name((bw_paper)index) : NULL;
 }
 
+const char *bw_lines_choice(int index) {
+    static const char *const habits[] = {"run-solid", "pass-solid", NULL};
+    return habits[index];
+}
+
 /// A painting under way.
 typedef struct painting {
     const bw_pages *pages;
@@ -176,6 +181,8 @@ int bw_paint_pages(const bw_args *args, const bw_pages *pages) {
     int code = BW_EXIT_FILE;
     p.fonts = bw_fonts_open(&p.why);
     p.ink = memory ? bw_ink_in(memory, BW_INK_PAGE_BYTES) : NULL;
+    if (p.ink && strcmp(bw_option_text(args, "lines"), bw_lines_choice(BW_PASS_SOLID)) == 0)
+        p.ink->lines = BW_PASS_SOLID;
     if (!p.fonts)
         bw_say_error("%s", p.why.data);
     else if (!p.ink)

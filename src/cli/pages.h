@@ -10,8 +10,9 @@
 const char *bw_format_choice(int index);
 const char *bw_theme_choice(int index);
 const char *bw_paper_choice(int index);
+const char *bw_lines_choice(int index); ///< in the order of bw_lines
 
-/// The options of a verb that paints pages, for its table: --paper, --theme, --format, --dpi.
+/// The options of a verb that paints pages, for its table: --paper, --theme, --lines, --format, --dpi.
 #define BW_PAGE_OPTIONS                                                                            \
     {.name = "paper",                                                                              \
      .value = "PAPER",                                                                             \
@@ -23,6 +24,11 @@ const char *bw_paper_choice(int index);
          .choice = bw_theme_choice,                                                                \
          .standard = "chart",                                                                      \
          .help = "Colours"},                                                                       \
+        {.name = "lines",                                                                          \
+         .value = "HABIT",                                                                         \
+         .choice = bw_lines_choice,                                                                \
+         .standard = "run-solid",                                                                  \
+         .help = "Runs solid and passes dashed, or the other way round"},                          \
         {.name = "format",                                                                         \
          .value = "FORMAT",                                                                        \
          .choice = bw_format_choice,                                                               \

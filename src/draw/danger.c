@@ -36,22 +36,32 @@ static void put_figure(bw_ink *ink, bw_weight weight, bw_vec at, double chance) 
                 at.y + 9 * BW_CAP_HEIGHT / 2, digits);
 }
 
-/// A contour's figure stands where the line crosses a ray up-field and to the left, coming from
-/// outside; it is an obstacle for the soundings.
-static void label_contour(bw_ink *ink, const bw_danger *danger, int level, bw_labels *labels,
-                          const bw_view *view) {
+/// Puts a contour's figure where the line crosses a ray from the goal, coming from outside, as an
+/// obstacle for the soundings. False when something else is there.
+static bool label_at(bw_ink *ink, const bw_danger *danger, int level, bw_labels *labels,
+                     const bw_view *view, bw_vec ray) {
     const bw_grid *grid = &danger->grid;
-    const bw_vec ray = bw_v(-0.35, 1);
     for (double d = grid->bottom + grid->rows * grid->cell; d > 0; d -= grid->cell / 4) {
         if (bw_grid_value(grid, bw_scale(ray, d)) < danger->levels[level]) continue;
         const bw_vec at = bw_view_point(view, bw_scale(ray, d));
         const bw_vec reach = bw_v(8, 5.5);
-        if (!bw_labels_free(labels, (bw_box){at.x - reach.x, at.y - reach.y, 16, 11})) return;
+        if (!bw_labels_free(labels, (bw_box){at.x - reach.x, at.y - reach.y, 16, 11})) return false;
         bw_ink_fill(ink, tint(danger, level + 1));
         bw_path_rect(ink, at.x - reach.x, at.y - reach.y, 2 * reach.x, 2 * reach.y);
         put_figure(ink, BW_BOLD, at, danger->levels[level]);
         bw_labels_avoid(labels, at, reach);
-        return;
+        return true;
+    }
+    return false;
+}
+
+/// A contour's figure, up-field and to the left, or on the first other side that is free.
+static void label_contour(bw_ink *ink, const bw_danger *danger, int level, bw_labels *labels,
+                          const bw_view *view) {
+    static const bw_vec rays[] = {{-0.35, 1}, {0.35, 1}, {-0.9, 1}, {0.9, 1},
+                                  {-2, 1},    {2, 1},    {0, 1}};
+    for (int i = 0; i < BW_COUNT(rays); i++) {
+        if (label_at(ink, danger, level, labels, view, rays[i])) return;
     }
 }
 
@@ -105,4 +115,23 @@ void bw_draw_danger(bw_ink *ink, const bw_danger *danger, bw_labels *labels, bw_
         const bw_vec middle = bw_v(b.x + b.width / 2, b.y + b.height / 2);
         labels->labels[i].ground = bw_danger_role(danger, bw_view_place(view, middle));
     }
+}
+
+double bw_draw_danger_key(bw_ink *ink, double x, double y) {
+    static const char words[] = "or more goals in 100 free shots, by the model";
+    const double wide = 24, high = 13, gap = 6;
+    const bw_danger danger = bw_danger_of((bw_grid){0});
+    for (int i = 0; ink && i < danger.count; i++) {
+        const double left = x + i * wide;
+        bw_ink_fill(ink, tint(&danger, i + 1));
+        bw_path_rect(ink, left, y - high / 2, wide, high);
+        bw_ink_stroke(ink, BW_ROLE_CONTOUR, 0.75);
+        bw_path_rect(ink, left, y - high / 2, wide, high);
+        put_figure(ink, BW_BOLD, bw_v(left + wide / 2, y), danger.levels[i]);
+    }
+    const double at = danger.count * wide + gap;
+    if (ink)
+        bw_ink_text(ink, BW_ROLE_TEXT, BW_REGULAR, 9, BW_LEFT_ALIGN, x + at,
+                    y + 9 * BW_CAP_HEIGHT / 2, words);
+    return at + bw_width(words, 9);
 }

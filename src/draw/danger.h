@@ -27,4 +27,8 @@ bw_role bw_danger_role(const bw_danger *danger, bw_vec p);
 void bw_draw_danger(bw_ink *ink, const bw_danger *danger, bw_labels *labels, bw_units units,
                     const bw_view *view);
 
+/// The legend in one row from (x, y), y its middle: each tint with the figure from which it begins, and
+/// what the figures are. Returns its width in points; with ink NULL only measures.
+double bw_draw_danger_key(bw_ink *ink, double x, double y);
+
 #endif

@@ -31,6 +31,7 @@ bw_ink *bw_ink_in(void *memory, size_t size) {
     if (!memory || size < sizeof(bw_ink)) return NULL;
     bw_ink *ink = memory;
     ink->room = size > INT32_MAX ? INT32_MAX : (int32_t)size;
+    ink->lines = BW_RUN_SOLID;
     bw_ink_page(ink, 0, 0);
     return ink;
 }
@@ -40,6 +41,7 @@ void bw_ink_page(bw_ink *ink, double width, double height) {
                     .used = (int32_t)sizeof *ink,
                     .need = (int32_t)sizeof *ink,
                     .status = BW_OK,
+                    .lines = ink->lines,
                     .width = width,
                     .height = height};
 }

@@ -38,6 +38,12 @@ typedef enum bw_verb { BW_MOVE, BW_LINE, BW_CURVE, BW_SHUT } bw_verb;
 /// Pieces of a document. A heading's text also names its place in the outline.
 typedef enum bw_tag { BW_TAG_H1, BW_TAG_H2, BW_TAG_P, BW_TAG_FIGURE, BW_TAG_ARTIFACT } bw_tag;
 
+/// Which of the two habits draws runs and passes: trades and countries differ.
+typedef enum bw_lines {
+    BW_RUN_SOLID, ///< runs solid, passes dashed: the usual one here
+    BW_PASS_SOLID ///< the other way round
+} bw_lines;
+
 typedef struct bw_ink_item {
     int32_t kind;    ///< bw_ink_kind
     int32_t role;    ///< bw_role: the colour's meaning; a theme gives the colour
@@ -59,15 +65,15 @@ typedef struct bw_ink {
     int32_t status; ///< bw_status: BW_OK, or BW_NO_ROOM and then the list is empty
     int32_t open;   ///< CLIP and OPEN not yet ended
     int32_t last;   ///< offset of the record being built
-    int32_t reserved;
-    double width; ///< page, points
+    int32_t lines; ///< bw_lines: every run and pass of the page follows it; stays from page to page
+    double width;  ///< page, points
     double height;
 } bw_ink;
 
 /// Starts an empty list in `memory` (aligned for a double), NULL if it cannot hold even the head.
 bw_ink *bw_ink_in(void *memory, size_t size);
 
-/// Empties the list for a page of this size.
+/// Empties the list for a page of this size. The habit of lines stays.
 void bw_ink_page(bw_ink *ink, double width, double height);
 
 /// Begins a path; line, move, curve and close build it; it ends where the next item begins.

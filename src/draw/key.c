@@ -13,10 +13,24 @@ static const struct {
     double wide; // of the mark
     const char *words;
 } entries[BW_KEY_COUNT] = {
-    {14, "defender"},    {13, "goalkeeper"}, {14, "attacker"},  {10, "ball"},
-    {19, "on the ball"}, {15, "adjacent"},   {16, "crease"},    {15, "backside"},
-    {15, "holds"},       {17, "has a man"},  {32, "from home"}, {34, "run"},
-    {30, "pass"},        {34, "carry"},      {30, "shot"},      {6, "where the ball may be"},
+    {14, "defender"},
+    {13, "goalkeeper"},
+    {14, "attacker"},
+    {10, "ball"},
+    {19, "on the ball"},
+    {15, "adjacent"},
+    {16, "crease"},
+    {15, "backside"},
+    {15, "holds"},
+    {17, "has a man"},
+    {32, "from home"},
+    {34, "run"},
+    {30, "pass"},
+    {34, "carry"},
+    {30, "shot"},
+    {6, "where the ball may be"},
+    {32, "late for his place"},
+    {9, "pinned by hand"},
 };
 
 static void put_mark(bw_ink *ink, int entry, double x, double y) {
@@ -46,6 +60,8 @@ static void put_mark(bw_ink *ink, int entry, double x, double y) {
         bw_ink_fill(ink, BW_ROLE_BALL);
         bw_path_circle(ink, middle, 2.2);
         break;
+    case BW_KEY_TETHER: bw_mark_tether(ink, ghost, left, bw_v(right.x - 5, y), 0.8); break;
+    case BW_KEY_PIN: bw_mark_flag(ink, bw_v(x + 1, y + 6), 6); break;
     default:
         bw_mark_duty(ink, middle, 0, size.radius, (bw_duty)(entry - 4));
         bw_ink_fill(ink, BW_ROLE_DEFENDER);
@@ -69,7 +85,7 @@ double bw_draw_key(bw_ink *ink, uint32_t keys, double x, double y) {
 }
 
 double bw_draw_key_rows(bw_ink *ink, uint32_t keys, double width) {
-    const double row = 20, indent = 2, gap = 14;
+    const double row = BW_KEY_ROW, indent = BW_KEY_INDENT, gap = 14;
     double x = indent, y = row / 2;
     for (int entry = 0; entry < BW_KEY_COUNT; entry++) {
         const uint32_t one = keys & 1u << entry;

@@ -23,8 +23,10 @@ typedef enum bw_key {
     BW_KEY_PASS = 1 << 12,
     BW_KEY_CARRY = 1 << 13,
     BW_KEY_SHOT = 1 << 14,
-    BW_KEY_PLACE = 1 << 15, ///< a named ball place
-    BW_KEY_COUNT = 16
+    BW_KEY_PLACE = 1 << 15,  ///< a named ball place
+    BW_KEY_TETHER = 1 << 16, ///< the board's line from a man to his place
+    BW_KEY_PIN = 1 << 17,    ///< the board's flag on a man pinned by hand
+    BW_KEY_COUNT = 18
 } bw_key;
 
 /// The six duties together.
@@ -33,6 +35,10 @@ typedef enum bw_key {
 /// Draws the entries of `keys` in one row from (x, y), y its middle. Returns its width in points, 0 when
 /// there is none. With ink NULL only measures.
 double bw_draw_key(bw_ink *ink, uint32_t keys, double x, double y);
+
+/// Of a key in rows, points: the height of one, and where each begins.
+#define BW_KEY_ROW 20.0
+#define BW_KEY_INDENT 2.0
 
 /// The same in as many rows as `width` asks for, from the top left of the page down. Returns the height.
 double bw_draw_key_rows(bw_ink *ink, uint32_t keys, double width);

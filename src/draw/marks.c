@@ -105,6 +105,15 @@ void bw_mark_ghost(bw_ink *ink, bw_mark_size size, bw_vec at) {
     bw_path_circle(ink, at, r);
 }
 
+void bw_mark_flag(bw_ink *ink, bw_vec at, double height) {
+    const bw_vec top = bw_v(at.x, at.y - height);
+    bw_ink_stroke(ink, BW_ROLE_ACCENT, 1.5);
+    bw_path_segment(ink, at, top);
+    bw_ink_fill(ink, BW_ROLE_ACCENT);
+    bw_path_head(ink, bw_v(top.x + height * 0.73, top.y + height * 0.27), bw_v(1, 0), height * 0.73,
+                 height * 0.6);
+}
+
 void bw_mark_attacker(bw_ink *ink, bw_mark_size size, bw_vec at, int number) {
     char digits[16];
     bw_text t = bw_text_in(digits, sizeof digits);

@@ -31,6 +31,9 @@ void bw_mark_duty(bw_ink *ink, bw_vec at, double half, double radius, bw_duty du
 /// Where somebody was: a hollow dashed ring, second rank.
 void bw_mark_ghost(bw_ink *ink, bw_mark_size size, bw_vec at);
 
+/// A small flag on a pole `height` tall, its foot at `at`: pinned by hand.
+void bw_mark_flag(bw_ink *ink, bw_vec at, double height);
+
 void bw_mark_attacker(bw_ink *ink, bw_mark_size size, bw_vec at, int number);
 void bw_mark_keeper(bw_ink *ink, bw_mark_size size, bw_vec at);
 void bw_mark_ball(bw_ink *ink, bw_vec at);
@@ -43,8 +46,11 @@ bw_vec bw_mark_reach(bw_mark_size size, const char *code, int duty);
 
 typedef enum bw_route { BW_ROUTE_RUN, BW_ROUTE_PASS, BW_ROUTE_CARRY, BW_ROUTE_SHOT } bw_route;
 
-/// The path from a to b with its arrow's head: run solid, pass dashed, carry waved, shot a double
-/// line. It leaves `gap_a` and `gap_b` points free at its ends; too short a path is left out.
+/// Begins the line of a run or a pass, solid or dashed by the ink's habit; a path follows.
+void bw_mark_line(bw_ink *ink, bw_route route, bw_role role, double width);
+
+/// The path from a to b with its arrow's head: run and pass solid and dashed (or the other way round,
+/// by the ink's habit), carry waved, shot a double line. It leaves `gap_a` and `gap_b` points free at its ends; too short a path is left out.
 /// `soft` draws it in the second rank.
 void bw_mark_route(bw_ink *ink, bw_route route, bw_vec a, bw_vec b, double gap_a, double gap_b,
                    bool soft);

@@ -15,6 +15,14 @@ static void shot(bw_ink *ink, bw_role role, bw_vec a, bw_vec b) {
     bw_path_segment(ink, bw_sub(a, side), bw_sub(b, side));
 }
 
+void bw_mark_line(bw_ink *ink, bw_route route, bw_role role, double width) {
+    const bool run = route == BW_ROUTE_RUN;
+    if (run == (ink->lines == BW_RUN_SOLID))
+        bw_ink_stroke(ink, role, width);
+    else
+        bw_ink_dashed(ink, role, width, 5, 3.2);
+}
+
 void bw_mark_route(bw_ink *ink, bw_route route, bw_vec a, bw_vec b, double gap_a, double gap_b,
                    bool soft) {
     const double distance = bw_distance(a, b);
@@ -27,11 +35,8 @@ void bw_mark_route(bw_ink *ink, bw_route route, bw_vec a, bw_vec b, double gap_a
     const bw_vec to = bw_sub(tip, bw_scale(u, head_length * 0.9));
     switch (route) {
     case BW_ROUTE_RUN:
-        bw_ink_stroke(ink, role, soft ? 0.9 : 1.3);
-        bw_path_segment(ink, from, to);
-        break;
     case BW_ROUTE_PASS:
-        bw_ink_dashed(ink, role, 1.3, 5, 3.2);
+        bw_mark_line(ink, route, role, soft ? 0.9 : 1.3);
         bw_path_segment(ink, from, to);
         break;
     case BW_ROUTE_CARRY:

@@ -73,7 +73,7 @@ static void draw_trail(bw_ink *ink, const bw_sequence *sq, const bw_view *view, 
     const bw_role role = man < BW_MAX_ATTACKERS ? BW_ROLE_ATTACKER
                          : soft                 ? BW_ROLE_SOFT_LINE
                                                 : BW_ROLE_DEFENDER;
-    bw_ink_stroke(ink, role, soft ? 0.9 : 1.3);
+    bw_mark_line(ink, BW_ROUTE_RUN, role, soft ? 0.9 : 1.3);
     for (int f = from; f <= last; f++) {
         const bw_vec p = bw_view_point(view, man_at(&sq->frames[f], man));
         if (f == from)

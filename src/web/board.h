@@ -73,9 +73,11 @@ typedef struct bw_board_view {
     int32_t mode;     ///< bw_board_mode
     int32_t danger;   ///< 1: the danger of a shot is drawn
     int32_t attackers;
-    int32_t metres;       ///< 1 when shown units are metres
-    int32_t set;          ///< of the attackers: an index, BW_SET_NONE or BW_SET_OWN
-    int32_t own_set;      ///< 1 when that is a set of the scheme's own
+    int32_t metres;  ///< 1 when shown units are metres
+    int32_t set;     ///< of the attackers: an index, BW_SET_NONE or BW_SET_OWN
+    int32_t own_set; ///< 1 when that is a set of the scheme's own
+    int32_t lines;   ///< bw_lines
+    int32_t reserved;
     int32_t can_add;      ///< 1 when there is room for one attacker more
     int32_t can_keep;     ///< 1 when they can be kept as a set of the scheme's own
     double zoom;          ///< 1 for the whole field
@@ -97,6 +99,7 @@ typedef struct bw_board {
     int attacker_count;
     int set; ///< as in the view
 
+    int lines;     ///< bw_lines of every picture
     double zoom;   ///< 1 to 4
     bw_vec centre; ///< of what is shown, once zoomed
 

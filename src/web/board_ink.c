@@ -1,7 +1,6 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 /// The board's chart. Like draw/scene.c it draws far to near, but what lies between the men and their
-/// places is a tether: a line from where a man is to where he belongs, thinner the longer he needs,
-/// as a rope is that is drawn out, with his seconds beside him.
+/// places is a tether (draw/marks.h), with his seconds beside him.
 #include "web/board.h"
 
 #include "core/level.h"
@@ -123,13 +122,9 @@ static void draw_tethers(const sketch *k) {
     }
 }
 
-/// A pinned man carries a small flag: a pole and a triangle above the disc.
 static void draw_flag(const sketch *k, bw_vec at) {
-    const double r = k->size.radius, x = at.x + r * 0.55, y = at.y - r * 0.9;
-    bw_ink_stroke(k->ink, BW_ROLE_ACCENT, 1.5);
-    bw_path_segment(k->ink, bw_v(x, y), bw_v(x, y - r * 1.1));
-    bw_ink_fill(k->ink, BW_ROLE_ACCENT);
-    bw_path_head(k->ink, bw_v(x + r * 0.8, y - r * 0.8), bw_v(1, 0), r * 0.8, r * 0.65);
+    const double r = k->size.radius;
+    bw_mark_flag(k->ink, bw_v(at.x + r * 0.55, at.y - r * 0.9), r * 1.1);
 }
 
 static void draw_people(const sketch *k) {
@@ -177,6 +172,7 @@ void bw_board_draw(bw_board *board, double width, double height) {
     if (!board->open) return;
     const bool large = width >= small_chart;
     bw_ink *ink = bw_ink_in(board->page, sizeof board->page);
+    ink->lines = board->lines;
     fit(board, width, height, large);
     bw_ink_page(ink, board->view.width, board->view.height);
     sketch k = {.board = board,

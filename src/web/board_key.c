@@ -1,5 +1,6 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 /// The key below the chart: the marks this picture has, in as many rows as the width asks for.
+#include "draw/danger.h"
 #include "draw/key.h"
 
 #include "web/board.h"
@@ -8,7 +9,8 @@ static uint32_t keys_of(const bw_board *board) {
     uint32_t keys = BW_KEY_KEEPER;
     if (board->attacker_count > 0) keys |= BW_KEY_ATTACKER;
     if (board->mode == BW_BOARD_HOMES) return keys | BW_KEY_DEFENDER;
-    keys |= BW_KEY_BALL;
+    keys |= BW_KEY_BALL | BW_KEY_PLACE;
+    keys |= board->mode == BW_BOARD_PINS ? BW_KEY_PIN : BW_KEY_TETHER;
     for (int s = 0; s < board->plan.spots; s++)
         keys |= (uint32_t)BW_KEY_DUTY_BALL << board->station[s].duty;
     return keys;
@@ -18,6 +20,10 @@ void bw_board_key(bw_board *board, double width) {
     if (!board->open) return;
     const uint32_t keys = keys_of(board);
     bw_ink *ink = bw_ink_in(board->page, sizeof board->page);
+    ink->lines = board->lines;
     bw_ink_page(ink, width, 1);
     ink->height = bw_draw_key_rows(ink, keys, width);
+    if (!board->danger) return;
+    ink->height += BW_KEY_ROW;
+    bw_draw_danger_key(ink, BW_KEY_INDENT, ink->height - BW_KEY_ROW / 2);
 }

@@ -117,6 +117,7 @@ void bw_board_say(bw_board *board) {
     view->attackers = board->attacker_count;
     view->set = board->set;
     view->own_set = board->set >= bw_attack_set_count();
+    view->lines = board->lines;
     view->can_add = board->attacker_count < BW_MAX_ATTACKERS;
     view->can_keep = bw_board_can_keep(board);
     view->zoom = board->zoom;

@@ -140,6 +140,11 @@ void bw_page_danger(int danger) {
     board.danger = danger != 0;
 }
 
+BW_EXPORT(bw_page_lines)
+void bw_page_lines(int lines) {
+    board.lines = lines == BW_PASS_SOLID ? BW_PASS_SOLID : BW_RUN_SOLID;
+}
+
 BW_EXPORT(bw_page_attack)
 void bw_page_attack(int set, int men) {
     if (board.open && men <= BW_MAX_ATTACKERS) bw_board_attack(&board, set, men);

@@ -53,6 +53,7 @@ void bw_page_mode(int mode);
 void bw_page_mirror(int mirrored);
 void bw_page_danger(int danger);
 void bw_page_attack(int set, int men);
+void bw_page_lines(int lines);
 void bw_page_ball_to(int landmark);
 
 // page_design.c: rule, own attackers, zoom.

@@ -170,12 +170,39 @@ static void a_drag_is_true_at_every_zoom(void) {
     CHECK_NEAR(board.ball.y - other.ball.y, -30 / scale, tenth);
 }
 
+/// Every level of danger has its figure on its line, on the chart and in the key below it.
+static void danger_is_labelled(void) {
+    begin(1, BW_YARDS);
+    board.danger = true;
+    for (int key = 0; key < 2; key++) {
+        if (key)
+            bw_board_key(&board, 500);
+        else
+            bw_board_draw(&board, 500, 500);
+        static const char *const levels[] = {"2", "5", "10", "20", "35"};
+        int found[BW_COUNT(levels)] = {0};
+        const bw_ink *ink = (const bw_ink *)board.page;
+        for (const bw_ink_item *i = bw_ink_first(ink); i; i = bw_ink_next(ink, i)) {
+            if (i->kind != BW_INK_TEXT || i->role != BW_ROLE_CONTOUR || i->style != BW_BOLD)
+                continue;
+            for (int l = 0; l < BW_COUNT(levels); l++) {
+                const size_t length = strlen(levels[l]);
+                found[l] +=
+                    length == (size_t)i->text && memcmp(bw_ink_string(i), levels[l], length) == 0;
+            }
+        }
+        for (int l = 0; l < BW_COUNT(levels); l++)
+            CHECK_INT(found[l], 1);
+    }
+}
+
 int main(int argc, char **argv) {
     RUN(knobs_stay_within_the_readers_limits);
     RUN(a_turn_is_seen_at_once);
     RUN(men_come_and_go);
     RUN(a_set_is_kept_and_dropped);
     RUN(zoom_keeps_what_is_under_the_fingers);
+    RUN(danger_is_labelled);
     RUN(a_drag_is_true_at_every_zoom);
     return test_report(argc, argv);
 }
