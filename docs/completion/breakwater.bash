@@ -4,7 +4,7 @@ _breakwater() {
     local verb=${COMP_WORDS[1]} words= files=
     COMPREPLY=()
     if [ "$COMP_CWORD" -eq 1 ]; then
-        COMPREPLY=($(compgen -W 'new check where draw test help --help --version' -- "$current"))
+        COMPREPLY=($(compgen -W 'new check where draw test board help --help --version' -- "$current"))
         return
     fi
     case $verb:$previous in
@@ -57,6 +57,13 @@ _breakwater() {
         test:--dpi) return ;;
         test:--output|test:-o) files=1 ;;
         test:--units) words='yd m' ;;
+        board:--port) return ;;
+        board:--minutes) return ;;
+        board:--host) return ;;
+        board:--address) return ;;
+        board:--save) files=1 ;;
+        board:--output|board:-o) files=1 ;;
+        board:--units) words='yd m' ;;
         help:--completion) words='bash zsh fish' ;;
         help:--output|help:-o) files=1 ;;
         help:--units) words='yd m' ;;
@@ -68,12 +75,13 @@ _breakwater() {
                 where) words='--stage --ball --attackers --set --men --json --output --units --no-color --help --version' ;;
                 draw) words='--stage --ball --attackers --set --men --danger --answer --offence --defence --start --late --seconds --level --seed --paper --theme --lines --format --dpi --json --output --units --no-color --help --version' ;;
                 test) words='--set --offence --defence --start --late --seconds --level --seed --quick --paper --theme --lines --format --dpi --json --output --units --no-color --help --version' ;;
+                board) words='--port --share --minutes --host --address --save --json --output --units --no-color --help --version' ;;
                 help) words='--markdown --man --completion --json --output --units --no-color --help --version' ;;
             esac ;;
     esac
     case $current:$verb in
         -*) files= ;;
-        *:help) words="$words new check where draw test help" files= ;;
+        *:help) words="$words new check where draw test board help" files= ;;
     esac
     COMPREPLY=($(compgen -W "$words" -- "$current"))
     [ -z "$files" ] || COMPREPLY+=($(compgen -f -- "$current"))

@@ -37,6 +37,7 @@ typedef struct bw_tester {
     int film_side;   ///< side whose answer is filmed, -1: none
     int film_number; ///< -1: the answer; else the weak rotation with this number
     bw_answer film;
+    int lines; ///< bw_lines of the pictures
     int frame_count;
     bw_frame frames[BW_MAX_FRAMES];
     bw_error error; ///< of the last refusal

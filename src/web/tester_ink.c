@@ -37,6 +37,7 @@ void bw_tester_draw_curve(const bw_tester *t, double width, double height, void 
 void bw_tester_draw_film(const bw_tester *t, double at_s, double width, double height, void *memory,
                          size_t size) {
     bw_ink *ink = bw_ink_in(memory, size);
+    ink->lines = t->lines;
     bw_ink_page(ink, 1, 1);
     const bw_sequence sequence = bw_tester_sequence(t);
     if (sequence.count == 0) return;
@@ -59,6 +60,7 @@ void bw_tester_draw_key(const bw_tester *t, double width, void *memory, size_t s
     for (int i = 0; i < t->film.count && t->film_side >= 0; i++)
         keys |= routes[t->film.plies[i].ply.kind];
     bw_ink *ink = bw_ink_in(memory, size);
+    ink->lines = t->lines;
     bw_ink_page(ink, width, 1);
     ink->height = bw_draw_key_rows(ink, keys, width);
 }

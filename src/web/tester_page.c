@@ -149,6 +149,7 @@ void bw_page_test_draw_curve(double width, double height) {
 BW_EXPORT(bw_page_test_draw_film)
 void bw_page_test_draw_film(double at_s, double width, double height) {
     bw_board *board = bw_page_board();
+    tester.lines = board->lines;
     if (at_s - at_s == 0 && width - width == 0 && height - height == 0)
         bw_tester_draw_film(&tester, at_s, width, height, board->page, sizeof board->page);
 }
@@ -156,5 +157,6 @@ void bw_page_test_draw_film(double at_s, double width, double height) {
 BW_EXPORT(bw_page_test_draw_key)
 void bw_page_test_draw_key(double width) {
     bw_board *board = bw_page_board();
+    tester.lines = board->lines;
     if (width - width == 0) bw_tester_draw_key(&tester, width, board->page, sizeof board->page);
 }
