@@ -1,6 +1,6 @@
 #!/bin/sh
 # SPDX-License-Identifier: GPL-3.0-or-later
-# What `make demo` shows: the Port Merrow Terns' scheme checked, printed as a book, and tested.
+# What `make demo` shows: the Port Merrow Terns' scheme checked, printed as a book, tested and rehearsed.
 set -eu
 cd "$(dirname "$0")/.."
 scheme=examples/terns.json
@@ -21,6 +21,9 @@ made out/terns-test.pdf "what a break is worth, and what beats the scheme"
 
 build/breakwater draw $scheme --answer -o out/terns-answer.pdf 2>/dev/null
 made out/terns-answer.pdf "the offence's best answer, moment by moment"
+
+build/breakwater rehearse $scheme -o out/terns-rehearse.pdf 2>&1 | sed -n '/^Script/p'
+made out/terns-rehearse.pdf "what to rehearse: the shortest script, the plan, the cautions"
 
 echo
 build/breakwater test $scheme --quick | sed '/^Worth over time/,$d'

@@ -4,7 +4,7 @@ _breakwater() {
     local verb=${COMP_WORDS[1]} words= files=
     COMPREPLY=()
     if [ "$COMP_CWORD" -eq 1 ]; then
-        COMPREPLY=($(compgen -W 'new check where draw test board help --help --version' -- "$current"))
+        COMPREPLY=($(compgen -W 'new check where draw test rehearse board help --help --version' -- "$current"))
         return
     fi
     case $verb:$previous in
@@ -57,6 +57,18 @@ _breakwater() {
         test:--dpi) return ;;
         test:--output|test:-o) files=1 ;;
         test:--units) words='yd m' ;;
+        rehearse:--stage) return ;;
+        rehearse:--players) return ;;
+        rehearse:--minutes) return ;;
+        rehearse:--goals) return ;;
+        rehearse:--numbers) return ;;
+        rehearse:--paper) words='letter a4' ;;
+        rehearse:--theme) words='chart sun dark mono' ;;
+        rehearse:--lines) words='run-solid pass-solid' ;;
+        rehearse:--format) words='pdf svg png' ;;
+        rehearse:--dpi) return ;;
+        rehearse:--output|rehearse:-o) files=1 ;;
+        rehearse:--units) words='yd m' ;;
         board:--port) return ;;
         board:--minutes) return ;;
         board:--host) return ;;
@@ -75,13 +87,14 @@ _breakwater() {
                 where) words='--stage --ball --attackers --set --men --json --output --units --no-color --help --version' ;;
                 draw) words='--stage --ball --attackers --set --men --danger --answer --offence --defence --start --late --seconds --level --seed --paper --theme --lines --format --dpi --json --output --units --no-color --help --version' ;;
                 test) words='--set --offence --defence --start --late --seconds --level --seed --quick --paper --theme --lines --format --dpi --json --output --units --no-color --help --version' ;;
+                rehearse) words='--stage --players --minutes --goals --numbers --plain --paper --theme --lines --format --dpi --json --output --units --no-color --help --version' ;;
                 board) words='--port --share --minutes --host --address --save --json --output --units --no-color --help --version' ;;
                 help) words='--markdown --man --completion --json --output --units --no-color --help --version' ;;
             esac ;;
     esac
     case $current:$verb in
         -*) files= ;;
-        *:help) words="$words new check where draw test board help" files= ;;
+        *:help) words="$words new check where draw test rehearse board help" files= ;;
     esac
     COMPREPLY=($(compgen -W "$words" -- "$current"))
     [ -z "$files" ] || COMPREPLY+=($(compgen -f -- "$current"))

@@ -79,7 +79,8 @@ void bw_weakness_of(const bw_scheme *scheme, int stage, const bw_trial *trials, 
     }
 }
 
-/// Keeps the weakest rotations of the set, the weakest first, ties in the order of the places.
+/// Keeps the weakest rotations, the weakest first, ties in the order of the places. A pass past the
+/// neighbour counts too: the offence of the tested breaks uses it.
 static void rank_weak(const bw_rotations *rotations, const bw_weakness *weakness, const order *o,
                       bw_script *out) {
     static const double least = 0.0005; // as bw_weak_shown
@@ -89,7 +90,7 @@ static void rank_weak(const bw_rotations *rotations, const bw_weakness *weakness
         for (int j = 0; j < o->count; j++) {
             const int a = o->landmark[i], b = o->landmark[j];
             const double cost = weakness->cost[a][b];
-            if (!rotations->rotation[a][b] || cost < least) continue;
+            if (!rotations->pass[a][b] || cost < least) continue;
             const bool full = out->weak_count == BW_SCRIPT_WEAK;
             if (full && kept[BW_SCRIPT_WEAK - 1] >= cost) continue;
             int k = full ? BW_SCRIPT_WEAK - 1 : out->weak_count++;
@@ -134,7 +135,9 @@ static void ask(const bw_rotations *rotations, const bw_weakness *weakness, cons
             const int a = o->landmark[i], b = o->landmark[j];
             if (!rotations->pass[a][b]) continue;
             def->cost[i][j] = A_PASS + (int32_t)(1000 * flight_of(out->scheme, a, b) + 0.5);
-            if (!rotations->rotation[a][b]) continue;
+            const bool weak = rank_of(out, a, b) > 0;
+            if (!rotations->rotation[a][b] && !weak) continue;
+            out->rotations++;
             const int times = weakness ? times_of(out, weakness, a, b) : 1;
             def->times[i][j] = (uint8_t)times;
             out->wanted += times;
@@ -220,7 +223,6 @@ bw_status bw_script_build(const bw_scheme *scheme, int stage, const bw_weakness 
     work *w = memory;
     bw_rotations rotations;
     bw_rotations_of(scheme, &rotations);
-    out->rotations = rotations.count;
     if (rotations.count == 0) {
         if (why) bw_put(why, "the scheme has no two ball places near enough for a rotation");
         return BW_NOT_FOUND;

@@ -43,7 +43,7 @@ typedef struct bw_script_stop {
 typedef struct bw_script {
     const bw_scheme *scheme;
     int stage;     ///< index in scheme->stages
-    int rotations; ///< different ones to go through
+    int rotations; ///< different ones to go through: all between neighbours, and the weak
     int wanted;    ///< passes these ask for, the weak ones counted more than once
     int bound;     ///< no closed script has fewer passes
     bool weighed;  ///< the weak ones are known

@@ -1,7 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 /// The cautions as JSON: one member of an open object.
-#ifndef BW_CLI_CAUTIONS_JSON_H
-#define BW_CLI_CAUTIONS_JSON_H
+#ifndef BW_REPORT_CAUTIONS_JSON_H
+#define BW_REPORT_CAUTIONS_JSON_H
 
 #include "core/scheme.h"
 #include "report/json_out.h"

@@ -1,5 +1,5 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include "cli/cautions_json.h"
+#include "report/cautions_json.h"
 #include "report/cautions.h"
 
 static void put(bw_json *json, const char *key, const char *text) {
