@@ -6,10 +6,10 @@ import demo from 'embedded:demo';
 import regular from 'embedded:regular';
 import { Board } from './board.js';
 import { Design } from './design.js';
-import { Files } from './files.js';
 import { family } from './paint.js';
 import { loadCore } from './core.js';
 import { offerLooks } from './look.js';
+import { open } from './served.js';
 
 /** The chart is lettered in the font whose widths the core knows. Without it, a system font. */
 async function loadFonts() {
@@ -23,7 +23,7 @@ async function start() {
   await loadFonts().catch(() => {});
   const board = new Board(await loadCore(await core()));
   offerLooks(board);
-  new Files(board).begin(await demo());
+  await open(board, await demo());
   board.modes.register(new Design(board));
   document.documentElement.dataset.ready = 'true';
 }

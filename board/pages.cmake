@@ -3,11 +3,11 @@
 bw_page(board
   SCRIPT tools/build-board.mjs
   SOURCES board/*.js board/index.html board/style.css assets/fonts/*.otf examples/terns.json
-  FILES breakwater-board.html
+  FILES breakwater-board.html served.html
         static/index.html static/board.js static/board.css static/core.wasm
         static/regular.otf static/bold.otf static/example.json
   ROOM serve
   EMBED file=breakwater-board.html
-        page=static/index.html script=static/board.js style=static/board.css
+        page=served.html script=static/board.js style=static/board.css
         core=static/core.wasm regular=static/regular.otf bold=static/bold.otf
         example=static/example.json)

@@ -2,7 +2,8 @@
 // build-board.mjs MODULE.wasm FOLDER: the board in two forms from the same modules.
 //   FOLDER/breakwater-board.html  one self-contained page: one classic script with core, fonts and
 //                                 example inside; style and script allowed by their hashes only
-//   FOLDER/static/                the page and its parts side by side, for the server and any host
+//   FOLDER/static/                the page and its parts side by side, for any host
+//   FOLDER/served.html            the same page, told that our own server gives it
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { bundle, embed, fill, hash, put, root } from './bundle.mjs';
@@ -42,9 +43,11 @@ await put(join(out, 'breakwater-board.html'), one);
 
 const folder = join(out, 'static');
 const modular = await bundle('main.js', { format: 'esm', plugins: [embed(assets, true)] });
-await put(join(folder, 'index.html'), page(
+const parts = page(
   ["script-src 'self' 'wasm-unsafe-eval'", "style-src 'self'", "img-src 'self' blob: data:", "connect-src 'self'"],
-  '<link rel="stylesheet" href="board.css">', '<script type="module" src="board.js"></script>'));
+  '<link rel="stylesheet" href="board.css">', '<script type="module" src="board.js"></script>');
+await put(join(folder, 'index.html'), parts);
+await put(join(out, 'served.html'), fill(parts, { '<html lang="en">': '<html lang="en" data-served>' }));
 await put(join(folder, 'board.js'), modular);
 await put(join(folder, 'board.css'), style);
 for (const { file, name } of Object.values(assets)) await put(join(folder, name), await readFile(file));

@@ -24,6 +24,9 @@ bw_reply bw_on_hello(bw_site *site, bw_ask *ask) {
                       rights_name(ask->session ? ask->session->rights : BW_STRANGER));
     bw_reply_put_bool(&out.json, "shared", ask->door->shared);
     bw_reply_put_bool(&out.json, "scheme", site->store.path != NULL);
+    const bool coach = ask->session && ask->session->rights == BW_COACH;
+    bw_reply_put_text(&out.json, "name",
+                      coach && site->store.path ? bw_store_name(&site->store) : "");
     return bw_reply_json_end(&out, 200);
 }
 

@@ -32,12 +32,13 @@ export async function reasonToSkip() {
   return false;
 }
 
-export async function launch() {
+/** @param {string[]} more arguments of the browser */
+export async function launch(more = []) {
   const { chromium } = await import('playwright-core');
   return chromium.launch({
     executablePath: browserFile,
     args: ['--headless', '--no-sandbox', '--disable-gpu', '--disable-quic', '--no-first-run',
-      '--disable-background-networking', '--disable-component-update', '--disable-sync'],
+      '--disable-background-networking', '--disable-component-update', '--disable-sync', ...more],
   });
 }
 
