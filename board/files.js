@@ -32,6 +32,7 @@ export class Files {
   constructor(board, server = null) {
     this.board = board;
     this.server = server;
+    this.guest = server?.hello.shared ?? false; // a player's device: nothing of it is kept
     this.tag = '';      // of the text in the server's file; '' while another is on the board
     this.name = '';     // of the file that was opened
     this.kept = '';     // the text that is in a file
@@ -55,7 +56,7 @@ export class Files {
       if (file) this.open(file);
     });
     addEventListener('beforeunload', (event) => {
-      if (board.history.text !== this.kept) event.preventDefault();
+      if (board.history.text !== this.kept && !this.guest) event.preventDefault();
     });
     board.changed = () => this.tell();
   }
@@ -177,6 +178,7 @@ export class Files {
   tell() {
     const changed = this.board.history.text !== this.kept;
     if (this.tag) this.line.textContent = this.tellServed(changed);
+    else if (this.guest && changed) this.line.textContent = `${this.name}, changed here; nothing of that is kept.`;
     else if (changed) this.line.textContent = this.when
       ? `Changed since ${this.name} was handed to the browser's downloads at ${this.when}.`
       : 'Changed, not saved yet.';
