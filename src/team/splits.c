@@ -3,6 +3,7 @@
 #include "core/base.h"
 #include "team/roster.h"
 #include "team/sql.h"
+#include <math.h>
 
 bool bw_split_clock_good(const char *clock) {
     return bw_same(clock, "move") || bw_same(clock, "signal") || bw_same(clock, "gate");
@@ -23,6 +24,12 @@ static bw_status check(bw_team *team, const bw_timed_split *s, bw_error *error) 
     return bw_team_player(team, s->jersey, &player, error);
 }
 
+/// Millimetres and milliseconds: finer than any stopwatch, and a split that went out in yards and came
+/// back is the same split.
+static double to_thousandths(double x) {
+    return floor(x * 1000 + 0.5) / 1000;
+}
+
 static bw_status add(bw_team *team, const bw_timed_split *s, int *added, bw_error *error) {
     bw_status status = check(team, s, error);
     if (status != BW_OK) return status;
@@ -30,8 +37,8 @@ static bw_status add(bw_team *team, const bw_timed_split *s, int *added, bw_erro
                                " SELECT id, ?, ?, ?, ? FROM player WHERE jersey = ?"
                                " ON CONFLICT DO NOTHING");
     bw_sql_text(&q, s->date);
-    bw_sql_real(&q, s->distance);
-    bw_sql_real(&q, s->seconds);
+    bw_sql_real(&q, to_thousandths(s->distance));
+    bw_sql_real(&q, to_thousandths(s->seconds));
     bw_sql_text(&q, s->clock);
     bw_sql_int(&q, s->jersey);
     if (bw_sql_again(&q)) *added += sqlite3_changes(team->db);

@@ -16,7 +16,8 @@ typedef struct bw_timed_split {
              ///< so his reaction is in it) or "gate" (he tripped a light gate at the line)
 } bw_timed_split;
 
-/// Adds splits, all or none; one that is there already is not added again. *added may be NULL.
+/// Adds splits, all or none, to the millimetre and the millisecond; one that is there already is not added
+/// again. *added may be NULL.
 bw_status bw_team_add_splits(bw_team *team, const bw_timed_split *splits, int count, int *added,
                              bw_error *error);
 

@@ -1,0 +1,36 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+/// Tables from a spreadsheet into the team file: all rows or none, and every row that cannot be taken is
+/// named with its line, its column and one sentence. The first row names the columns; docs/team.md
+/// lists them.
+#ifndef BW_TEAM_IMPORT_H
+#define BW_TEAM_IMPORT_H
+
+#include "team/team.h"
+
+typedef enum bw_sheet {
+    BW_SHEET_ROSTER,
+    BW_SHEET_SPLITS,
+    BW_SHEET_BREAKS,
+    BW_SHEET_COUNT
+} bw_sheet;
+
+/// "roster", "splits", "breaks"; NULL past the last.
+const char *bw_sheet_id(int sheet);
+
+enum { BW_MAX_FAULTS = 20 };
+
+typedef struct bw_import {
+    int rows;  ///< read, the header left out
+    int added; ///< new, or for the roster put in or replaced
+    int known; ///< in the file already
+    int fault_count;
+    int faults_left;                ///< beyond what is kept
+    bw_error faults[BW_MAX_FAULTS]; ///< in the order of the rows
+} bw_import;
+
+/// BW_OK when all of it is in the file. Otherwise none of it is: *error says so, and faults tell why when
+/// rows are at fault.
+bw_status bw_team_import(bw_team *team, bw_sheet sheet, const char *text, size_t length,
+                         bw_import *done, bw_error *error);
+
+#endif

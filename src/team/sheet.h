@@ -1,0 +1,56 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+/// Inside src/team only: the columns of each sheet, and the cells of one row by column. A cell that cannot
+/// be read marks the row; what comes after is still read, and the first fault counts.
+#ifndef BW_TEAM_SHEET_H
+#define BW_TEAM_SHEET_H
+
+#include "core/base.h"
+#include "team/csv.h"
+#include "team/import.h"
+
+typedef struct bw_column {
+    const char *name;
+    bool required;
+} bw_column;
+
+typedef struct bw_cells {
+    const bw_column *columns;
+    const bw_csv_row *row;
+    const int *where; ///< cell of each column, -1 when the file has it not
+    bw_error *fault;  ///< status BW_OK while the row is good
+} bw_cells;
+
+/// What a sheet is made of.
+typedef struct bw_sheet_kind {
+    const char *id;
+    const bw_column *columns;
+    int count;
+    /// Stores one row. False with the fault marked, or with *error filled when the file itself failed.
+    /// `shared` is what rows of one file know of each other, zeroed before the first.
+    bool (*store)(bw_team *team, bw_cells *cells, void *shared, bw_import *done, bw_error *error);
+} bw_sheet_kind;
+
+enum { BW_SHARED_SIZE = 128 };
+
+extern const bw_sheet_kind bw_sheet_roster, bw_sheet_splits, bw_sheet_breaks;
+
+/// The text of a column, "" when it is empty or not there.
+const char *bw_cell(const bw_cells *cells, int column);
+
+/// Marks the row: the column's name, then printf-style what is wrong. Always false.
+bool bw_cell_fault(bw_cells *cells, int column, const char *format, ...)
+    __attribute__((format(printf, 3, 4)));
+
+/// A whole number from low to high into *out; an empty cell leaves it alone.
+bool bw_cell_int(bw_cells *cells, int column, int64_t low, int64_t high, int64_t *out);
+
+/// A decimal number such as 3.1 or -4; an empty cell leaves *out alone.
+bool bw_cell_real(bw_cells *cells, int column, double *out);
+
+/// A text that fits; whether it does.
+bool bw_cell_copy(bw_cells *cells, int column, char *to, size_t room);
+
+/// Words with blanks between: the next one from *at into `word`. False when there is none.
+bool bw_cell_word(const char **at, char *word, size_t room);
+
+#endif
