@@ -4,7 +4,7 @@ _breakwater() {
     local verb=${COMP_WORDS[1]} words= files=
     COMPREPLY=()
     if [ "$COMP_CWORD" -eq 1 ]; then
-        COMPREPLY=($(compgen -W 'new check where draw test rehearse board help --help --version' -- "$current"))
+        COMPREPLY=($(compgen -W 'new check where draw test rehearse team log board help --help --version' -- "$current"))
         return
     fi
     case $verb:$previous in
@@ -69,6 +69,33 @@ _breakwater() {
         rehearse:--dpi) return ;;
         rehearse:--output|rehearse:-o) files=1 ;;
         rehearse:--units) words='yd m' ;;
+        team:--name) return ;;
+        team:--initials) return ;;
+        team:--spots) return ;;
+        team:--fixed) return ;;
+        team:--date) return ;;
+        team:--clock) words='move signal gate' ;;
+        team:--field) return ;;
+        team:--note) return ;;
+        team:--revision) return ;;
+        team:--sheet) words='roster splits breaks' ;;
+        team:--output|team:-o) files=1 ;;
+        team:--units) words='yd m' ;;
+        log:--seconds) return ;;
+        log:--passes) return ;;
+        log:--shot) return ;;
+        log:--out) return ;;
+        log:--stage) return ;;
+        log:--revision) return ;;
+        log:--game) return ;;
+        log:--against) return ;;
+        log:--date) return ;;
+        log:--time) return ;;
+        log:--note) return ;;
+        log:--id) return ;;
+        log:--last) return ;;
+        log:--output|log:-o) files=1 ;;
+        log:--units) words='yd m' ;;
         board:--port) return ;;
         board:--minutes) return ;;
         board:--host) return ;;
@@ -88,13 +115,17 @@ _breakwater() {
                 draw) words='--stage --ball --attackers --set --men --danger --answer --offence --defence --start --late --seconds --level --seed --paper --theme --lines --format --dpi --json --output --units --no-color --help --version' ;;
                 test) words='--set --offence --defence --start --late --seconds --level --seed --quick --paper --theme --lines --format --dpi --json --output --units --no-color --help --version' ;;
                 rehearse) words='--stage --players --minutes --goals --numbers --plain --paper --theme --lines --format --dpi --json --output --units --no-color --help --version' ;;
+                team) words='--name --initials --spots --fixed --date --clock --field --note --revision --sheet --force --json --output --units --no-color --help --version' ;;
+                log) words='--seconds --passes --shot --out --stage --revision --game --against --date --time --note --id --last --json --output --units --no-color --help --version' ;;
                 board) words='--port --share --minutes --host --address --save --json --output --units --no-color --help --version' ;;
                 help) words='--markdown --man --completion --json --output --units --no-color --help --version' ;;
             esac ;;
     esac
-    case $current:$verb in
+    case $current:$verb:$COMP_CWORD in
         -*) files= ;;
-        *:help) words="$words new check where draw test rehearse board help" files= ;;
+        *:help:*) words="$words new check where draw test rehearse team log board help" files= ;;
+        *:team:2) words='new show set player split game scheme import export backup restore check forget scrub' files= ;;
+        *:log:3) words='add list edit undo remove import export' files= ;;
     esac
     COMPREPLY=($(compgen -W "$words" -- "$current"))
     [ -z "$files" ] || COMPREPLY+=($(compgen -f -- "$current"))

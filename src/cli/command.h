@@ -30,6 +30,17 @@ typedef struct bw_option {
 
 struct bw_args;
 
+/// One thing to do, of a verb that does several with the same file: `team show`, `log add`. Its word is
+/// one of the verb's operands (cli/action.h).
+typedef struct bw_action {
+    const char *name;
+    const char *operands; ///< what follows its word, and for a verb that begins with it the file
+    int least, most;      ///< how many operands, its word left out, the file counted
+    const char *options;  ///< those of the verb's own options that mean something here, by name
+    const char *summary;  ///< one line, no full stop, begins with a small letter
+    int (*run)(const struct bw_args *args); ///< gets the operands without its word: the file first
+} bw_action;
+
 typedef struct bw_command {
     const char *name;
     const char *operands; ///< as the usage line shows them; "" for none
@@ -40,6 +51,9 @@ typedef struct bw_command {
     const bw_option *options;
     int option_count;
     int (*run)(const struct bw_args *args);
+    const bw_action *actions; ///< NULL: it does one thing
+    int action_count;
+    int action_at; ///< which operand the action's word is: 0 before the file, 1 behind it
 } bw_command;
 
 /// Options every verb has: help, version, json, output, units, no-color.
@@ -63,6 +77,7 @@ typedef struct bw_exit_meaning {
 const bw_exit_meaning *bw_exit_meaning_at(int index);
 
 extern const bw_command bw_command_new, bw_command_check, bw_command_where, bw_command_draw,
-    bw_command_test, bw_command_rehearse, bw_command_board, bw_command_help;
+    bw_command_test, bw_command_rehearse, bw_command_team, bw_command_log, bw_command_board,
+    bw_command_help;
 
 #endif

@@ -13,6 +13,22 @@ static void put_choices(FILE *out, const bw_option *option) {
         fprintf(out, "%s%s", i > 0 ? " " : "", option->choice(i));
 }
 
+static void put_actions(FILE *out, const bw_command *verb) {
+    for (int i = 0; i < verb->action_count; i++)
+        fprintf(out, "%s%s", i > 0 ? " " : "", verb->actions[i].name);
+}
+
+/// Arms of bash's case over "verb:number of the word" for verbs with actions.
+static void bash_actions(FILE *out) {
+    for (int i = 0; bw_command_at(i); i++) {
+        const bw_command *verb = bw_command_at(i);
+        if (!verb->actions) continue;
+        fprintf(out, "        *:%s:%d) words='", verb->name, verb->action_at + 2);
+        put_actions(out, verb);
+        fputs("' files= ;;\n", out);
+    }
+}
+
 /// One arm of bash's case over "verb:previous word" for each option with a value.
 static void bash_values(FILE *out, const bw_command *verb) {
     for (int i = 0; bw_command_option(verb, i); i++) {
@@ -61,13 +77,14 @@ static void bash(FILE *out) {
     }
     fputs("            esac ;;\n"
           "    esac\n"
-          "    case $current:$verb in\n"
+          "    case $current:$verb:$COMP_CWORD in\n"
           "        -*) files= ;;\n"
-          "        *:help) words=\"$words ",
+          "        *:help:*) words=\"$words ",
           out);
     put_verbs(out);
-    fputs("\" files= ;;\n"
-          "    esac\n"
+    fputs("\" files= ;;\n", out);
+    bash_actions(out);
+    fputs("    esac\n"
           "    COMPREPLY=($(compgen -W \"$words\" -- \"$current\"))\n"
           "    [ -z \"$files\" ] || COMPREPLY+=($(compgen -f -- \"$current\"))\n"
           "}\n"
@@ -132,6 +149,11 @@ static void zsh(FILE *out) {
         fprintf(out, "    %s) _arguments \\\n", verb->name);
         for (int k = 0; bw_command_option(verb, k); k++)
             zsh_option(out, bw_command_option(verb, k));
+        if (verb->actions) {
+            fprintf(out, "        '%d:action:(", verb->action_at + 1);
+            put_actions(out, verb);
+            fputs(")' \\\n", out);
+        }
         if (strcmp(verb->name, "help") == 0) {
             fputs("        '1:verb:(", out);
             put_verbs(out);
@@ -175,6 +197,10 @@ static void fish(FILE *out) {
         fputs("'\n", out);
         for (int k = 0; bw_command_option(verb, k); k++)
             fish_option(out, verb, bw_command_option(verb, k));
+        if (!verb->actions) continue;
+        fprintf(out, "complete -c breakwater -n '__fish_seen_subcommand_from %s' -a '", verb->name);
+        put_actions(out, verb);
+        fputs("'\n", out);
     }
     fputs("complete -c breakwater -f -n '__fish_seen_subcommand_from help' -a '", out);
     put_verbs(out);

@@ -44,11 +44,27 @@ void bw_help_examples(const bw_command *verb, void *self,
     }
 }
 
+void bw_help_actions(const bw_command *verb, void *self,
+                     void (*line)(void *self, const char *use, const char *summary)) {
+    for (int i = 0; i < verb->action_count; i++) {
+        const bw_action *action = &verb->actions[i];
+        char use[160];
+        snprintf(use, sizeof use, "breakwater %s %s%s%s%s", verb->name,
+                 verb->action_at == 1 ? "FILE " : "", action->name, *action->operands ? " " : "",
+                 action->operands);
+        line(self, use, action->summary);
+    }
+}
+
 static void heading(FILE *out, const char *text) {
     bw_term_set(out, BW_BOLD);
     fputs(text, out);
     bw_term_set(out, BW_PLAIN);
     fputc('\n', out);
+}
+
+static void text_action(void *self, const char *use, const char *summary) {
+    fprintf(self, "  %s\n      %s\n", use, summary);
 }
 
 static void text_example(void *self, const char *command, const char *meaning) {
@@ -104,6 +120,11 @@ void bw_help_text(FILE *out, const bw_command *verb) {
     heading(out, "Use");
     fprintf(out, "  breakwater %s [options]%s%s\n\n", verb->name, *verb->operands ? " " : "",
             verb->operands);
+    if (verb->actions) {
+        heading(out, "What it does");
+        bw_help_actions(verb, out, text_action);
+        fputc('\n', out);
+    }
     heading(out, "Examples");
     bw_help_examples(verb, out, text_example);
     fputc('\n', out);

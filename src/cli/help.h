@@ -32,6 +32,10 @@ void bw_help_option_head(FILE *out, const bw_option *option);
 /// The option's sentence, its choices and its standard value.
 void bw_help_option_tail(FILE *out, const bw_option *option);
 
+/// Calls `line` for each action of a verb: how it is used and what it does.
+void bw_help_actions(const bw_command *verb, void *self,
+                     void (*line)(void *self, const char *use, const char *summary));
+
 /// Calls `line` for each example: the command and what it does.
 void bw_help_examples(const bw_command *verb, void *self,
                       void (*line)(void *self, const char *command, const char *meaning));

@@ -15,6 +15,10 @@ static void markdown_text(FILE *out, const char *text) {
     }
 }
 
+static void markdown_action(void *self, const char *use, const char *summary) {
+    fprintf(self, "| `%s` | %s |\n", use, summary);
+}
+
 static void markdown_verb(FILE *out, const bw_command *verb) {
     fprintf(out, "\n## breakwater %s\n\n", verb->name);
     fprintf(out, "%c%s.\n\n", verb->summary[0] - 'a' + 'A', verb->summary + 1);
@@ -22,6 +26,11 @@ static void markdown_verb(FILE *out, const bw_command *verb) {
             verb->operands);
     markdown_text(out, verb->text);
     fputs("\n\n", out);
+    if (verb->actions) {
+        fputs("| use | does |\n| --- | --- |\n", out);
+        bw_help_actions(verb, out, markdown_action);
+        fputc('\n', out);
+    }
     bw_help_examples(verb, out, markdown_example);
     if (verb->option_count == 0) return;
     fputs("\n| option | does |\n| --- | --- |\n", out);
@@ -109,6 +118,14 @@ static void roff_example(void *self, const char *command, const char *meaning) {
     fputs(".\n", self);
 }
 
+static void roff_action(void *self, const char *use, const char *summary) {
+    fputs("\n.TP\n.B ", self);
+    roff(self, use);
+    fputc('\n', self);
+    roff(self, summary);
+    fputc('.', self);
+}
+
 static void page_head(FILE *out, const char *suffix, const char *summary) {
     fprintf(out,
             ".TH BREAKWATER%s 1 \"\" \"breakwater " BW_VERSION "\" \"User commands\"\n"
@@ -136,6 +153,10 @@ static void verb_page(FILE *out, const bw_command *verb) {
     if (*verb->operands) fprintf(out, " \\fI%s\\fR", verb->operands);
     fputs("\n.SH DESCRIPTION\n", out);
     roff(out, verb->text);
+    if (verb->actions) {
+        fputs("\n.SH ACTIONS", out);
+        bw_help_actions(verb, out, roff_action);
+    }
     fputs("\n.SH OPTIONS\n", out);
     for (int i = 0; bw_command_option(verb, i); i++)
         roff_option(out, bw_command_option(verb, i));

@@ -31,7 +31,7 @@ static const char *fault(const bw_player *p, bool names) {
     if (!bw_text_plain(p->initials) || !bw_text_plain(p->name))
         return "initials and name are each one line of UTF-8 text";
     if (p->name[0] && !names)
-        return "full names are not kept unless they are turned on: team set FILE names on";
+        return "full names are not kept unless they are turned on: team set FILE full-names on";
     return fault_in_spots(p);
 }
 

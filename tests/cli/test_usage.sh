@@ -14,7 +14,7 @@ run 0 --version
 expect "breakwater "
 run 0 help
 expect "check"
-for verb in new check where draw help; do
+for verb in new check where draw team log help; do
     run 0 "$verb" --help
     expect "breakwater $verb"
     expect "Exit codes"

@@ -1,0 +1,24 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+/// A break on the command line: "6v4 save --seconds 7 --shot 4,9 --out TL".
+#ifndef BW_CLI_LOG_ENTRY_H
+#define BW_CLI_LOG_ENTRY_H
+
+#include "cli/options.h"
+#include "core/entry.h"
+#include "team/team.h"
+
+/// "6v4" into attackers and defenders. False when it is none.
+bool bw_scan_numbers(const char *text, int *offence, int *defence);
+
+/// Takes the words from operand `first` on ("6v4", an outcome; either may be missing when `any`) and the
+/// options that were given into an entry. False when something is wrong, which has been said.
+bool bw_load_entry(const bw_args *args, int first, bool any, bw_entry *entry);
+
+/// The game of --game, or of --against and --date, which is put into the file when it is new; 0 when
+/// neither is given. BW_EXIT_OK, or the code after saying what is wrong.
+int bw_load_game(const bw_args *args, bw_team *team, int64_t *game);
+
+/// An id of this machine's making that no other break has.
+bool bw_make_client(bw_entry *entry);
+
+#endif

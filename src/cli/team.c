@@ -1,0 +1,92 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+/// The verb `team`: its table. What each action does stands in team_*.c.
+#include "cli/action.h"
+#include "cli/team_file.h"
+
+static const char *sheet_choice(int index) {
+    return bw_sheet_id(index);
+}
+
+static const char *clock_choice(int index) {
+    static const char *const clocks[] = {"move", "signal", "gate", NULL};
+    return clocks[index];
+}
+
+static const bw_option options[] = {
+    {.name = "name", .value = "NAME", .help = "What the team is called, or a player's full name"},
+    {.name = "initials", .value = "TEXT", .help = "A player's initials"},
+    {.name = "spots", .value = "LIST", .help = "Spots he can play, best first, such as \"TL,M\""},
+    {.name = "fixed", .value = "LIST", .help = "Spots the coach has settled that he plays"},
+    {.name = "date", .value = "DAY", .help = "Such as 2026-04-11; today when not given"},
+    {.name = "clock",
+     .value = "START",
+     .choice = clock_choice,
+     .standard = "signal",
+     .help =
+         "When the clock of a sprint started: at his first movement, at a signal, or at a light "
+         "gate"},
+    {.name = "field", .value = "PLACE", .help = "Where a game was played"},
+    {.name = "note", .value = "TEXT", .help = "Why the scheme was changed"},
+    {.name = "revision", .value = "N", .help = "Which revision of the scheme to write out"},
+    {.name = "sheet", .value = "SHEET", .choice = sheet_choice, .help = "Which sheet is meant"},
+    {.name = "force", .help = "Replace a file that is there already"},
+};
+
+static const bw_action actions[] = {
+    {"new", "FILE", 1, 1, "name", "make a new, empty team file", bw_team_new},
+    {"show", "FILE", 1, 1, "", "say what a team file holds", bw_team_show},
+    {"set", "FILE NAME [VALUE]", 2, 3, "",
+     "settings: team (its name), full-names (on or off); without a value, say it",
+     bw_team_set_option},
+    {"player", "FILE JERSEY", 2, 2, "initials name spots fixed",
+     "put a player on the roster or change him; without options, show him", bw_team_edit_player},
+    {"split", "FILE JERSEY DISTANCE=SECONDS ...", 3, 7, "date clock",
+     "add timed sprints, such as 20=3.1, distances in --units", bw_team_edit_splits},
+    {"game", "FILE DAY OPPONENT", 3, 3, "field", "put a game in, and say its number",
+     bw_team_edit_game},
+    {"scheme", "FILE [SCHEME]", 1, 2, "note revision",
+     "save a scheme as a new revision; without one, list them, or write out --revision N",
+     bw_team_edit_scheme},
+    {"import", "FILE SHEET", 2, 2, "sheet", "take in a CSV sheet: all its rows or none",
+     bw_team_import_sheet},
+    {"export", "FILE", 1, 1, "sheet", "write a CSV sheet", bw_team_export_sheet},
+    {"backup", "FILE COPY", 2, 2, "force", "make a whole copy, even while the file is in use",
+     bw_team_make_backup},
+    {"restore", "FILE COPY", 2, 2, "force", "put a copy back in place of the file",
+     bw_team_put_back},
+    {"check", "FILE", 1, 1, "", "look at every page and reference; bring an older file up to date",
+     bw_team_check_file},
+    {"forget", "FILE JERSEY", 2, 2, "", "remove a player and all that is his, for good",
+     bw_team_forget_player},
+    {"scrub", "FILE", 1, 1, "", "write the file anew without traces of what was deleted",
+     bw_team_scrub_file},
+};
+
+const bw_command bw_command_team = {
+    .name = "team",
+    .operands = "ACTION FILE [WORDS]",
+    .least = 2,
+    .most = 8,
+    .summary = "keep the team file: roster, splits, games, schemes, copies of it",
+    .text = "One file holds a team: its schemes with every revision, the roster, timed sprints, "
+            "games, logged breaks and quiz results. It stays on this machine; nothing leaves it "
+            "unless you export it.\n\n"
+            "Players are jersey numbers, with initials if you want them. Full names are kept only "
+            "after: team set FILE full-names on. To forget a player removes him, his sprints and "
+            "his quiz results, his number from breaks and his full name from notes, and writes the "
+            "file anew; copies and exports made before still have him.\n\n"
+            "Back the file up with team backup, not by copying it while it is in use.",
+    .examples = "breakwater team new terns.team --name \"Port Merrow Terns\" # an empty team file\n"
+                "breakwater team import terns.team roster.csv --sheet roster # everyone at once\n"
+                "breakwater team player terns.team 12 --initials A.B. --spots TL,M # one player\n"
+                "breakwater team split terns.team 12 10=1.9 20=3.1 --clock gate # his sprints\n"
+                "breakwater team scheme terns.team harbour.json --note \"wings higher\" # a new "
+                "revision\n"
+                "breakwater team backup terns.team terns-copy.team # a whole copy\n"
+                "breakwater team forget terns.team 12 # for good\n",
+    .options = options,
+    .option_count = BW_COUNT(options),
+    .run = bw_action_run,
+    .actions = actions,
+    .action_count = BW_COUNT(actions),
+};

@@ -1,0 +1,166 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "cli/team_file.h"
+#include "cli/out.h"
+#include "cli/say.h"
+#include "core/text.h"
+#include "report/json_out.h"
+#include "team/csv.h"
+#include "team/date.h"
+#include "team/export.h"
+#include <errno.h>
+#include <stdlib.h>
+#include <string.h>
+#include <time.h>
+
+int bw_open_team(const bw_args *args, bw_team_mode mode, bw_team **team) {
+    bw_error error;
+    const char *path = args->operands[0];
+    if (bw_team_open(path, mode, team, &error) == BW_OK) return BW_EXIT_OK;
+    return bw_say_refusal(path, &error);
+}
+
+int bw_team_refusal(bw_team *team, const char *path, const bw_error *error) {
+    bw_team_close(team);
+    return bw_say_refusal(path, error);
+}
+
+bw_units bw_team_units(const bw_args *args) {
+    const char *unit = bw_option_text(args, "units");
+    return unit && strcmp(unit, "m") == 0 ? BW_METRES : BW_YARDS;
+}
+
+bool bw_operand_int(const bw_args *args, int operand, const char *what, int low, int high,
+                    int *out) {
+    const char *text = args->operands[operand], *end = text;
+    double value;
+    if (bw_scan_decimal(&end, &value) && *end == '\0' && value >= low && value <= high &&
+        value == (int)value) {
+        *out = (int)value;
+        return true;
+    }
+    bw_usage(args->verb, "%s is a whole number from %d to %d, not \"%s\".", what, low, high, text);
+    return false;
+}
+
+int64_t bw_now(void) {
+    const time_t now = time(NULL);
+    return now > 0 ? (int64_t)now : 0;
+}
+
+bool bw_option_date(const bw_args *args, char *date, size_t room) {
+    const char *given = bw_option_text(args, "date");
+    if (given) {
+        if (bw_copy(date, room, given) && bw_date_good(date)) return true;
+        bw_usage(args->verb, "--date is a day such as 2026-04-11, not \"%s\".", given);
+        return false;
+    }
+    const time_t now = time(NULL);
+    struct tm day;
+    bw_copy(date, room, "");
+    if (localtime_r(&now, &day) && strftime(date, room, "%Y-%m-%d", &day) > 0) return true;
+    bw_usage(args->verb, "this machine does not know the day; give --date.");
+    return false;
+}
+
+/// The whole file, at most one byte more than a sheet may have. NULL after saying why.
+static char *read_sheet(const char *path, size_t *length) {
+    const bool standard = strcmp(path, "-") == 0;
+    FILE *in = standard ? stdin : fopen(path, "rb");
+    if (!in) {
+        bw_say_error("%s: it cannot be read: %s.", path, strerror(errno));
+        return NULL;
+    }
+    const size_t most = (size_t)BW_CSV_BYTES + 1;
+    char *text = malloc(most);
+    *length = text ? fread(text, 1, most, in) : 0;
+    const bool failed = !text || ferror(in);
+    if (!standard) fclose(in);
+    if (!failed) return text;
+    bw_say_error("%s: it cannot be read: %s.", path, text ? strerror(errno) : "no memory");
+    free(text);
+    return NULL;
+}
+
+static void json_import(const bw_args *args, const bw_import *done) {
+    if (!bw_option_given(args, "json")) return;
+    bw_json json = {.stream = stdout};
+    bw_json_open(&json, '{');
+    bw_json_key(&json, "rows");
+    bw_json_number(&json, done->rows);
+    bw_json_key(&json, "added");
+    bw_json_number(&json, done->fault_count ? 0 : done->added);
+    bw_json_key(&json, "known");
+    bw_json_number(&json, done->fault_count ? 0 : done->known);
+    bw_json_key(&json, "faults");
+    bw_json_open(&json, '[');
+    for (int i = 0; i < done->fault_count; i++) {
+        bw_json_open(&json, '{');
+        bw_json_key(&json, "line");
+        bw_json_number(&json, done->faults[i].line);
+        bw_json_key(&json, "column");
+        bw_json_number(&json, done->faults[i].column);
+        bw_json_key(&json, "message");
+        bw_json_text(&json, done->faults[i].message);
+        bw_json_close(&json, '}');
+    }
+    bw_json_close(&json, ']');
+    bw_json_close(&json, '}');
+    bw_json_end(&json);
+}
+
+static int said_faults(const char *path, const bw_import *done) {
+    for (int i = 0; i < done->fault_count; i++)
+        bw_say_refusal(path, &done->faults[i]);
+    if (done->fault_count == BW_MAX_FAULTS) bw_say("%s: there may be more.", path);
+    bw_say("%s: nothing was imported; put these right and import it again.", path);
+    return BW_EXIT_WRONG;
+}
+
+int bw_import_sheet(const bw_args *args, bw_team *team, bw_sheet sheet, const char *path) {
+    size_t length;
+    char *text = read_sheet(path, &length);
+    if (!text) {
+        bw_team_close(team);
+        return BW_EXIT_FILE;
+    }
+    bw_import done;
+    bw_error error;
+    const bw_status status = bw_team_import(team, sheet, text, length, &done, &error);
+    free(text);
+    json_import(args, &done);
+    if (done.fault_count > 0) {
+        bw_team_close(team);
+        return said_faults(path, &done);
+    }
+    if (status != BW_OK) return bw_team_refusal(team, path, &error);
+    bw_team_close(team);
+    bw_say("%s: %d row%s of %s: %d taken, %d known already.", path, done.rows,
+           done.rows == 1 ? "" : "s", bw_sheet_id(sheet), done.added, done.known);
+    return BW_EXIT_OK;
+}
+
+/// The sheet as bytes, which the caller frees, so that a failure leaves nothing half written.
+static bw_status export_bytes(bw_team *team, bw_sheet sheet, bw_units units, char **bytes,
+                              size_t *length, bw_error *error) {
+    *error = (bw_error){.status = BW_NO_ROOM, .message = "there is no memory left"};
+    FILE *stream = open_memstream(bytes, length);
+    if (!stream) return BW_NO_ROOM;
+    const bw_status status = bw_team_export(team, sheet, units, stream, error);
+    return fclose(stream) == 0 ? status : BW_NO_ROOM;
+}
+
+int bw_export_sheet(const bw_args *args, bw_sheet sheet) {
+    bw_team *team;
+    bw_error error;
+    char *bytes = NULL;
+    size_t length = 0;
+    int code = bw_open_team(args, BW_TEAM_READ, &team);
+    if (code != BW_EXIT_OK) return code;
+    const bw_status status =
+        export_bytes(team, sheet, bw_team_units(args), &bytes, &length, &error);
+    code = status == BW_OK ? bw_out_bytes(args, bytes, length)
+                           : bw_say_refusal(args->operands[0], &error);
+    free(bytes);
+    bw_team_close(team);
+    return code;
+}

@@ -1,0 +1,179 @@
+# SPDX-License-Identifier: GPL-3.0-or-later
+# `team` and `log`: the team file from the command line, its sheets, copies of it, and two who write at once.
+. "${BW_ROOT:?}/tests/cli/lib.sh"
+file=$scratch/terns.team
+copy=$scratch/copy.team
+
+run 0 team new "$file" --name "Port Merrow Terns"
+talks "Next: breakwater team import"
+run 3 team new "$file"
+talks "it is there already"
+run 0 team set "$file" team
+expect "Port Merrow Terns"
+run 0 team set "$file" full-names
+expect "off"
+run 2 team set "$file" full-names maybe
+talks "full-names is on or off"
+run 2 team set "$file" colour red
+talks 'there is no setting "colour"'
+
+# Actions are named, counted, and take only their own options.
+run 2 team shwo "$file"
+talks 'did you mean "show"?'
+run 2 team frobnicate "$file"
+talks "it knows new, show, set"
+run 2 team show "$file" --force
+talks "--force does nothing with team show"
+run 2 team show "$file" more
+talks "one word too many for team show"
+run 2 team backup "$file"
+talks "team backup needs more: breakwater team backup FILE COPY."
+run 2 log "$file" add 6v4
+talks "log add needs more: breakwater log FILE add NvN OUTCOME."
+run 2 team show
+talks "team needs more"
+
+# Files that are none.
+run 1 team show "$BW_ROOT/README.md"
+talks "it is not a team file"
+run 3 team show "$scratch/no.team"
+talks "cannot be opened"
+run 3 log "$scratch" list
+talks "this is a folder"
+
+# The roster, one by one and all at once.
+run 0 team player "$file" 9 --initials C.D. --spots TR,M --fixed M
+expect "9 C.D.: TR, M (fixed)"
+run 1 team player "$file" 9 --name "Somebody Whole"
+talks "full names are not kept unless they are turned on"
+run 1 team player "$file" 10
+talks "nobody on the roster wears number 10"
+run 2 team player "$file" 100
+talks "the jersey number is a whole number from 0 to 99"
+run 2 team player "$file" 9 --spots LONG
+printf 'jersey,initials,spots\r\n12,A.B.,TL M\r\n7,=Z,\r\n' >"$scratch/roster.csv"
+run 2 team import "$file" "$scratch/roster.csv"
+talks "say which sheet"
+run 0 team import "$file" "$scratch/roster.csv" --sheet roster --json
+talks "2 rows of roster: 2 taken"
+json 'j.rows === 2 && j.added === 2 && j.faults.length === 0'
+printf 'jersey,initials\n3,X\n12,Y,\n700,Q\nx,\n' >"$scratch/bad.csv"
+run 1 team import "$file" "$scratch/bad.csv" --sheet roster --json
+talks "bad.csv:4:1: error: jersey: a whole number from 0 to 99, not \"700\""
+talks "bad.csv:5:1: error"
+talks "nothing was imported"
+json 'j.added === 0 && j.faults.length === 2 && j.faults[0].line === 4'
+run 0 team show "$file" --json
+json 'j.team === "Port Merrow Terns" && j.players.map(p => p.jersey).join() === "7,9,12"'
+json 'j.players[2].initials === "A.B."'
+run 0 team export "$file" --sheet roster
+expect "7,'=Z,,"
+run 0 team split "$file" 12 10=1.9 20=3.1 --clock gate --date 2026-03-02
+talks "2 sprints of number 12 kept"
+run 0 team split "$file" 12 10=1.9 --clock gate --date 2026-03-02
+talks "1 known already"
+run 2 team split "$file" 12 ten=1.9
+talks "DISTANCE=SECONDS"
+run 0 team export "$file" --sheet splits --units m
+expect "12,2026-03-02,9.144,1.9,gate"
+run 2 team export "$file" --sheet spilts
+talks 'did you mean "splits"?'
+
+# Schemes and their revisions.
+run 0 team scheme "$file" "$BW_ROOT/examples/terns.json" --note first
+talks "is now revision 1"
+run 0 team scheme "$file" "$BW_ROOT/examples/terns.json"
+talks "is already revision 1"
+"$BREAKWATER" new --shape 2-2 --name Other -o "$scratch/other.json" 2>/dev/null
+run 0 team scheme "$file" "$scratch/other.json"
+run 0 team scheme "$file" --json
+json 'j.revisions.length === 2 && j.revisions[0].note === "first"'
+run 0 team scheme "$file" --revision 2
+check "what was saved is written out" cmp -s "$scratch/out" "$scratch/other.json"
+run 1 team scheme "$file" --revision 3
+talks "there is no scheme revision 3"
+
+# The log.
+run 0 team game "$file" 2026-04-11 "Gullhaven Petrels" --field home
+expect "1"
+run 0 log "$file" add 6v4 save --seconds 7 --passes 3 --shot 4,9 --out TL,12 --game 1
+expect "6v4  shot saved, 7 s, 3 passes, shot from 4,9 yd, out of place: TL, 12"
+run 0 log "$file" add 5v4 forced --against "Gullhaven Petrels" --date 2026-04-11 --id phone-1
+run 0 log "$file" add 5v4 forced --id phone-1
+talks "is number 2 already"
+silent
+run 0 log "$file" list --json
+json 'j.breaks.length === 2 && j.breaks[1].game === 1 && j.breaks[1].revision === 2'
+json 'j.breaks[0].shot_x_yd === 4 && j.breaks[0].out.join() === "TL,12"'
+run 0 log "$file" list --json --units m
+json 'Math.abs(j.breaks[0].shot_y_m - 8.2296) < 1e-4'
+run 0 log "$file" edit 2 goal --note 'a; "b", c' --shot ""
+expect '5v4  goal  (a; "b", c)'
+run 1 log "$file" edit 9 goal
+talks "there is no break 9"
+run 0 log "$file" list --last 1
+expect "    2  5v4"
+for words in "6x4 goal" "6v4 gaol" "3v5 goal" "7v4 goal" "6v4 goal --passes 99" "6v4 goal --shot 4;9" \
+    "6v4 goal --out FOUR" "6v4 goal --out TL,TL" "6v4 goal --seconds -1" "6v4 goal --time today" \
+    "6v4 goal --against A --date 11/4/26" "6v4 goal --game 1 --against A" "6v4 goal --shot 900,9" \
+    "6v4 goal --id a/b"; do
+    # shellcheck disable=SC2086
+    run 2 log "$file" add $words
+done
+run 1 log "$file" add 6v4 goal --game 7
+talks "does not have"
+run 0 log "$file" export -o "$scratch/breaks.csv"
+run 0 log "$file" import "$scratch/breaks.csv"
+talks "0 taken, 2 known already"
+run 0 log "$file" undo
+talks "Removed break 2"
+run 0 log "$file" add 5v4 forced --id phone-1
+talks "it stays removed"
+run 0 log "$file" import "$scratch/breaks.csv"
+talks "0 taken, 2 known already"
+run 0 log "$file" list --json
+json 'j.breaks.length === 1'
+run 0 log "$file" remove 1
+run 1 log "$file" undo
+talks "there is no break in the log yet"
+
+# Copies.
+run 0 team backup "$file" "$copy"
+run 3 team backup "$file" "$copy"
+talks "--force replaces it"
+run 0 team check "$copy"
+talks "is sound"
+run 0 team player "$file" 55 --initials Q
+run 3 team restore "$file" "$copy"
+run 0 team restore "$file" "$copy" --force
+run 1 team player "$file" 55
+dd if=/dev/zero of="$copy" bs=512 seek=4 count=90 conv=notrunc 2>/dev/null
+run 1 team restore "$file" "$copy" --force
+talks "the backup: "
+run 0 team check "$file"
+
+# Forgetting: not a byte is left.
+run 0 team set "$file" full-names on
+run 0 team player "$file" 61 --name "Zebediah Quill" --initials ZQ
+run 0 log "$file" add 6v4 goal --out 61 --note "zebediah quill late"
+run 0 team forget "$file" 61
+talks "Number 61 is forgotten: 0 sprints, 0 quiz results, his number in 1 break, his name in 1 note."
+check "no byte of him is left" sh -c "! grep -aqi zebediah '$scratch'/terns.team*"
+run 1 team forget "$file" 61
+run 0 team scrub "$file"
+
+# Many at once: nothing is lost.
+what="ten writers at once"
+for k in 0 1 2 3 4 5 6 7 8 9; do
+    (for i in 1 2 3 4 5; do
+        "$BREAKWATER" log "$file" add 6v4 wide --id "w-$k-$i" >/dev/null 2>>"$scratch/errors" || echo lost
+    done) >>"$scratch/lost" &
+done
+wait
+check "no writer was turned away" test ! -s "$scratch/lost"
+run 0 log "$file" list --json
+json 'new Set(j.breaks.filter(b => b.id.startsWith("w-")).map(b => b.id)).size === 50'
+json 'j.breaks.every((b, i) => i === 0 || b.number > j.breaks[i - 1].number)'
+run 0 team check "$file"
+check "no other file is left" test "$(ls "$scratch" | grep -c '^terns')" -eq 1
+finish
