@@ -63,7 +63,10 @@ static void fill(planner *p, bw_round *r) {
     for (int f = 0; f < r->feeder_count; f++) {
         for (int g = 0; g < plan->goals; g++) {
             const int who = least_fed(p, busy);
-            r->feeder[g][f] = (int8_t)who;
+            int k = f;
+            for (; k > 0 && r->feeder[g][k - 1] > who; k--)
+                r->feeder[g][k] = r->feeder[g][k - 1];
+            r->feeder[g][k] = (int8_t)who;
             busy[who] = true;
             plan->feeds[who]++;
         }

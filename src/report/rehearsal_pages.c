@@ -44,7 +44,7 @@ static void plan_piece(const void *self, int i, bw_piece *out) {
     bw_text t = bw_text_in(out->head, sizeof out->head);
     bw_say_round(p->stage, i, &t);
     t = bw_text_in(out->body, sizeof out->body);
-    bw_say_round_men(p->r, p->stage, i, &t);
+    bw_say_round_men(p->r, p->stage, i, "\n", &t);
 }
 
 static bw_flow flow_of(const part *p) {

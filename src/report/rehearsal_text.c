@@ -82,7 +82,7 @@ static void put_plan(const bw_rehearsal *r, const bw_rehearsal_stage *stage, bw_
         bw_say_round(stage, i, out);
         bw_put(out, "\n");
         t = bw_text_in(line, sizeof line);
-        bw_say_round_men(r, stage, i, &t);
+        bw_say_round_men(r, stage, i, " ", &t);
         for (int k = 0; k < INDENT; k++)
             bw_put(out, " ");
         bw_put_wrapped(out, line, INDENT, INDENT, WIDTH);

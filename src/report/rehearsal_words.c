@@ -216,12 +216,13 @@ static void put_unit(const bw_rehearsal *r, const bw_rehearsal_stage *stage, con
     bw_put(out, round->feeder_count < 2 ? coach[round->feeder_count] : ".");
 }
 
-void bw_say_round_men(const bw_rehearsal *r, const bw_rehearsal_stage *stage, int i, bw_text *out) {
+void bw_say_round_men(const bw_rehearsal *r, const bw_rehearsal_stage *stage, int i,
+                      const char *between, bw_text *out) {
     const bw_round *round = &stage->plan.rounds[i];
     bool busy[BW_PRACTICE_PLAYERS] = {false};
     if (round->drink) bw_put(out, "Water first. ");
     for (int g = 0; g < stage->plan.goals; g++) {
-        if (g > 0) bw_put(out, " ");
+        if (g > 0) bw_put(out, between);
         if (stage->plan.goals > 1) {
             bw_put(out, "Goal ");
             bw_put_int(out, g + 1);
@@ -232,7 +233,8 @@ void bw_say_round_men(const bw_rehearsal *r, const bw_rehearsal_stage *stage, in
     bool any = false;
     for (int p = 0; p < stage->def.players; p++) {
         if (busy[p]) continue;
-        bw_put(out, any ? ", " : " Wait: ");
+        if (!any) bw_put(out, between);
+        bw_put(out, any ? ", " : "Wait: ");
         bw_say_player(r, p, out);
         any = true;
     }

@@ -30,9 +30,11 @@ void bw_say_player(const bw_rehearsal *r, int player, bw_text *out);
 /// What the plan gives everyone, what does not fit and how long it would take.
 void bw_say_plan(const bw_rehearsal *r, const bw_rehearsal_stage *stage, bw_text *out);
 
-/// Round number i: "Round 3, half speed, at 6:20 for 1:05", and who stands, feeds and waits.
+/// Round number i: "Round 3, half speed, at 6:20 for 1:05", and who stands, feeds and waits;
+/// `between` parts goal from goal, a space or a newline.
 void bw_say_round(const bw_rehearsal_stage *stage, int i, bw_text *out);
-void bw_say_round_men(const bw_rehearsal *r, const bw_rehearsal_stage *stage, int i, bw_text *out);
+void bw_say_round_men(const bw_rehearsal *r, const bw_rehearsal_stage *stage, int i,
+                      const char *between, bw_text *out);
 
 /// The game at the end, with its one changed rule.
 void bw_say_game(const bw_rehearsal_stage *stage, bw_text *out);
