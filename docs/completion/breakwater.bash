@@ -4,7 +4,7 @@ _breakwater() {
     local verb=${COMP_WORDS[1]} words= files=
     COMPREPLY=()
     if [ "$COMP_CWORD" -eq 1 ]; then
-        COMPREPLY=($(compgen -W 'new check where draw test rehearse team log board help --help --version' -- "$current"))
+        COMPREPLY=($(compgen -W 'new check where draw test teach rehearse team log board help --help --version' -- "$current"))
         return
     fi
     case $verb:$previous in
@@ -57,6 +57,14 @@ _breakwater() {
         test:--dpi) return ;;
         test:--output|test:-o) files=1 ;;
         test:--units) words='yd m' ;;
+        teach:--only) return ;;
+        teach:--spot) return ;;
+        teach:--paper) words='letter a4' ;;
+        teach:--theme) words='chart sun dark mono' ;;
+        teach:--lines) words='run-solid pass-solid' ;;
+        teach:--seed) return ;;
+        teach:--output|teach:-o) files=1 ;;
+        teach:--units) words='yd m' ;;
         rehearse:--stage) return ;;
         rehearse:--players) return ;;
         rehearse:--minutes) return ;;
@@ -114,6 +122,7 @@ _breakwater() {
                 where) words='--stage --ball --attackers --set --men --json --output --units --no-color --help --version' ;;
                 draw) words='--stage --ball --attackers --set --men --danger --answer --offence --defence --start --late --seconds --level --seed --paper --theme --lines --format --dpi --json --output --units --no-color --help --version' ;;
                 test) words='--set --offence --defence --start --late --seconds --level --seed --quick --paper --theme --lines --format --dpi --json --output --units --no-color --help --version' ;;
+                teach) words='--only --spot --paper --theme --lines --large --seed --json --output --units --no-color --help --version' ;;
                 rehearse) words='--stage --players --minutes --goals --numbers --plain --paper --theme --lines --format --dpi --json --output --units --no-color --help --version' ;;
                 team) words='--name --initials --spots --fixed --date --clock --field --note --revision --sheet --force --json --output --units --no-color --help --version' ;;
                 log) words='--seconds --passes --shot --out --stage --revision --game --against --date --time --note --id --last --json --output --units --no-color --help --version' ;;
@@ -123,7 +132,7 @@ _breakwater() {
     esac
     case $current:$verb:$COMP_CWORD in
         -*) files= ;;
-        *:help:*) words="$words new check where draw test rehearse team log board help" files= ;;
+        *:help:*) words="$words new check where draw test teach rehearse team log board help" files= ;;
         *:team:2) words='new show set player split game scheme import export backup restore check forget scrub' files= ;;
         *:log:3) words='add list edit undo remove import export' files= ;;
     esac

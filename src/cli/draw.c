@@ -30,13 +30,6 @@ static bw_status chart_page(const void *self, int number, bw_ink *ink) {
     return (bw_status)ink->status;
 }
 
-static bw_paper find_paper(const char *id) {
-    int paper = 0;
-    while (strcmp(bw_paper_name((bw_paper)paper), id) != 0)
-        paper++;
-    return (bw_paper)paper;
-}
-
 static int draw_chart(const bw_args *args, const bw_scheme *scheme, int stage, bw_paper paper) {
     bw_chart_request chart = {.scheme = scheme, .stage = stage, .paper = paper};
     bw_attackers men;
@@ -96,7 +89,7 @@ static int run(const bw_args *args) {
     if (!options_agree(args)) return BW_EXIT_USAGE;
     int code = bw_load_scheme(args, &scheme);
     if (code != BW_EXIT_OK) return code;
-    bw_paper paper = find_paper(bw_option_text(args, "paper"));
+    bw_paper paper = bw_option_paper(args);
     if (bw_option_given(args, "answer")) return bw_draw_answer(args, &scheme, paper);
     bool ball = bw_option_given(args, "ball");
     int stage = -1;

@@ -61,7 +61,11 @@ void bw_chart_sheet(const bw_chart_request *request, bw_ink *ink) {
     for (int s = 0; s < stage->defenders; s++)
         homes[s] = stage->spots[s].home;
 
-    const bw_foot foot = {scheme->name, keys_of(request, stations), true, 1, 1};
+    const bw_foot foot = {.name = scheme->name,
+                          .keys = keys_of(request, stations),
+                          .charts = true,
+                          .page = 1,
+                          .pages = 1};
     bw_sheet sheet = bw_sheet_begin(ink, request->paper, &foot);
     const bw_box *block = &sheet.block;
 

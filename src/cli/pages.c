@@ -30,6 +30,14 @@ const char *bw_lines_choice(int index) {
     return habits[index];
 }
 
+bw_paper bw_option_paper(const bw_args *args) {
+    const char *id = bw_option_text(args, "paper");
+    int paper = 0;
+    while (strcmp(bw_paper_name((bw_paper)paper), id) != 0)
+        paper++;
+    return (bw_paper)paper;
+}
+
 /// A painting under way.
 typedef struct painting {
     const bw_pages *pages;

@@ -4,6 +4,7 @@
 #define BW_CLI_PAGES_H
 
 #include "cli/options.h"
+#include "draw/sheet.h"
 #include "paint/pages.h"
 
 /// Formats a page can be painted in; NULL past the last.
@@ -11,6 +12,9 @@ const char *bw_format_choice(int index);
 const char *bw_theme_choice(int index);
 const char *bw_paper_choice(int index);
 const char *bw_lines_choice(int index); ///< in the order of bw_lines
+
+/// The paper of a verb with the option --paper.
+bw_paper bw_option_paper(const bw_args *args);
 
 /// The options of a verb that paints pages, for its table: --paper, --theme, --lines, --format, --dpi.
 #define BW_PAGE_OPTIONS                                                                            \

@@ -51,13 +51,6 @@ static int print(const bw_args *args, const job *j) {
     return bw_out_close(&out, BW_EXIT_OK);
 }
 
-static bw_paper find_paper(const char *id) {
-    int paper = 0;
-    while (strcmp(bw_paper_choice(paper), id) != 0)
-        paper++;
-    return (bw_paper)paper;
-}
-
 static int run_job(const bw_args *args, job *j) {
     bw_break_request request;
     int code = bw_load_scheme(args, &j->scheme);
@@ -80,7 +73,7 @@ static int run_job(const bw_args *args, job *j) {
     bw_text t = bw_text_in(title, sizeof title);
     bw_put(&t, j->scheme.name);
     bw_put(&t, ": what a break is worth");
-    j->paper = find_paper(bw_option_text(args, "paper"));
+    j->paper = bw_option_paper(args);
     const bw_pages pages = {bw_report_pages(&j->report), title, draw_page, j};
     return bw_paint_pages(args, &pages);
 }

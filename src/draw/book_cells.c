@@ -2,6 +2,7 @@
 /// What the charts of the grid sheets show: the unit at each landmark, and along a lesson.
 #include "core/text.h"
 #include "draw/book_parts.h"
+#include "draw/landmark_order.h"
 #include "draw/metrics.h"
 #include "scheme/caption.h"
 
@@ -28,39 +29,10 @@ static void put_words(const bw_scheme *scheme, int stage, const char *own, bw_ce
         bw_put(&caption, words + end + 2);
 }
 
-/// Landmarks in the order of the book: a left and right pair side by side, those on the centre line
-/// paired among themselves. Fills order[] with indices and returns how many.
-static int landmark_order(const bw_scheme *scheme, int order[2 * BW_MAX_LANDMARKS]) {
-    int count = 0, waiting = -1; // place of a row with its right half free
-    for (int i = 0; i < scheme->landmark_count; i++) {
-        const int twin = scheme->landmarks[i].twin;
-        if (twin >= 0 && twin != i) {
-            if (twin < i) continue;
-            const bool left = scheme->landmarks[i].at.x < scheme->landmarks[twin].at.x;
-            order[count++] = left ? i : twin;
-            order[count++] = left ? twin : i;
-        } else if (waiting >= 0) {
-            order[waiting] = i;
-            waiting = -1;
-        } else {
-            order[count++] = i;
-            waiting = count;
-            order[count++] = -1;
-        }
-    }
-    if (waiting < 0) return count;
-    const int single = order[waiting - 1]; // no partner came: he goes to the end
-    for (int k = waiting + 1; k < count; k++) {
-        order[k - 2] = order[k];
-    }
-    order[count - 2] = single;
-    return count - 1;
-}
-
 void bw_landmark_cells(const bw_scheme *scheme, int stage_index, int index, bw_grid_sheet *grid) {
     const bw_stage *stage = &scheme->stages[stage_index];
     int order[2 * BW_MAX_LANDMARKS];
-    const int count = landmark_order(scheme, order);
+    const int count = bw_landmark_order(scheme, order);
     bw_plan plan;
     bw_plan_build(scheme, stage_index, &plan);
     grid->scheme = scheme;

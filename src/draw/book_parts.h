@@ -4,6 +4,7 @@
 #define BW_DRAW_BOOK_PARTS_H
 
 #include "core/shape.h"
+#include "draw/book_words.h"
 #include "draw/scene.h"
 #include "draw/sheet.h"
 
@@ -59,16 +60,6 @@ void bw_lesson_cells(const bw_scheme *scheme, int lesson, int index, bw_grid_she
 static inline int bw_sheets_of(int charts) {
     return (charts + BW_CELLS - 1) / BW_CELLS;
 }
-
-/// "2-2, four in": a stage's title. "Match-up, six in".
-void bw_say_stage(const bw_stage *stage, bw_text *out);
-
-/// The rule as short paragraphs, one a line.
-void bw_say_rule(const bw_scheme *scheme, int stage, bw_text *out);
-
-/// Who completes a stage: "first midfielder takes TL or TR". Nothing for the first stage or when the
-/// scheme names no late man for it.
-void bw_say_completes(const bw_scheme *scheme, int stage, bw_text *out);
 
 /// Keys of the sheets with duties, for a stage.
 uint32_t bw_duty_keys(const bw_stage *stage);

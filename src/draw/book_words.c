@@ -1,7 +1,9 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 /// Sentences of the book that are not captions: a stage's title, its rule, who completes it.
+#include "draw/book_words.h"
+
 #include "core/rule.h"
-#include "draw/book_parts.h"
+#include "draw/view.h"
 
 static const char *const counts[] = {"none", "one", "two", "three", "four", "five", "six"};
 

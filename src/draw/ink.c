@@ -151,6 +151,31 @@ void bw_ink_end(bw_ink *ink) {
     ink->open--;
 }
 
+/// A path's verbs stay; everything else among an item's numbers is a length.
+static void enlarge_numbers(const bw_ink_item *item, double *n, double factor) {
+    static const int values[] = {2, 2, 6, 0};
+    const bool path = item->kind == BW_INK_FILL || item->kind == BW_INK_STROKE;
+    for (int i = 0; i < item->numbers;) {
+        const int count = path ? values[(int)n[i++]] : item->numbers;
+        for (int k = 0; k < count; k++)
+            n[i++] *= factor;
+    }
+}
+
+void bw_ink_enlarge(bw_ink *ink, double factor) {
+    int32_t place = (int32_t)sizeof *ink;
+    for (int32_t i = 0; i < ink->items; i++) {
+        bw_ink_item *item = (bw_ink_item *)at(ink, place);
+        enlarge_numbers(item, (double *)(item + 1), factor);
+        item->size *= factor;
+        item->dash[0] *= factor;
+        item->dash[1] *= factor;
+        place += item->bytes;
+    }
+    ink->width *= factor;
+    ink->height *= factor;
+}
+
 const bw_ink_item *bw_ink_first(const bw_ink *ink) {
     if (ink->items == 0) return NULL;
     return (const bw_ink_item *)((const char *)ink + sizeof *ink);

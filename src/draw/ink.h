@@ -92,6 +92,9 @@ void bw_ink_text(bw_ink *ink, bw_role role, bw_weight weight, double size, bw_al
 void bw_ink_text_n(bw_ink *ink, bw_role role, bw_weight weight, double size, bw_align align,
                    double x, double y, const char *text, size_t length);
 
+/// Makes the finished page and everything on it `factor` times as large: large print, a poster.
+void bw_ink_enlarge(bw_ink *ink, double factor);
+
 void bw_ink_clip(bw_ink *ink, double x, double y, double width, double height);
 void bw_ink_unclip(bw_ink *ink);
 void bw_ink_begin(bw_ink *ink, bw_tag tag, const char *alt);

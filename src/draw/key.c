@@ -31,6 +31,8 @@ static const struct {
     {6, "where the ball may be"},
     {32, "late for his place"},
     {9, "pinned by hand"},
+    {14, "you"},
+    {8, "team-mate"},
 };
 
 static void put_mark(bw_ink *ink, int entry, double x, double y) {
@@ -40,7 +42,9 @@ static void put_mark(bw_ink *ink, int entry, double x, double y) {
     const bw_mark_size ring = {.radius = 7, .type = 9, .label = 9};
     const bw_mark_size ghost = {.radius = 6.5, .type = 9, .label = 9};
     switch (1 << entry) {
+    case BW_KEY_MATE: bw_mark_mate(ink, middle); break;
     case BW_KEY_DEFENDER:
+    case BW_KEY_YOU:
         bw_ink_fill(ink, BW_ROLE_DEFENDER);
         bw_path_circle(ink, middle, 6.5);
         break;

@@ -26,7 +26,9 @@ typedef enum bw_key {
     BW_KEY_PLACE = 1 << 15,  ///< a named ball place
     BW_KEY_TETHER = 1 << 16, ///< the board's line from a man to his place
     BW_KEY_PIN = 1 << 17,    ///< the board's flag on a man pinned by hand
-    BW_KEY_COUNT = 18
+    BW_KEY_YOU = 1 << 18,    ///< on a player's own charts
+    BW_KEY_MATE = 1 << 19,
+    BW_KEY_COUNT = 20
 } bw_key;
 
 /// The six duties together.

@@ -114,6 +114,13 @@ void bw_mark_flag(bw_ink *ink, bw_vec at, double height) {
                  height * 0.6);
 }
 
+void bw_mark_mate(bw_ink *ink, bw_vec at) {
+    bw_ink_fill(ink, BW_ROLE_PAPER);
+    bw_path_circle(ink, at, 4);
+    bw_ink_stroke(ink, BW_ROLE_DEFENDER, 1.1);
+    bw_path_circle(ink, at, 3);
+}
+
 void bw_mark_attacker(bw_ink *ink, bw_mark_size size, bw_vec at, int number) {
     char digits[16];
     bw_text t = bw_text_in(digits, sizeof digits);

@@ -34,6 +34,9 @@ void bw_mark_ghost(bw_ink *ink, bw_mark_size size, bw_vec at);
 /// A small flag on a pole `height` tall, its foot at `at`: pinned by hand.
 void bw_mark_flag(bw_ink *ink, bw_vec at, double height);
 
+/// A team-mate on a player's own chart: a small open ring.
+void bw_mark_mate(bw_ink *ink, bw_vec at);
+
 void bw_mark_attacker(bw_ink *ink, bw_mark_size size, bw_vec at, int number);
 void bw_mark_keeper(bw_ink *ink, bw_mark_size size, bw_vec at);
 void bw_mark_ball(bw_ink *ink, bw_vec at);

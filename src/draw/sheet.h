@@ -35,6 +35,7 @@ typedef struct bw_foot {
     uint32_t keys;    ///< bw_key bits
     bool charts;      ///< the sheet has charts: key, scale and up-field arrow at its foot
     int page, pages;  ///< from 1
+    const char *date; ///< before the page's number; NULL or "": none
 } bw_foot;
 
 /// A sheet begun: its ink, and the block left for content.
@@ -46,6 +47,26 @@ typedef struct bw_sheet {
 
 /// Starts a page: white paper, foot drawn, block returned.
 bw_sheet bw_sheet_begin(bw_ink *ink, bw_paper paper, const bw_foot *foot);
+
+/// Paper to be laid out small and enlarged when done: large print, a poster. Points before that.
+typedef struct bw_format {
+    double width, height; ///< of the paper
+    bw_box block;         ///< inside the margins
+    double zoom;          ///< 1: as it is
+} bw_format;
+
+/// The shared block on this paper, 1/zoom as large.
+bw_format bw_format_of(bw_paper paper, double zoom);
+
+/// Any paper, `width` by `height` points when enlarged, inside the usual margins.
+bw_format bw_format_poster(double width, double height, double zoom);
+
+/// bw_sheet_begin on such paper. With ink NULL nothing is drawn and only the block found. A narrow
+/// block gets its foot in more lines.
+bw_sheet bw_sheet_open(bw_ink *ink, const bw_format *format, const bw_foot *foot);
+
+/// Ends a page begun with bw_sheet_open: enlarges it.
+void bw_sheet_close(const bw_sheet *sheet, const bw_format *format);
 
 /// Draws the scale bar and the up-field arrow in the line kept for them; `scale` as in the sheet's
 /// views, points per metre.

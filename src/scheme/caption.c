@@ -113,38 +113,72 @@ void bw_say_first(const char *name, bw_text *out) {
     bw_put(out, name);
 }
 
-static const char *crease_verb(const bw_spot *spot, bw_vec at) {
-    if (bw_distance(spot->home, at) < moved) return "has the crease";
-    return spot->home.y - at.y > moved ? "drops to the crease" : "moves to the crease";
+/// What a man does: of him, and to himself on his own page.
+typedef struct phrase {
+    const char *he, *you;
+} phrase;
+
+static phrase crease_verb(const bw_spot *spot, bw_vec at) {
+    if (bw_distance(spot->home, at) < moved) return (phrase){"has the crease", "have the crease"};
+    return spot->home.y - at.y > moved ? (phrase){"drops to the crease", "drop to the crease"}
+                                       : (phrase){"moves to the crease", "move to the crease"};
 }
 
-static const char *ball_verb(const bw_stage *stage, bw_vec at, const bw_vec *ball) {
-    if (!ball) return "takes the ball";
-    if (ball->y < 0 && at.y >= 0) return "meets the ball at goal-line extended";
-    if (bw_distance(at, *ball) <= stage->rule.cushion + lets_come) return "takes the ball";
-    return bw_abs(ball->x) >= on_wing ? "plays the ball softly" : "waits for the ball";
+static phrase ball_verb(const bw_stage *stage, bw_vec at, const bw_vec *ball) {
+    if (!ball) return (phrase){"takes the ball", "take the ball"};
+    if (ball->y < 0 && at.y >= 0)
+        return (phrase){"meets the ball at goal-line extended",
+                        "meet the ball at goal-line extended"};
+    if (bw_distance(at, *ball) <= stage->rule.cushion + lets_come)
+        return (phrase){"takes the ball", "take the ball"};
+    return bw_abs(ball->x) >= on_wing ? (phrase){"plays the ball softly", "play the ball softly"}
+                                      : (phrase){"waits for the ball", "wait for the ball"};
 }
 
 /// What a spot does, as a verb for one man. `ball` may be NULL when it is not known.
-static const char *verb(const bw_stage *stage, int spot, const bw_station *station,
-                        const bw_vec *ball) {
+static phrase verb(const bw_stage *stage, int spot, const bw_station *station, const bw_vec *ball) {
     switch (station->duty) {
     case BW_DUTY_BALL: return ball_verb(stage, station->at, ball);
-    case BW_DUTY_ADJACENT: return "is adjacent";
+    case BW_DUTY_ADJACENT: return (phrase){"is adjacent", "be adjacent, ready to help"};
     case BW_DUTY_CREASE: return crease_verb(&stage->spots[spot], station->at);
     case BW_DUTY_BACKSIDE:
-        return station->at.y >= high_man ? "stays high on the backside"
-                                         : "stays low on the backside";
-    case BW_DUTY_HOLD: return "holds his post";
-    default: return "takes his man";
+        return station->at.y >= high_man
+                   ? (phrase){"stays high on the backside", "stay high on the backside"}
+                   : (phrase){"stays low on the backside", "stay low on the backside"};
+    case BW_DUTY_HOLD: return (phrase){"holds his post", "hold your post"};
+    default: return (phrase){"takes his man", "take your man"};
     }
+}
+
+/// Helping next to the ball or away from it is quiet work; whoever has something of his own says so.
+static bool calls_there(bw_duty duty) {
+    return duty != BW_DUTY_ADJACENT && duty != BW_DUTY_BACKSIDE;
+}
+
+void bw_say_your_job(const bw_scheme *scheme, int stage, int spot, const bw_station *station,
+                     bw_vec ball, bw_text *out) {
+    const bw_stage *s = &scheme->stages[stage];
+    bw_put(out, verb(s, spot, station, &ball).you);
+    if (!s->spots[spot].call[0] || !calls_there(station->duty)) return;
+    bw_put(out, ", call \xE2\x80\x9C");
+    bw_put(out, s->spots[spot].call);
+    bw_put(out, "\xE2\x80\x9D");
+}
+
+void bw_say_you(const bw_scheme *scheme, int stage, int spot, const bw_station *station,
+                bw_vec ball, bw_text *out) {
+    bw_put(out, "Ball ");
+    bw_say_at(scheme, ball, out);
+    bw_put(out, ": ");
+    bw_say_your_job(scheme, stage, spot, station, ball, out);
+    bw_put_char(out, '.');
 }
 
 void bw_say_job(const bw_scheme *scheme, int stage, int spot, const bw_station *station,
                 bw_text *out) {
     bw_say_first(scheme->stages[stage].spots[spot].name, out);
     bw_put_char(out, ' ');
-    bw_put(out, verb(&scheme->stages[stage], spot, station, NULL));
+    bw_put(out, verb(&scheme->stages[stage], spot, station, NULL).he);
     bw_put(out, ", ");
     bw_say_place(scheme->units, station->at, out);
     bw_put_char(out, '.');
@@ -172,7 +206,7 @@ static void say_each(const bw_stage *stage, const bw_station *stations, bw_duty 
         bw_put_char(out, ' ');
         bw_say_first(stage->spots[m.spot[i]].name, out);
         bw_put_char(out, ' ');
-        bw_put(out, verb(stage, m.spot[i], &stations[m.spot[i]], ball));
+        bw_put(out, verb(stage, m.spot[i], &stations[m.spot[i]], ball).he);
         bw_put_char(out, '.');
     }
 }

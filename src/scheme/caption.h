@@ -24,6 +24,15 @@ void bw_say_first(const char *name, bw_text *out);
 void bw_say_job(const bw_scheme *scheme, int stage, int spot, const bw_station *station,
                 bw_text *out);
 
+/// The same to the player himself, without his place: "hold your post, call “port low”". He calls his
+/// word wherever he has ball, crease, post or man; next to the ball and away from it he need not.
+void bw_say_your_job(const bw_scheme *scheme, int stage, int spot, const bw_station *station,
+                     bw_vec ball, bw_text *out);
+
+/// A line of a player's own page: "Ball behind the goal: hold your post, call “port low”."
+void bw_say_you(const bw_scheme *scheme, int stage, int spot, const bw_station *station,
+                bw_vec ball, bw_text *out);
+
 /// The caption of a chart: "Ball behind the goal. The low pair hold. Top left has the crease. ..."
 void bw_say_unit(const bw_scheme *scheme, int stage, const bw_station *stations, bw_vec ball,
                  bw_text *out);

@@ -5,6 +5,7 @@
 #include "scheme/fresh.h"
 #include <ctype.h>
 #include <stdlib.h>
+#include <string.h>
 #include <strings.h>
 
 static const double yd = BW_METRES_PER_YARD;
@@ -22,6 +23,32 @@ static const char *place(bw_units units, bw_vec at) {
     bw_text text = bw_text_in(room, sizeof room);
     bw_say_place(units, at, &text);
     return room;
+}
+
+/// On his own page a man is told what the unit's caption says of him: same place, same duty.
+static void a_player_is_told_what_the_unit_is(void) {
+    const bw_scheme *scheme = fresh();
+    const bw_stage *stage = &scheme->stages[1];
+    bw_plan plan;
+    bw_plan_build(scheme, 1, &plan);
+    for (int l = 0; l < scheme->landmark_count; l++) {
+        bw_station stations[BW_MAX_SPOTS];
+        const bw_vec at = scheme->landmarks[l].at;
+        bw_where(&plan, at, NULL, 0, stations);
+        for (int s = 0; s < stage->defenders; s++) {
+            char room[300];
+            bw_text text = bw_text_in(room, sizeof room);
+            bw_say_you(scheme, 1, s, &stations[s], at, &text);
+            CHECK(strncmp(room, "Ball ", 5) == 0);
+            CHECK(room[text.used - 1] == '.');
+            CHECK(strstr(room, " he ") == NULL && strstr(room, " his ") == NULL);
+            const bool quiet =
+                stations[s].duty == BW_DUTY_ADJACENT || stations[s].duty == BW_DUTY_BACKSIDE;
+            CHECK_INT(strstr(room, stage->spots[s].call) != NULL, !quiet);
+            if (stations[s].duty == BW_DUTY_HOLD) CHECK(strstr(room, ": hold your post") != NULL);
+            if (stations[s].duty == BW_DUTY_CREASE) CHECK(strstr(room, "the crease") != NULL);
+        }
+    }
 }
 
 static void places_are_said_from_the_goal(void) {
@@ -253,6 +280,7 @@ static void a_job_says_what_and_where(void) {
 }
 
 int main(int argc, char **argv) {
+    RUN(a_player_is_told_what_the_unit_is);
     RUN(places_are_said_from_the_goal);
     RUN(the_ball_has_its_landmarks_name);
     RUN(elsewhere_the_ball_is_said_by_place);

@@ -1,0 +1,273 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+/// The verb `teach`: what a coach hands out, into a folder.
+#include "cli/load.h"
+#include "cli/pages.h"
+#include "cli/say.h"
+#include "cli/stop.h"
+#include "cli/teach_parts.h"
+#include "cli/trials.h"
+#include "report/json_out.h"
+#include <errno.h>
+#include <stdlib.h>
+#include <string.h>
+#include <sys/stat.h>
+#include <time.h>
+#include <unistd.h>
+
+enum { PATH_SIZE = 4096, MAX_PARTS = 16 };
+
+/// The date at the feet: today, or the one builds that must repeat are given.
+static void find_date(char *out, size_t room) {
+    const char *fixed = getenv("SOURCE_DATE_EPOCH");
+    const time_t now = fixed ? (time_t)strtoll(fixed, NULL, 10) : time(NULL);
+    struct tm day;
+    if (!(fixed ? gmtime_r(&now, &day) : localtime_r(&now, &day)) ||
+        strftime(out, room, "%Y-%m-%d", &day) == 0)
+        out[0] = '\0';
+}
+
+static const char *part_name(const void *self, int index) {
+    (void)self;
+    const bw_teach_part *part = bw_teach_part_at(index);
+    return part ? part->name : NULL;
+}
+
+/// Which parts --only names; all when it was not given.
+static int choose_parts(const bw_args *args, bool *wanted) {
+    const char *list = bw_option_text(args, "only");
+    for (int i = 0; bw_teach_part_at(i); i++)
+        wanted[i] = list == NULL;
+    while (list && *list) {
+        const size_t length = strcspn(list, ",");
+        char word[64];
+        snprintf(word, sizeof word, "%.*s", (int)length, list);
+        int found = -1;
+        for (int i = 0; bw_teach_part_at(i); i++) {
+            if (strcmp(word, bw_teach_part_at(i)->name) == 0) found = i;
+        }
+        if (found < 0) {
+            const char *near = bw_nearest_word(word, part_name, NULL);
+            if (near)
+                return bw_usage(args->verb, "--only knows no \"%s\"; did you mean \"%s\"?", word,
+                                near);
+            return bw_usage(args->verb, "--only knows no \"%s\".", word);
+        }
+        wanted[found] = true;
+        list += length + (list[length] == ',');
+    }
+    return BW_EXIT_OK;
+}
+
+/// A spot some stage has.
+static int load_spot(const bw_args *args, const bw_scheme *scheme, const char **spot) {
+    *spot = bw_option_text(args, "spot");
+    if (!*spot) return BW_EXIT_OK;
+    for (int s = 0; s < scheme->stage_count; s++) {
+        if (bw_stage_spot(&scheme->stages[s], *spot) >= 0) return BW_EXIT_OK;
+    }
+    bw_say_error("no stage has a spot \"%s\"; breakwater where lists them.", *spot);
+    return BW_EXIT_WRONG;
+}
+
+/// The weakest rotations, from one quick break for each stage. Without a result there are none.
+static int find_weak(bw_teach_job *job) {
+    bw_trial *trials = calloc(BW_MAX_STAGES, sizeof *trials);
+    if (!trials) {
+        bw_say_error("there is not enough memory to test a break.");
+        return BW_EXIT_LIMIT;
+    }
+    const bw_break_request request = {0};
+    int code = bw_load_ground(&job->scheme, &request, &job->ground);
+    if (code == BW_EXIT_OK) {
+        bw_battery battery = {.ground = &job->ground, .trials = trials};
+        battery.count = bw_weak_trials(&job->scheme, job->teach.seed, trials);
+        if (battery.count > 0) code = bw_run_battery(&battery);
+        for (int i = 0; i < battery.count; i++)
+            bw_weak_take(&job->ground, &trials[i], &job->weak);
+    }
+    free(trials);
+    return code;
+}
+
+/// Makes the folder when it is not there. *made tells whether it was.
+static int open_folder(const char *folder, bool *made) {
+    struct stat about;
+    *made = mkdir(folder, 0777) == 0;
+    if (*made) return BW_EXIT_OK;
+    const int reason = errno;
+    if (stat(folder, &about) == 0 && S_ISDIR(about.st_mode)) return BW_EXIT_OK;
+    bw_say_error("the folder %s cannot be made: %s.", folder,
+                 strerror(reason == EEXIST ? ENOTDIR : reason));
+    return BW_EXIT_FILE;
+}
+
+static bool path_of(const bw_teach_job *job, const bw_teach_part *part, char *room) {
+    const int length = snprintf(room, PATH_SIZE, "%s/%s", job->folder, part->file);
+    return length > 0 && length < PATH_SIZE;
+}
+
+static void show_progress(const char *what) {
+    if (!isatty(STDERR_FILENO)) return;
+    if (what)
+        fprintf(stderr, "\rMaking the %-12s", what);
+    else
+        fprintf(stderr, "\r%*s\r", 40, "");
+    fflush(stderr);
+}
+
+static int make_one(const bw_teach_job *job, const bw_teach_part *part, int *pages) {
+    char path[PATH_SIZE];
+    if (!path_of(job, part, path)) {
+        bw_say_error("the name of the folder is too long.");
+        return BW_EXIT_FILE;
+    }
+    show_progress(part->name);
+    const int code = part->make(job, path, pages);
+    show_progress(NULL);
+    return code;
+}
+
+static void report(const bw_teach_job *job, const bool *wanted, const int *pages) {
+    const bool as_json = bw_option_given(job->args, "json");
+    bw_json json = {.stream = stdout};
+    char path[PATH_SIZE];
+    if (as_json) {
+        bw_json_open(&json, '{');
+        bw_json_key(&json, "files");
+        bw_json_open(&json, '[');
+    }
+    for (int i = 0; bw_teach_part_at(i); i++) {
+        const bw_teach_part *part = bw_teach_part_at(i);
+        if (!wanted[i]) continue;
+        path_of(job, part, path);
+        if (pages[i] > 0)
+            bw_say("Wrote %s: %d page%s.", path, pages[i], pages[i] == 1 ? "" : "s");
+        else
+            bw_say("Wrote %s.", path);
+        if (!as_json) continue;
+        bw_json_open(&json, '{');
+        bw_json_key(&json, "part");
+        bw_json_text(&json, part->name);
+        bw_json_key(&json, "file");
+        bw_json_text(&json, path);
+        bw_json_key(&json, "pages");
+        bw_json_number(&json, pages[i]);
+        bw_json_close(&json, '}');
+    }
+    if (!as_json) return;
+    bw_json_close(&json, ']');
+    bw_json_close(&json, '}');
+    bw_json_end(&json);
+}
+
+static int make_all(bw_teach_job *job, const bool *wanted) {
+    int pages[MAX_PARTS] = {0};
+    bool made;
+    int code = open_folder(job->folder, &made);
+    int done = 0;
+    for (int i = 0; bw_teach_part_at(i) && code == BW_EXIT_OK; i++) {
+        if (!wanted[i]) continue;
+        code = make_one(job, bw_teach_part_at(i), &pages[i]);
+        done += code == BW_EXIT_OK;
+    }
+    if (code == BW_EXIT_INTERRUPTED) bw_say("Interrupted.");
+    if (code != BW_EXIT_OK && made && done == 0) rmdir(job->folder);
+    if (code == BW_EXIT_OK) report(job, wanted, pages);
+    return code;
+}
+
+/// Everything the parts need, then the parts. Signals are watched throughout, so that an interruption
+/// finds nothing half done.
+static int run_job(const bw_args *args, bw_teach_job *job) {
+    bool wanted[MAX_PARTS] = {false};
+    job->args = args;
+    job->folder = bw_option_text(args, "output");
+    if (!job->folder || strcmp(job->folder, "-") == 0)
+        return bw_usage(args->verb, "say which folder it goes to: -o FOLDER.");
+    int seed = 1;
+    if (!bw_option_int(args, "seed", 0, 1000000, &seed)) return BW_EXIT_USAGE;
+    int code = choose_parts(args, wanted);
+    if (code == BW_EXIT_OK) code = bw_load_scheme(args, &job->scheme);
+    if (code == BW_EXIT_OK) code = load_spot(args, &job->scheme, &job->teach.spot);
+    if (code != BW_EXIT_OK) return code;
+    find_date(job->date, sizeof job->date);
+    job->theme = bw_theme_find(bw_option_text(args, "theme"));
+    job->teach.scheme = &job->scheme;
+    job->teach.weak = &job->weak;
+    job->teach.date = job->date;
+    job->teach.paper = bw_option_paper(args);
+    job->teach.large = bw_option_given(args, "large");
+    job->teach.seed = (uint64_t)seed;
+    if (strcmp(bw_option_text(args, "lines"), bw_lines_choice(BW_PASS_SOLID)) == 0)
+        job->ink->lines = BW_PASS_SOLID;
+    code = find_weak(job);
+    return code == BW_EXIT_OK ? make_all(job, wanted) : code;
+}
+
+static int run(const bw_args *args) {
+    bw_teach_job *job = calloc(1, sizeof *job);
+    void *memory = malloc(BW_INK_PAGE_BYTES);
+    char words[200];
+    bw_text why = bw_text_in(words, sizeof words);
+    int code = BW_EXIT_LIMIT;
+    if (!job || !memory) {
+        bw_say_error("there is no memory left for a page.");
+    } else if (!(job->fonts = bw_fonts_open(&why))) {
+        bw_say_error("%s", why.data);
+        code = BW_EXIT_FILE;
+    } else {
+        job->ink = bw_ink_in(memory, BW_INK_PAGE_BYTES);
+        bw_stop_watch();
+        code = run_job(args, job);
+        bw_stop_unwatch();
+    }
+    if (job && job->fonts) bw_fonts_close(job->fonts);
+    free(memory);
+    free(job);
+    return code;
+}
+
+static const bw_option options[] = {
+    {.name = "only", .value = "PARTS", .help = "Only these parts, with commas between them"},
+    {.name = "spot", .value = "CODE", .help = "One player's own copy: the pages of this spot"},
+    {.name = "paper",
+     .value = "PAPER",
+     .choice = bw_paper_choice,
+     .standard = "letter",
+     .help = "Paper size"},
+    {.name = "theme",
+     .value = "THEME",
+     .choice = bw_theme_choice,
+     .standard = "chart",
+     .help = "Colours"},
+    {.name = "lines",
+     .value = "HABIT",
+     .choice = bw_lines_choice,
+     .standard = "run-solid",
+     .help = "Runs solid and passes dashed, or the other way round"},
+    {.name = "large", .help = "The large-print edition: text 16 pt, labels 12 pt"},
+    {.name = "seed", .value = "N", .standard = "1", .help = "Start of the random numbers"},
+};
+
+const bw_command bw_command_teach = {
+    .name = "teach",
+    .operands = "FILE",
+    .least = 1,
+    .most = 1,
+    .summary = "make what the players get: packet, cards, wall sheets, quiz",
+    .text =
+        "Writes into the folder of -o, which is made when it is not there:\n\n"
+        "packet.pdf: the idea on a page; each stage with its calls and rotations; each spot's "
+        "own page, said to the player; the weakest rotations and what to do about them.\n\n"
+        "The weakest rotations come from one quick test of each stage and are a model's "
+        "estimate. The date at the foot is today's, or that of SOURCE_DATE_EPOCH. Every file is "
+        "whole or not there, also when the run is interrupted; one that is there already is "
+        "replaced.\n\n"
+        "With --json: {\"files\": [{\"part\", \"file\", \"pages\"}]}.",
+    .examples = "breakwater teach mine.json -o handouts # everything\n"
+                "breakwater teach mine.json --only packet --spot LL -o low-left # one player's\n"
+                "breakwater teach mine.json --large --paper a4 -o large # large print\n",
+    .options = options,
+    .option_count = BW_COUNT(options),
+    .run = run,
+};

@@ -1,0 +1,52 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "cli/teach_parts.h"
+
+#include "cli/say.h"
+#include "cli/stop.h"
+#include "report/packet.h"
+
+static int make_packet(const bw_teach_job *job, const char *path, int *pages) {
+    *pages = bw_packet_pages(&job->teach);
+    const bw_teach_pages packet = {"packet", *pages, bw_packet_page};
+    return bw_teach_pdf(job, path, &packet);
+}
+
+const bw_teach_part *bw_teach_part_at(int index) {
+    static const bw_teach_part parts[] = {
+        {"packet", "packet.pdf", "the idea, each stage, each spot's own page, what to rehearse",
+         make_packet},
+    };
+    return index < BW_COUNT(parts) ? &parts[index] : NULL;
+}
+
+static bw_status paint(const bw_teach_job *job, const bw_teach_pages *pages, bw_pdf *pdf,
+                       bw_text *why) {
+    for (int n = 1; n <= pages->count; n++) {
+        if (atomic_load(bw_stop_flag())) return BW_LIMIT;
+        bw_status status = pages->page(&job->teach, n, pages->count, job->ink);
+        if (status == BW_NO_ROOM) bw_put(why, "A page has more on it than there is room for.");
+        if (status == BW_OK) status = bw_pdf_page(pdf, job->ink, why);
+        if (status != BW_OK) return status;
+    }
+    return BW_OK;
+}
+
+int bw_teach_pdf(const bw_teach_job *job, const char *path, const bw_teach_pages *pages) {
+    char title[BW_NAME_SIZE + 40], words[400];
+    bw_text why = bw_text_in(words, sizeof words), t = bw_text_in(title, sizeof title);
+    bw_put(&t, job->scheme.name);
+    bw_put(&t, ": ");
+    bw_put(&t, pages->what);
+    const bw_about about = {.title = title};
+    bw_pdf *pdf = bw_pdf_open(path, &about, job->fonts, job->theme, &why);
+    bw_status status = BW_FILE;
+    if (pdf) {
+        status = paint(job, pages, pdf, &why);
+        const bw_status closed = bw_pdf_close(pdf, status == BW_OK, &why);
+        if (status == BW_OK) status = closed;
+    }
+    if (status == BW_OK) return BW_EXIT_OK;
+    if (atomic_load(bw_stop_flag())) return BW_EXIT_INTERRUPTED;
+    bw_say_error("%s", why.used ? why.data : "the page could not be painted.");
+    return bw_exit_code(status);
+}

@@ -1,0 +1,107 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+/// The first page: the idea, for everyone.
+#include "core/level.h"
+#include "draw/book_words.h"
+#include "draw/chart.h"
+#include "draw/key.h"
+#include "draw/scene.h"
+#include "report/packet_parts.h"
+#include "scheme/caption.h"
+#include "trial/words.h"
+
+/// The stage the idea is told with: four in, the first there is otherwise.
+static int idea_stage(const bw_scheme *scheme) {
+    const int four = bw_scheme_stage(scheme, 4);
+    return four >= 0 ? four : 0;
+}
+
+/// The whole unit at home, as wide as the page allows.
+static void put_chart(bw_paging *p, int stage_index) {
+    const bw_scheme *scheme = p->teach->scheme;
+    const bw_stage *stage = &scheme->stages[stage_index];
+    const bw_window window = bw_window_unit(scheme);
+    const double wide = bw_min(bw_min(p->width, 370), bw_view_width(window, 250));
+    const double x = p->x + (p->width - wide) / 2;
+    const bw_view view = bw_view_fit(window, x + BW_BORDER, p->y + BW_BORDER, wide - 2 * BW_BORDER);
+    const double height = view.box.height + 2 * BW_BORDER;
+    bw_paging_room(p, height);
+    bw_paging_scale(p, view.scale);
+    if (p->ink) {
+        const bw_view here =
+            bw_view_fit(window, x + BW_BORDER, p->y + BW_BORDER, wide - 2 * BW_BORDER);
+        bw_station homes[BW_MAX_SPOTS];
+        for (int s = 0; s < stage->defenders; s++)
+            homes[s] = (bw_station){stage->spots[s].home, BW_DUTY_HOLD, -1};
+        const bw_scene scene = {
+            .scheme = scheme, .stage = stage_index, .stations = homes, .beside = BW_BESIDE_NAME};
+        bw_ink_begin(p->ink, BW_TAG_FIGURE, "Where each man stands before the ball moves.");
+        bw_draw_scene(p->ink, &scene, &here, bw_marks_large(), false);
+        bw_ink_end(p->ink);
+    }
+    p->y += height + 14;
+}
+
+static void put_idea(bw_paging *p, int stage) {
+    char words[BW_PACKET_LINE];
+    bw_paging_text(
+        p, BW_ROLE_TEXT, 4,
+        "They have more men than we have until ours are back. So we guard the ground in "
+        "front of our goal, not the men on it, and make them throw over us. One man meets "
+        "the ball. The others cover behind him. Nobody chases.");
+    bw_text t = bw_text_in(words, sizeof words);
+    bw_say_rule(p->teach->scheme, stage, &t);
+    for (size_t i = 0; i < t.used; i++) { // its lines become one paragraph
+        if (words[i] == '\n') words[i] = i + 1 < t.used ? ' ' : '\0';
+    }
+    bw_paging_text(p, BW_ROLE_TEXT, 10, words);
+}
+
+/// The words that set up each stage, in the order they come.
+static void put_calls(bw_paging *p) {
+    const bw_scheme *scheme = p->teach->scheme;
+    char line[BW_PACKET_LINE];
+    bw_paging_heading(p, BW_TAG_H2, BW_TYPE_SUBHEAD, "The calls");
+    for (int s = 0; s < scheme->stage_count; s++) {
+        const bw_stage *stage = &scheme->stages[s];
+        bw_text t = bw_text_in(line, sizeof line);
+        if (stage->call[0])
+            bw_put_call(&t, stage->call);
+        else
+            bw_put(&t, "No call yet");
+        bw_put(&t, ": ");
+        bw_say_stage(stage, &t);
+        const size_t before = t.used;
+        bw_put(&t, "; ");
+        bw_say_completes(scheme, s, &t);
+        if (t.used == before + 2) t.used = before;
+        t.data[t.used] = '\0';
+        bw_put(&t, ".");
+        bw_paging_text(p, BW_ROLE_TEXT, 2, line);
+    }
+    bw_paging_text(
+        p, BW_ROLE_TEXT, 8,
+        "The goalkeeper counts and calls the stage; everyone says it again. Each man says "
+        "his own word when he is in his place.");
+}
+
+void bw_packet_idea(bw_paging *p) {
+    const bw_scheme *scheme = p->teach->scheme;
+    const int stage = idea_stage(scheme);
+    char line[BW_PACKET_LINE];
+    bw_paging_page(p, BW_KEY_DEFENDER | BW_KEY_KEEPER, "The idea", false);
+    bw_paging_heading(p, BW_TAG_H1, 26, scheme->name);
+    bw_text t = bw_text_in(line, sizeof line);
+    if (scheme->team[0]) {
+        bw_put(&t, scheme->team);
+        bw_put(&t, ". ");
+    }
+    bw_put(&t, "How we defend when we are short.");
+    bw_paging_text(p, BW_ROLE_SOFT_TEXT, 8, line);
+    put_idea(p, stage);
+    put_chart(p, stage);
+    put_calls(p);
+    if (scheme->notes[0]) {
+        bw_paging_heading(p, BW_TAG_H2, BW_TYPE_SUBHEAD, "From the coach");
+        bw_paging_text(p, BW_ROLE_TEXT, 0, scheme->notes);
+    }
+}

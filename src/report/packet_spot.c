@@ -1,0 +1,177 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+/// A player's own page: only what he has to know, said to him.
+#include "draw/book_words.h"
+#include "draw/chart.h"
+#include "draw/key.h"
+#include "draw/landmark_order.h"
+#include "draw/own.h"
+#include "report/packet_parts.h"
+#include "scheme/caption.h"
+
+/// The charts: small enough for a dozen to a page, large enough that a yard shows.
+static const double chart_wide = 108;
+static const double chart_gap = 9; // to the words beside it
+static const double row_gap = 8;
+
+/// One place of the ball: what it is called and what he does then.
+typedef struct own_cell {
+    char title[2 * BW_NAME_SIZE], job[4 * BW_NAME_SIZE], place[BW_NAME_SIZE];
+    bw_vec ball;
+    bw_station stations[BW_MAX_SPOTS];
+} own_cell;
+
+static void fill_cell(const bw_scheme *scheme, const bw_plan *plan, int stage, int spot,
+                      int landmark, own_cell *cell) {
+    char job[sizeof cell->job];
+    cell->ball = scheme->landmarks[landmark].at;
+    bw_where(plan, cell->ball, NULL, 0, cell->stations);
+    bw_text t = bw_text_in(cell->title, sizeof cell->title);
+    bw_put(&t, "Ball ");
+    bw_say_at(scheme, cell->ball, &t);
+    bw_put(&t, ":");
+    t = bw_text_in(job, sizeof job);
+    bw_say_your_job(scheme, stage, spot, &cell->stations[spot], cell->ball, &t);
+    t = bw_text_in(cell->job, sizeof cell->job);
+    bw_put(&t, job);
+    bw_put(&t, ".");
+    t = bw_text_in(cell->place, sizeof cell->place);
+    bw_teach_place(scheme, cell->stations[spot].at, &t);
+}
+
+/// Draws a cell, or with ink NULL measures it; returns its height.
+static double put_cell(bw_ink *ink, const bw_scheme *scheme, const own_cell *cell, int stage,
+                       int spot, double x, double y, double width) {
+    const bw_view view = bw_view_fit(bw_window_unit(scheme), x + BW_BORDER, y + BW_BORDER,
+                                     chart_wide - 2 * BW_BORDER);
+    const double words = x + chart_wide + chart_gap, room = width - chart_wide - chart_gap;
+    if (ink) {
+        const bw_own own = {.scheme = scheme,
+                            .stage = stage,
+                            .spot = spot,
+                            .stations = cell->stations,
+                            .ball = cell->ball,
+                            .from = &scheme->stages[stage].spots[spot].home};
+        bw_ink_begin(ink, BW_TAG_FIGURE, cell->title);
+        bw_draw_own(ink, &own, &view);
+        bw_ink_end(ink);
+    }
+    double at = y - 3;
+    at += bw_put_column(ink, BW_ROLE_TEXT, BW_BOLD, words, at, room, cell->title);
+    at += bw_put_column(ink, BW_ROLE_TEXT, BW_REGULAR, words, at, room, cell->job) + 1;
+    at += bw_put_column(ink, BW_ROLE_SOFT_TEXT, BW_REGULAR, words, at, room, cell->place);
+    return bw_max(at - y, view.box.height + 2 * BW_BORDER);
+}
+
+static void say_head(const bw_scheme *scheme, const bw_stage *stage, int s, bw_text *out) {
+    const bw_spot *spot = &stage->spots[s];
+    if (stage->match_up) {
+        bw_put(out, "Take the nearest man");
+        if (stage->call[0]) {
+            bw_put(out, " on ");
+            bw_put_call(out, stage->call);
+        }
+        bw_put(out, ". Until you have one, stand as shown; at first ");
+        bw_teach_place(scheme, spot->home, out);
+        bw_put(out, ".");
+    } else {
+        bw_put(out, "Your place before the ball moves: ");
+        bw_teach_place(scheme, spot->home, out);
+        bw_put(out, ".");
+        if (stage->call[0]) {
+            bw_put(out, " You go there on ");
+            bw_put_call(out, stage->call);
+            bw_put(out, ".");
+        }
+    }
+    if (spot->call[0]) {
+        bw_put(out, " Call ");
+        bw_put_call(out, spot->call);
+        bw_put(out, stage->match_up ? " when you have him." : " when you are in it.");
+    }
+}
+
+static void put_head(bw_paging *p, const char *title, int stage_index, int s) {
+    const bw_scheme *scheme = p->teach->scheme;
+    const bw_stage *stage = &scheme->stages[stage_index];
+    char line[BW_PACKET_LINE];
+    const double beside = bw_put_disc(p->ink, stage->spots[s].id, p->x, p->y + 13);
+    if (p->ink)
+        bw_heading(p->ink, BW_TAG_H1, BW_ROLE_TEXT, BW_TYPE_HEAD, p->x + beside,
+                   p->y + BW_TYPE_HEAD + 1, p->width - beside, title);
+    p->y += BW_TYPE_HEAD + 13;
+    bw_text t = bw_text_in(line, sizeof line);
+    say_head(scheme, stage, s, &t);
+    bw_paging_text(p, BW_ROLE_TEXT, 9, line);
+}
+
+/// What the model says he is late for; nothing when he is not.
+static void say_late(const bw_teach *teach, int stage, int s, bw_text *out) {
+    int said = 0;
+    for (int i = 0; i < teach->weak->count && said < 2; i++) {
+        const bw_weak *weak = &teach->weak->weak[i];
+        for (int k = 0; k < weak->men && weak->stage == stage; k++) {
+            if (weak->man[k].spot != s) continue;
+            bw_put(out, said++ ? "; " : "Go early. The model has you late with the ball from ");
+            bw_put(out, weak->from_name);
+            bw_put(out, " to ");
+            bw_put(out, weak->to_name);
+            bw_put(out, ", by about ");
+            bw_put_fixed(out, weak->man[k].seconds, 1);
+            bw_put(out, "\xC2\xA0s");
+        }
+    }
+    if (said) bw_put(out, ".");
+}
+
+/// The rows of cells; `late` stands in the free half of the last row when there is one. Returns whether
+/// it does.
+static bool put_cells(bw_paging *p, int stage, int spot, const char *late) {
+    const bw_scheme *scheme = p->teach->scheme;
+    int order[2 * BW_MAX_LANDMARKS];
+    const int count = bw_landmark_order(scheme, order);
+    bw_plan plan;
+    bw_plan_build(scheme, stage, &plan);
+    double width;
+    const int columns = bw_packet_columns(p, &width);
+    const double step = width + BW_PACKET_GUTTER;
+    bool said = false;
+    for (int i = 0; i < count; i += columns) {
+        own_cell cells[2];
+        double height = 0;
+        const int here = count - i < columns ? count - i : columns;
+        for (int c = 0; c < here; c++) {
+            fill_cell(scheme, &plan, stage, spot, order[i + c], &cells[c]);
+            height = bw_max(height, put_cell(NULL, scheme, &cells[c], stage, spot, 0, 0, width));
+        }
+        if (here < columns) {
+            said = true;
+            height = bw_max(height,
+                            bw_put_column(NULL, BW_ROLE_TEXT, BW_REGULAR, 0, 0, width, late) - 3);
+        }
+        bw_paging_room(p, height);
+        for (int c = 0; c < here && p->ink; c++)
+            put_cell(p->ink, scheme, &cells[c], stage, spot, p->x + c * step, p->y, width);
+        if (here < columns && p->ink && late[0])
+            bw_put_column(p->ink, BW_ROLE_TEXT, BW_REGULAR, p->x + here * step, p->y - 3, width,
+                          late);
+        bw_paging_scale(p, bw_packet_scale(scheme, chart_wide));
+        p->y += height + row_gap;
+    }
+    return said;
+}
+
+void bw_packet_spot(bw_paging *p, int stage_index, int s) {
+    const bw_stage *stage = &p->teach->scheme->stages[stage_index];
+    char title[3 * BW_NAME_SIZE], late[BW_PACKET_LINE];
+    bw_text t = bw_text_in(title, sizeof title);
+    bw_put(&t, "You are ");
+    bw_put(&t, stage->spots[s].name);
+    bw_put(&t, ". ");
+    bw_say_stage(stage, &t);
+    bw_paging_page(p, BW_KEY_YOU | BW_KEY_MATE | BW_KEY_BALL | BW_KEY_FROM_HOME, title, false);
+    put_head(p, title, stage_index, s);
+    t = bw_text_in(late, sizeof late);
+    say_late(p->teach, stage_index, s, &t);
+    const bool said = put_cells(p, stage_index, s, late);
+    if (!said && late[0]) bw_paging_text(p, BW_ROLE_TEXT, 0, late);
+}

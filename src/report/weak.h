@@ -1,0 +1,40 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+/// The weakest rotations of a scheme, from one quick break for each of its stages: what packet, quiz
+/// and practice put first.
+#ifndef BW_REPORT_WEAK_H
+#define BW_REPORT_WEAK_H
+
+#include "trial/trial.h"
+
+enum { BW_WEAK_LIST = 12, BW_WEAK_MEN = 3 };
+
+/// A man late for a rotation.
+typedef struct bw_weak_man {
+    int spot; ///< in the stage
+    double seconds, metres;
+} bw_weak_man;
+
+typedef struct bw_weak {
+    int stage;                                           ///< index in scheme->stages
+    bw_vec from, to;                                     ///< of the ball
+    int from_at, to_at;                                  ///< landmarks, or -1
+    char from_name[BW_NAME_SIZE], to_name[BW_NAME_SIZE]; ///< "left wing", "crease"
+    double cost;                                         ///< goals in one break, a model's estimate
+    int men;                                             ///< those called late, latest first
+    bw_weak_man man[BW_WEAK_MEN];
+} bw_weak;
+
+typedef struct bw_weak_list {
+    int count;
+    bw_weak weak[BW_WEAK_LIST]; ///< by falling cost
+} bw_weak_list;
+
+/// The breaks to run, one for each stage: six attackers (four against three), the usual set, ball up
+/// top, the scheme's late men. Fills def and effort of trials[BW_MAX_STAGES]; returns how many.
+int bw_weak_trials(const bw_scheme *scheme, uint64_t seed, bw_trial *trials);
+
+/// Takes in the rotations of a trial that has a result. Those between matched-up men have no spots to
+/// name and are left out; so are those that cost next to nothing.
+void bw_weak_take(const bw_ground *ground, const bw_trial *trial, bw_weak_list *list);
+
+#endif

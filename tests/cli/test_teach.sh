@@ -1,0 +1,93 @@
+# SPDX-License-Identifier: GPL-3.0-or-later
+# `teach`: the folder, its files, and nothing half done when it is interrupted.
+. "${BW_ROOT:?}/tests/cli/lib.sh"
+scheme=$BW_ROOT/examples/terns.json
+out=$scratch/handouts
+export SOURCE_DATE_EPOCH=1776470400
+
+run 0 teach "$scheme" -o "$out" --json
+json 'j.files.length > 0 && j.files.every(f => f.part && f.file && f.pages >= 0)'
+talks "packet.pdf"
+check "the packet is a PDF" sh -c "head -c 5 '$out/packet.pdf' | grep -q %PDF-"
+cp "$out/packet.pdf" "$scratch/first.pdf"
+run 0 teach "$scheme" -o "$out" --only packet
+check "the same bytes twice" cmp -s "$out/packet.pdf" "$scratch/first.pdf"
+run 0 teach "$scheme" -o "$scratch/own" --only packet --spot LL --paper a4 --large --json
+json 'j.files.length === 1 && j.files[0].pages < 20'
+
+# Words in reading order, sizes and boxes as the file has them.
+pdftotext "$scratch/first.pdf" "$scratch/words"
+order() { # FILE WORDS...: one after the other
+    file=$1
+    shift
+    at=0
+    for words; do
+        line=$(grep -nF -- "$words" "$file" | cut -d: -f1 | awk -v at="$at" '$1 >= at' | head -1)
+        [ -n "$line" ] || return 1
+        at=$line
+    done
+}
+check "in reading order" order "$scratch/words" "Harbour" "They have more men" "The calls" \
+    "You are low left" "Ball behind the goal:" "hold your post," "What to rehearse first"
+check "Letter" sh -c "pdfinfo '$scratch/first.pdf' | grep -q '612 x 792'"
+check "A4" sh -c "pdfinfo '$scratch/own/packet.pdf' | grep -q 'A4'"
+check "dated" grep -qF "2026-04-18" "$scratch/words"
+
+run 2 teach "$scheme"
+talks "-o FOLDER"
+run 2 teach "$scheme" -o "$scratch/never" --only packets
+talks "did you mean \"packet\"?"
+run 1 teach "$scheme" -o "$scratch/never" --spot ZZ
+talks "no stage has a spot \"ZZ\""
+run 3 teach "$scheme" -o "$scratch/no/folder"
+check "nothing is left of a refusal" test ! -e "$scratch/never"
+: >"$scratch/file"
+run 3 teach "$scheme" -o "$scratch/file"
+
+# Interrupted at any moment: files whole or not there, nothing else, exit code 130 (or done before).
+sanitised && finish
+# Most rounds with a scheme that needs no test of its breaks, so that they fall into drawing and saving.
+mkdir "$scratch/cut"
+node -e '
+    const fs = require("fs"), scheme = JSON.parse(fs.readFileSync(process.argv[1], "utf8"));
+    scheme.stages = scheme.stages.filter(stage => stage.defenders === 6);
+    delete scheme.late;
+    delete scheme.lessons;
+    fs.writeFileSync(process.argv[2], JSON.stringify(scheme));' "$scheme" "$scratch/quick.json"
+run 0 teach "$scratch/quick.json" -o "$scratch/cut"
+rm -f "$scratch"/cut/*
+whole() {
+    for file in "$scratch"/cut/* "$scratch"/cut/.[!.]*; do
+        [ -e "$file" ] || continue
+        case $file in
+            *.pdf) tail -c 8 "$file" | grep -q '%%EOF' || return 1 ;;
+            *) return 1 ;;
+        esac
+    done
+}
+round=0
+while [ "$round" -lt 30 ]; do
+    round=$((round + 1))
+    signal=INT
+    [ $((round % 2)) -eq 0 ] || signal=TERM
+    # A shell has its background programs ignore SIGINT; env gives it back.
+    input=$scratch/quick.json
+    [ $((round % 6)) -ne 0 ] || input=$scheme
+    env --default-signal=INT,TERM "$BREAKWATER" teach "$input" -o "$scratch/cut" \
+        >/dev/null 2>"$scratch/err" &
+    pid=$!
+    sleep "$(awk -v r="$round" 'BEGIN { printf "%.3f", 0.01 + (r * 7919 % 101) / 101 * 0.35 }')"
+    kill -s "$signal" "$pid" 2>/dev/null
+    wait "$pid"
+    code=$?
+    what="round $round ($signal)"
+    checks=$((checks + 1))
+    case $code in
+        0 | 130) ;;
+        143) ;; # before the program was watching, or after all was done
+        *) fail "exit code $code" ;;
+    esac
+    check "whole or not there" whole
+    rm -f "$scratch"/cut/*
+done
+finish
