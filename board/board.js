@@ -151,6 +151,7 @@ export class Board {
 
   #speakSoon() {
     clearTimeout(this.timers.speak);
+    if (this.modes.now?.alone) return; // the caption is of a field that is put away
     this.timers.speak = setTimeout(() => {
       this.say(this.late ? `${this.view.caption} ${this.late}` : this.view.caption);
     }, settled);

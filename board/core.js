@@ -45,6 +45,8 @@ export class Core {
     /** @type {Layout} */
     this.layout = JSON.parse(this.textAt(this.call.layout()));
     this.input = this.call.input();
+    /** What this is an instance of, for a worker to make another. @type {WebAssembly.Module | null} */
+    this.module = null;
     this.inputRoom = this.call.input_room();
   }
 
@@ -134,6 +136,8 @@ export class Core {
 
 /** @param {Uint8Array<ArrayBuffer>} bytes */
 export async function loadCore(bytes) {
-  const { instance } = await WebAssembly.instantiate(bytes, {});
-  return new Core(instance);
+  const { instance, module } = await WebAssembly.instantiate(bytes, {});
+  const core = new Core(instance);
+  core.module = module;
+  return core;
 }

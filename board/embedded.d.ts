@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What tools/build-board.mjs puts into the page, or beside it: bytes, and one text.
+// What tools/build-board.mjs puts into the page, or beside it: bytes, one text, and a worker.
 declare module 'embedded:core' {
   const load: () => Promise<Uint8Array<ArrayBuffer>>;
   export default load;
@@ -15,4 +15,8 @@ declare module 'embedded:bold' {
 declare module 'embedded:demo' {
   const load: () => Promise<string>;
   export default load;
+}
+declare module 'embedded:worker' {
+  const start: () => Promise<Worker>;
+  export default start;
 }

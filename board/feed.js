@@ -66,12 +66,11 @@ export function textOf(bytes) {
 }
 
 /**
- * Opens a document. Returns null, or the sentence with which it was refused; then what was open
- * stays open.
- * @param {Core} core @param {string} text @param {boolean} keep stage, ball and attackers
- * @returns {string | null}
+ * A document's tokens into the core, for it to take. Returns null, or the sentence about a text that no
+ * core can be fed.
+ * @param {Core} core @param {string} text @returns {string | null}
  */
-export function take(core, text, keep) {
+export function hand(core, text) {
   try {
     JSON.parse(text);
   } catch (error) {
@@ -84,6 +83,18 @@ export function take(core, text, keep) {
   } catch (error) {
     return error instanceof Error ? error.message : String(error);
   }
+  return null;
+}
+
+/**
+ * Opens a document. Returns null, or the sentence with which it was refused; then what was open
+ * stays open.
+ * @param {Core} core @param {string} text @param {boolean} keep stage, ball and attackers
+ * @returns {string | null}
+ */
+export function take(core, text, keep) {
+  const unfit = hand(core, text);
+  if (unfit) return unfit;
   if (core.call.take(keep ? 1 : 0) === 0) return null;
   const { message, pointer } = core.refusal();
   return pointer === '' ? message : `${message} (at ${pointer})`;

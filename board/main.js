@@ -8,6 +8,7 @@ import { Board } from './board.js';
 import { Design } from './design.js';
 import { family } from './paint.js';
 import { loadCore } from './core.js';
+import { TestMode } from './test.js';
 import { offerLooks } from './look.js';
 import { open } from './served.js';
 
@@ -25,6 +26,7 @@ async function start() {
   offerLooks(board);
   await open(board, await demo());
   board.modes.register(new Design(board));
+  board.modes.register(new TestMode(board));
   document.documentElement.dataset.ready = 'true';
 }
 

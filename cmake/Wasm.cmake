@@ -12,7 +12,7 @@ find_program(BW_WASM_CC NAMES clang-14 clang REQUIRED)
 find_program(BW_WASM_LD NAMES wasm-ld-14 wasm-ld REQUIRED)
 set(BW_WASM ${BW_PAGES}/wasm/breakwater.wasm)
 set(BW_WASM_TEST ${BW_PAGES}/wasm/breakwater-test.wasm)
-set(BW_WASM_TESTS_ONLY web/golden web/agree)
+set(BW_WASM_TESTS_ONLY web/golden web/agree web/agree_tests)
 
 set(objects "")
 set(test_objects "")

@@ -21,6 +21,7 @@ const assets = {
   regular: { file: join(fonts, 'B612-Regular.otf'), kind: 'binary', name: 'regular.otf' },
   bold: { file: join(fonts, 'B612-Bold.otf'), kind: 'binary', name: 'bold.otf' },
   demo: { file: join(root, 'examples/terns.json'), kind: 'text', name: 'example.json' },
+  worker: { text: await bundle('test-worker.js', { format: 'iife' }), kind: 'worker', name: 'worker.js' },
 };
 const template = await readFile(join(root, 'board/index.html'), 'utf8');
 const style = await bundle('style.css');
@@ -37,20 +38,22 @@ function page(policy, styleTag, scriptTag) {
 }
 
 const classic = await bundle('main.js', { format: 'iife', plugins: [embed(assets, false)] });
-const one = page([`script-src ${hash(classic)} 'wasm-unsafe-eval'`, `style-src ${hash(style)}`, 'img-src blob:'],
+const one = page([`script-src ${hash(classic)} 'wasm-unsafe-eval'`, `style-src ${hash(style)}`, 'img-src blob:',
+  'worker-src blob:'],
   `<style>${style}</style>`, `<script>${classic}</script>`);
 await put(join(out, 'breakwater-board.html'), one);
 
 const folder = join(out, 'static');
 const modular = await bundle('main.js', { format: 'esm', plugins: [embed(assets, true)] });
 const parts = page(
-  ["script-src 'self' 'wasm-unsafe-eval'", "style-src 'self'", "img-src 'self' blob: data:", "connect-src 'self'"],
+  ["script-src 'self' 'wasm-unsafe-eval'", "style-src 'self'", "img-src 'self' blob: data:", "connect-src 'self'",
+    "worker-src 'self'"],
   '<link rel="stylesheet" href="board.css">', '<script type="module" src="board.js"></script>');
 await put(join(folder, 'index.html'), parts);
 await put(join(out, 'served.html'), fill(parts, { '<html lang="en">': '<html lang="en" data-served>' }));
 await put(join(folder, 'board.js'), modular);
 await put(join(folder, 'board.css'), style);
-for (const { file, name } of Object.values(assets)) await put(join(folder, name), await readFile(file));
+for (const { file, name, text } of Object.values(assets)) await put(join(folder, name), text ?? await readFile(file));
 
 const size = Buffer.byteLength(one);
 console.log(`${out}/breakwater-board.html: ${Math.round(size / 1000)} kB`);

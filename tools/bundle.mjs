@@ -22,7 +22,9 @@ export async function bundle(file, more = {}) {
 /**
  * `import load from 'embedded:NAME'` gives a function that promises the bytes of a file, or its text.
  * `assets`: NAME -> { file, kind: 'binary' | 'text', name }. With `apart`, the file lies beside the
- * script under `name` and is fetched; otherwise it is inside the script, bytes compressed.
+ * script under `name` and is fetched; otherwise it is inside the script, bytes compressed. Of kind
+ * 'worker' it is a script's `text`, and what is promised is a worker that runs it: from beside, or from
+ * an address made for it, since a page from disk may start no other.
  */
 export const embed = (assets, apart) => ({
   name: 'embed',
@@ -33,22 +35,30 @@ export const embed = (assets, apart) => ({
       const id = path.slice('embedded:'.length);
       const { kind, name } = assets[id];
       return { resolveDir: root, contents: apart ? fetching(kind, name)
-        : `import inside from 'inside:${id}'; ${kind === 'text' ? plain : inflating}` };
+        : `import inside from 'inside:${id}'; ${unpacking[kind]}` };
     });
     build.onLoad({ filter: /.*/, namespace: 'inside' }, async ({ path }) => {
-      const { file, kind } = assets[path.slice('inside:'.length)];
-      const bytes = await readFile(file);
-      return { contents: kind === 'text' ? bytes : gzipSync(bytes, { level: 9 }), loader: kind };
+      const { file, kind, text } = assets[path.slice('inside:'.length)];
+      if (kind === 'binary') return { contents: gzipSync(await readFile(file), { level: 9 }), loader: kind };
+      return { contents: text ?? await readFile(file), loader: 'text' };
     });
   },
 });
 
-const plain = 'export default async () => inside;';
-const inflating = `export default async () => {
+const unpacking = {
+  text: 'export default async () => inside;',
+  binary: `export default async () => {
   const stream = new Blob([inside]).stream().pipeThrough(new DecompressionStream('gzip'));
   return new Uint8Array(await new Response(stream).arrayBuffer());
-};`;
-const fetching = (kind, name) => `export default async () => {
+};`,
+  worker: `export default async () => {
+  const address = URL.createObjectURL(new Blob([inside], { type: 'text/javascript' }));
+  try { return new Worker(address); } finally { setTimeout(() => URL.revokeObjectURL(address), 60000); }
+};`,
+};
+const fetching = (kind, name) => kind === 'worker'
+  ? `export default async () => new Worker(new URL('${name}', import.meta.url));`
+  : `export default async () => {
   const answer = await fetch(new URL('${name}', import.meta.url));
   if (!answer.ok) throw new Error('${name} did not come');
   return ${kind === 'text' ? 'answer.text()' : 'new Uint8Array(await answer.arrayBuffer())'};

@@ -13,6 +13,7 @@ EMBEDDED(core);
 EMBEDDED(regular);
 EMBEDDED(bold);
 EMBEDDED(example);
+EMBEDDED(worker);
 EMBEDDED(file);
 #define BYTES(name) bw_board_##name, bw_board_##name##_end
 
@@ -24,6 +25,7 @@ static const bw_asset assets[] = {
     {"/regular.otf", "font/otf", BYTES(regular)},
     {"/bold.otf", "font/otf", BYTES(bold)},
     {"/example.json", "application/json", BYTES(example)},
+    {"/worker.js", "text/javascript; charset=utf-8", BYTES(worker)},
 };
 
 static const bw_asset one_file = {"/breakwater-board.html", "text/html; charset=utf-8",

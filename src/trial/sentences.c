@@ -88,6 +88,18 @@ void bw_say_rotation(const bw_ground *ground, const bw_rotation *r, bw_text *out
     bw_say_node(ground, r->to, out);
 }
 
+void bw_say_cost(const bw_rotation *r, bw_text *out) {
+    bw_put(out, "Costs about ");
+    bw_put_fixed(out, 100 * r->cost, 1);
+    bw_put(out, " goals in 100 breaks: thrown ");
+    bw_put_int(out, bw_in_100(r->use));
+    bw_put(out, " times in 100, then worth ");
+    bw_put_int(out, bw_in_100(r->moving));
+    bw_put(out, " in 100 as it is and ");
+    bw_put_int(out, bw_in_100(r->set));
+    bw_put(out, " if all were in place.");
+}
+
 void bw_say_behind(const bw_ground *ground, const bw_rotation *r, bw_text *out) {
     int said = 0;
     for (int i = 0; i < r->behind_count && said < 2; i++) {

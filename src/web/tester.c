@@ -21,10 +21,12 @@ void bw_tester_reset(bw_tester *t) {
     t->effort = bw_effort_default();
     t->running = t->film_side = -1;
     t->frame_count = 0;
+    t->progress = (bw_trial_progress){BW_TRIAL_TYPICAL, 0, 0};
+    t->error.status = BW_OK;
+    t->error.pointer[0] = t->error.message[0] = '\0';
 }
 
-/// Forgets a side's results and the film made of them.
-static void forget(bw_tester *t, int side) {
+void bw_tester_forget(bw_tester *t, int side) {
     t->side[side].tested = false;
     if (t->running == side) t->running = -1;
     if (t->film_side != side) return;
@@ -34,7 +36,7 @@ static void forget(bw_tester *t, int side) {
 
 bw_status bw_tester_take(bw_tester *t, int side, bw_tree *tree) {
     bw_tester_side *s = &t->side[side];
-    forget(t, side);
+    bw_tester_forget(t, side);
     s->built = s->open = false;
     if (!bw_tree_finish(tree)) {
         t->error = tree->error;
@@ -50,7 +52,7 @@ void bw_tester_level(bw_tester *t, int side, int level) {
     if (s->level == level) return;
     s->level = level;
     s->built = false;
-    forget(t, side);
+    bw_tester_forget(t, side);
 }
 
 void bw_tester_usual(bw_tester *t) {
@@ -124,7 +126,7 @@ static bw_status build(bw_tester *t, bw_tester_side *s) {
 
 bw_status bw_tester_begin(bw_tester *t, int side) {
     bw_tester_side *s = &t->side[side];
-    forget(t, side);
+    bw_tester_forget(t, side);
     bw_status status = build(t, s);
     if (status != BW_OK) return status;
     s->trial.def = t->def;

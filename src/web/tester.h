@@ -52,6 +52,9 @@ void bw_tester_reset(bw_tester *t);
 /// t->error says why and the side is empty.
 bw_status bw_tester_take(bw_tester *t, int side, bw_tree *tree);
 
+/// Forgets a side's results.
+void bw_tester_forget(bw_tester *t, int side);
+
 /// Another level for a side, -1 the scheme's own.
 void bw_tester_level(bw_tester *t, int side, int level);
 

@@ -28,6 +28,11 @@ int bw_page_test_take(int side) {
     return (int)bw_tester_take(&tester, side, &bw_page_board()->tree);
 }
 
+BW_EXPORT(bw_page_test_forget)
+void bw_page_test_forget(int side) {
+    if (is_side(side)) bw_tester_forget(&tester, side);
+}
+
 BW_EXPORT(bw_page_test_level)
 void bw_page_test_level(int side, int level) {
     if (is_side(side) && level >= -1 && level < bw_level_count())

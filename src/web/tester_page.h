@@ -14,6 +14,7 @@ void bw_page_test_reset(void);
 
 /// Takes the fed document as side 0 or 1: 0 when it was taken.
 int bw_page_test_take(int side);
+void bw_page_test_forget(int side);
 void bw_page_test_level(int side, int level);
 
 void bw_page_test_usual(void);

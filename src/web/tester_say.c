@@ -104,6 +104,13 @@ void bw_tester_say(const bw_tester *t, bw_test_word word, int side, int index, b
         if (index < bw_weak_shown(trial))
             bw_say_rotation(&s->ground, &trial->whatif.weak[index], out);
         break;
+    case BW_TEST_WORD_COST:
+        if (index < bw_weak_shown(trial)) bw_say_cost(&trial->whatif.weak[index], out);
+        break;
+    case BW_TEST_WORD_RANGE:
+        if (index <= BW_MAX_SECONDS)
+            bw_say_range(trial->curve.typical[index], trial->curve.error[index], out);
+        break;
     case BW_TEST_WORD_BEHIND:
         if (index < bw_weak_shown(trial))
             bw_say_behind(&s->ground, &trial->whatif.weak[index], out);

@@ -19,7 +19,9 @@ typedef enum bw_test_word {
     BW_TEST_WORD_LIMIT,    ///< paragraph by index
     BW_TEST_WORD_STEP,     ///< "2 passes to 4 at left wing, completed 94 in 100. LL is 0.4 s late."
     BW_TEST_WORD_ROTATION, ///< "Top centre to left wing", by index
+    BW_TEST_WORD_COST,     ///< what it costs
     BW_TEST_WORD_BEHIND,   ///< who is late in it
+    BW_TEST_WORD_RANGE, ///< "26 to 30": typical at second `index`, two standard errors either side
     BW_TEST_WORD_PROGRESS, ///< "Best play: 4 of 10 seconds of the curve"; the running side's
     BW_TEST_WORD_COMPARE,  ///< A and B, by index: within the answer's seconds, plateau, best
     BW_TEST_WORD_LATE_MAN, ///< "first midfielder", of side's scheme by index

@@ -12,7 +12,7 @@ static void every_part_is_there(void) {
         CHECK(bw_asset_length(asset) > 1000);
         CHECK(bw_asset_find(asset->path) == asset);
     }
-    CHECK_INT(count, 7);
+    CHECK_INT(count, 8);
     CHECK(bw_asset_at(-1) == NULL);
 }
 
@@ -32,6 +32,7 @@ static void parts_are_what_they_say(void) {
     CHECK(begins(bw_asset_find("/"), "<!doctype html>", 15));
     CHECK(begins(bw_asset_find("/core.wasm"), "\0asm\1\0\0\0", 8));
     CHECK(begins(bw_asset_find("/bold.otf"), "OTTO", 4));
+    CHECK(begins(bw_asset_find("/worker.js"), "\"use strict\";", 13));
     CHECK(begins(bw_asset_find("/example.json"), "{", 1));
     CHECK(begins(bw_asset_one_file(), "<!doctype html>", 15));
 }
