@@ -33,7 +33,6 @@ export class Board {
     this.field = new Field(this, /** @type {HTMLElement} */ (document.getElementById('field')));
     this.words = new Words(this);
     this.modes = new Modes(this);
-    addEventListener('resize', () => this.wake());
   }
 
   /** Opens a document. True when it was taken. @param {string} text */
@@ -172,6 +171,6 @@ export class Board {
   /** @param {number} theme */
   dress(theme) {
     this.look = wear(this.core, theme);
-    this.wake();
+    this.field.resized(); // with other letters
   }
 }

@@ -11,10 +11,9 @@ import { Rule } from './rule.js';
 const severities = ['Note', 'Warning', 'Error'];
 
 const hints = [
-  'Drag the ball, or tap where it goes. The unit runs there at its real speed. '
-    + 'A line from a man leads to his place: the thinner it is, the later he is.',
-  'Drag a man to where he stands before the ball pulls him anywhere.',
-  'Put the ball at a named place, then drag a man to where he must be there.',
+  'Drag the ball, or tap where it goes. The unit runs there at its real speed.',
+  'Homes: drag a man to where he stands before the ball pulls him anywhere.',
+  'Pins: put the ball at a named place, then drag a man to where he must be there.',
 ];
 
 export class Design {
@@ -57,8 +56,13 @@ export class Design {
     return hints[view.mode];
   }
 
+  enter() {
+    this.rule.watch(true);
+  }
+
   /** No other mode edits. */
   leave() {
+    this.rule.watch(false);
     if (this.board.view.mode !== Mode.play) this.#edit(Mode.play);
   }
 

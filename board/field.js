@@ -12,6 +12,8 @@ import { Zoom } from './zoom.js';
 const hit = 24;           // CSS px from a token's middle that still take hold of it
 const still = 4;          // CSS px a finger may slip in a tap
 const above = 84;         // CSS px (22 mm) from the finger to the callout
+const leastKey = 260;     // CSS px: a narrower key gets a row of its own
+const around = 300;       // CSS px above and below the chart on a wide page
 const step = 0.5, stride = 2; // shown units an arrow key moves, and with shift
 
 /** May this token be moved in this mode? @param {View} view @param {Token} token */
@@ -28,6 +30,8 @@ export class Field {
     this.canvas = /** @type {HTMLCanvasElement} */ (box.querySelector('canvas'));
     this.tokens = /** @type {HTMLElement} */ (box.querySelector('#tokens'));
     this.callout = /** @type {HTMLElement} */ (box.querySelector('output'));
+    this.invite = /** @type {HTMLElement} */ (box.querySelector('#invite'));
+    this.touched = false;
     this.key = /** @type {HTMLCanvasElement} */ (document.getElementById('key'));
     this.explained = ''; // what the key below the chart was drawn for
     this.scale = 4 / 3; // CSS px in a point
@@ -36,6 +40,10 @@ export class Field {
     this.drag = null;
     /** Where the focused token was when it got the focus, for Esc. */
     this.before = { token: -1, x: 0, y: 0 };
+    /** @type {{width: number, height: number, key: number} | null} */
+    this.measured = null;
+    new ResizeObserver(() => this.resized()).observe(/** @type {HTMLElement} */ (box.closest('main')));
+    addEventListener('resize', () => this.resized());
     this.zoom = new Zoom(board, box, () => this.abandon());
     box.addEventListener('pointerdown', (event) => this.#down(event));
     box.addEventListener('pointermove', (event) => this.#move(event));
@@ -45,12 +53,26 @@ export class Field {
     box.addEventListener('keydown', (event) => this.#keys(event));
   }
 
-  /** Room for the chart, CSS px. */
+  /** Room for the chart and for its key, CSS px. Asking a page for its sizes is slow, so it is done only
+   * after something may have changed them. */
   room() {
-    const width = /** @type {HTMLElement} */ (this.box.parentElement).clientWidth;
+    if (this.measured) return this.measured;
+    const main = /** @type {HTMLElement} */ (this.box.closest('main'));
+    const chart = /** @type {HTMLElement} */ (document.getElementById('chart'));
     const wide = window.matchMedia('(min-width: 60rem)').matches;
-    const height = wide ? Math.max(420, innerHeight - 270) : Math.max(280, innerHeight * 0.72);
-    return { width, height };
+    const watched = !wide && document.documentElement.classList.contains('watch');
+    const gap = parseFloat(getComputedStyle(main).paddingLeft);
+    const width = wide ? chart.clientWidth : main.clientWidth - 2 * gap;
+    const height = wide ? Math.max(420, innerHeight - around) : innerHeight * (watched ? 0.4 : 0.72);
+    const beside = width - /** @type {HTMLElement} */ (this.zoom.whole.parentElement).offsetWidth - 17;
+    this.measured = { width, height: Math.max(height, 200), key: beside < leastKey ? width : beside };
+    return this.measured;
+  }
+
+  /** The page may have other room now. */
+  resized() {
+    this.measured = null;
+    this.board.wake();
   }
 
   /** The newest finger position into the core: once a frame. */
@@ -85,26 +107,20 @@ export class Field {
     const busy = String(view.running !== 0);
     if (this.box.getAttribute('aria-busy') !== busy) this.box.setAttribute('aria-busy', busy);
     this.#callOut(view);
+    this.#inviteTo(view);
     this.zoom.show(view);
   }
 
   /** The key, when what it must explain has changed. @param {View} view */
   showKey(view) {
     const duties = view.token.map((token) => token.duty).sort().join();
-    const width = this.#keyRoom();
+    const { key: width } = this.room();
     const now = [duties, view.mode, view.danger, view.attackers > 0, view.lines, this.scale, width, devicePixelRatio,
       this.board.look.colours.join()].join();
     if (now === this.explained) return;
     this.explained = now;
     this.board.core.call.key(width / this.scale);
     show(this.board, this.key, this.scale);
-  }
-
-  /** Width for the key: beside the buttons below the field when that is enough, else all there is. */
-  #keyRoom() {
-    const under = /** @type {HTMLElement} */ (this.key.parentElement);
-    const beside = under.clientWidth - /** @type {HTMLElement} */ (this.zoom.whole.parentElement).offsetWidth - 17;
-    return beside < 260 ? under.clientWidth : beside;
   }
 
   /** @param {View} view @param {Token} token @param {number} i */
@@ -134,6 +150,14 @@ export class Field {
       && button.getAttribute('aria-label') !== token.label) {
       button.setAttribute('aria-label', token.label);
     }
+  }
+
+  /** Until the first touch, the ball says what to do with it. @param {View} view */
+  #inviteTo(view) {
+    this.invite.hidden = this.touched || view.mode !== Mode.play;
+    const [ball] = view.token;
+    this.invite.style.left = `${ball.px * this.scale + hit}px`;
+    this.invite.style.top = `${ball.py * this.scale}px`;
   }
 
   /** @param {View} view */
@@ -178,6 +202,7 @@ export class Field {
   /** @param {PointerEvent} event */
   #down(event) {
     if (this.drag || event.button !== 0 || !event.isPrimary) return;
+    this.touched = true;
     const p = this.#point(event), token = this.#under(p), view = this.board.view;
     const grip = token < 0 ? { x: 0, y: 0 }
       : { x: p.x - view.token[token].px * this.scale, y: p.y - view.token[token].py * this.scale };

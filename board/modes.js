@@ -59,7 +59,7 @@ export class Modes {
       if (one === mode) this.nav.children[i].setAttribute('aria-current', 'page');
       else this.nav.children[i].removeAttribute('aria-current');
     });
-    for (const part of ['chart', 'words', 'view']) find(part, HTMLElement).hidden = !!mode.alone;
+    for (const part of ['chart', 'words', 'places', 'view']) find(part, HTMLElement).hidden = !!mode.alone;
     document.documentElement.dataset.mode = mode.id;
     mode.renew?.();
     mode.enter?.();

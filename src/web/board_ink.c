@@ -108,7 +108,7 @@ static void collect(sketch *k, bw_labels *labels) {
 
 /// Named places of the ball: a small dot each.
 static void draw_landmarks(const sketch *k) {
-    bw_ink_fill(k->ink, BW_ROLE_SOFT_LINE);
+    bw_ink_fill(k->ink, BW_ROLE_BALL);
     for (int l = 0; l < k->board->scheme.landmark_count; l++)
         bw_path_circle(k->ink, bw_view_point(k->view, k->board->scheme.landmarks[l].at), 1.7);
 }
