@@ -1,26 +1,42 @@
 # SPDX-License-Identifier: GPL-3.0-or-later
-# bw_room(NAME [PURE] [THREADS] [USES room...] [PACKAGES pkg-config-module...])
+# bw_room(NAME [PURE] [THREADS] [USES room...] [PACKAGES pkg-config-module...] [LOADS module...])
 #   makes the library bw_NAME from src/NAME/*.c. PURE rooms see nothing but the freestanding C
 #   headers (tools/check-includes); the others may use POSIX. Packages are asked for, and linked,
 #   only where a room with sources needs them.
+#   LOADS are packages whose headers are used and whose libraries the room opens when it needs them.
 #   An assembler file (.S) holds data that becomes part of the program: the fonts.
 # bw_program(PROGRAM FOLDER [THREADS] [USES room...])  the same for the program itself.
 find_package(PkgConfig REQUIRED)
 
 set(BW_ROOMS "")
 
+# The imported target of a package into ${out}; ends the configuration when there is none.
+function(bw_find_package target package out)
+  string(MAKE_C_IDENTIFIER "BW_${package}" prefix)
+  if(NOT TARGET PkgConfig::${prefix})
+    pkg_check_modules(${prefix} QUIET IMPORTED_TARGET ${package})
+    if(NOT TARGET PkgConfig::${prefix})
+      message(FATAL_ERROR "${target} needs the library ${package}, which pkg-config does not "
+                          "find. `make setup` installs what is missing on Debian 12.")
+    endif()
+  endif()
+  set(${out} PkgConfig::${prefix} PARENT_SCOPE)
+endfunction()
+
 function(bw_packages target)
   foreach(package IN LISTS ARGN)
-    string(MAKE_C_IDENTIFIER "BW_${package}" prefix)
-    if(NOT TARGET PkgConfig::${prefix})
-      pkg_check_modules(${prefix} QUIET IMPORTED_TARGET ${package})
-      if(NOT TARGET PkgConfig::${prefix})
-        message(FATAL_ERROR "${target} needs the library ${package}, which pkg-config does not "
-                            "find. `make setup` installs what is missing on Debian 12.")
-      endif()
-    endif()
-    target_link_libraries(${target} PRIVATE PkgConfig::${prefix})
+    bw_find_package(${target} ${package} imported)
+    target_link_libraries(${target} PRIVATE ${imported})
   endforeach()
+endfunction()
+
+function(bw_loads target)
+  foreach(package IN LISTS ARGN)
+    bw_find_package(${target} ${package} imported)
+    target_include_directories(${target} SYSTEM PRIVATE
+      $<TARGET_PROPERTY:${imported},INTERFACE_INCLUDE_DIRECTORIES>)
+  endforeach()
+  target_link_libraries(${target} PRIVATE ${CMAKE_DL_LIBS})
 endfunction()
 
 function(bw_native target)
@@ -36,7 +52,7 @@ function(bw_threads target)
 endfunction()
 
 function(bw_room name)
-  cmake_parse_arguments(PARSE_ARGV 1 ROOM "PURE;THREADS" "" "USES;PACKAGES")
+  cmake_parse_arguments(PARSE_ARGV 1 ROOM "PURE;THREADS" "" "USES;PACKAGES;LOADS")
   file(GLOB sources CONFIGURE_DEPENDS ${CMAKE_SOURCE_DIR}/src/${name}/*.c
                                       ${CMAKE_SOURCE_DIR}/src/${name}/*.S)
   file(GLOB fonts CONFIGURE_DEPENDS ${CMAKE_SOURCE_DIR}/assets/fonts/*)
@@ -56,6 +72,9 @@ function(bw_room name)
     target_compile_options(${target} PRIVATE ${BW_PROTOTYPES})
     target_link_libraries(${target} PUBLIC ${ROOM_USES})
     bw_packages(${target} ${ROOM_PACKAGES})
+    if(ROOM_LOADS)
+      bw_loads(${target} ${ROOM_LOADS})
+    endif()
     if(NOT ROOM_PURE)
       bw_native(${target})
       target_link_libraries(${target} PUBLIC m)

@@ -35,6 +35,8 @@ _breakwater() {
         draw:--seconds) return ;;
         draw:--level) words='youth-u11 youth-u13 youth-u15 high-school college' ;;
         draw:--seed) return ;;
+        draw:--film) return ;;
+        draw:--width) return ;;
         draw:--paper) words='letter a4' ;;
         draw:--theme) words='chart sun dark mono' ;;
         draw:--lines) words='run-solid pass-solid' ;;
@@ -120,7 +122,7 @@ _breakwater() {
                 new) words='--shape --level --field --name --force --json --output --units --no-color --help --version' ;;
                 check) words='--json --output --units --no-color --help --version' ;;
                 where) words='--stage --ball --attackers --set --men --json --output --units --no-color --help --version' ;;
-                draw) words='--stage --ball --attackers --set --men --danger --answer --offence --defence --start --late --seconds --level --seed --paper --theme --lines --format --dpi --json --output --units --no-color --help --version' ;;
+                draw) words='--stage --ball --attackers --set --men --danger --answer --offence --defence --start --late --seconds --level --seed --film --width --paper --theme --lines --format --dpi --json --output --units --no-color --help --version' ;;
                 test) words='--set --offence --defence --start --late --seconds --level --seed --quick --paper --theme --lines --format --dpi --json --output --units --no-color --help --version' ;;
                 teach) words='--only --spot --paper --theme --lines --large --seed --json --output --units --no-color --help --version' ;;
                 rehearse) words='--stage --players --minutes --goals --numbers --plain --paper --theme --lines --format --dpi --json --output --units --no-color --help --version' ;;

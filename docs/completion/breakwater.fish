@@ -45,6 +45,8 @@ complete -c breakwater -n '__fish_seen_subcommand_from draw' -l late -x -d 'How 
 complete -c breakwater -n '__fish_seen_subcommand_from draw' -l seconds -x -d 'Time the offence is given for the answer, 1 to 10'
 complete -c breakwater -n '__fish_seen_subcommand_from draw' -l level -x -a 'youth-u11 youth-u13 youth-u15 high-school college' -d 'Whose legs, throws and shots; the scheme\'s level when not given'
 complete -c breakwater -n '__fish_seen_subcommand_from draw' -l seed -x -d 'Of the simulated breaks: the same seed, the same figures'
+complete -c breakwater -n '__fish_seen_subcommand_from draw' -l film -x -d 'A lesson at true speed, as a film'
+complete -c breakwater -n '__fish_seen_subcommand_from draw' -l width -x -d 'Width of a film in pixels'
 complete -c breakwater -n '__fish_seen_subcommand_from draw' -l paper -x -a 'letter a4' -d 'Paper size'
 complete -c breakwater -n '__fish_seen_subcommand_from draw' -l theme -x -a 'chart sun dark mono' -d 'Colours'
 complete -c breakwater -n '__fish_seen_subcommand_from draw' -l lines -x -a 'run-solid pass-solid' -d 'Runs solid and passes dashed, or the other way round'

@@ -4,6 +4,7 @@
 #include "cli/break_options.h"
 #include "cli/draw_answer.h"
 #include "cli/draw_chart.h"
+#include "cli/draw_film.h"
 #include "cli/load.h"
 #include "cli/pages.h"
 #include "cli/say.h"
@@ -70,18 +71,27 @@ static const char *given_of(const bw_args *args, const char *const *names, int c
     return NULL;
 }
 
-/// Whether the options go together: those of a break with --answer, those of a chart without.
-static bool options_agree(const bw_args *args) {
-    static const char *const chart[] = {"stage", "ball", "attackers", "men", "danger"};
-    static const char *const play[] = {"offence", "defence", "start", "late",
-                                       "seconds", "level",   "seed"};
-    const bool answer = bw_option_given(args, "answer");
-    const char *stray =
-        answer ? given_of(args, chart, BW_COUNT(chart)) : given_of(args, play, BW_COUNT(play));
+static const char *const chart_options[] = {"stage", "ball", "attackers", "men", "danger"};
+static const char *const play_options[] = {"offence", "defence", "start", "late",
+                                           "seconds", "level",   "seed"};
+static const char *const page_options[] = {"paper", "format", "dpi", "answer", "set"};
+
+static bool refuse(const bw_args *args, const char *stray, const char *what) {
     if (!stray) return true;
-    bw_usage(args->verb, answer ? "--%s does not go with --answer." : "--%s goes with --answer.",
-             stray);
+    bw_usage(args->verb, what, stray);
     return false;
+}
+
+/// Whether the options go together: those of a film, of a break with --answer, of a chart without.
+static bool options_agree(const bw_args *args) {
+    const char *chart = given_of(args, chart_options, BW_COUNT(chart_options));
+    const char *play = given_of(args, play_options, BW_COUNT(play_options));
+    const char *page = given_of(args, page_options, BW_COUNT(page_options));
+    if (bw_option_given(args, "film"))
+        return refuse(args, chart ? chart : play ? play : page, "--%s does not go with --film.");
+    if (bw_option_given(args, "width")) return refuse(args, "width", "--%s goes with --film.");
+    return bw_option_given(args, "answer") ? refuse(args, chart, "--%s does not go with --answer.")
+                                           : refuse(args, play, "--%s goes with --answer.");
 }
 
 static int run(const bw_args *args) {
@@ -89,6 +99,7 @@ static int run(const bw_args *args) {
     if (!options_agree(args)) return BW_EXIT_USAGE;
     int code = bw_load_scheme(args, &scheme);
     if (code != BW_EXIT_OK) return code;
+    if (bw_option_given(args, "film")) return bw_draw_film(args, &scheme);
     bw_paper paper = bw_option_paper(args);
     if (bw_option_given(args, "answer")) return bw_draw_answer(args, &scheme, paper);
     bool ball = bw_option_given(args, "ball");
@@ -110,6 +121,8 @@ static const bw_option options[] = {
     {.name = "danger", .help = "On one chart: tint where a free shot is dangerous at this level"},
     {.name = "answer", .help = "The offence's best answer to a break, moment by moment"},
     BW_BREAK_OPTIONS,
+    {.name = "film", .value = "LESSON", .help = "A lesson at true speed, as a film"},
+    {.name = "width", .value = "N", .standard = "1280", .help = "Width of a film in pixels"},
     BW_PAGE_OPTIONS,
 };
 
@@ -119,20 +132,25 @@ const bw_command bw_command_draw = {
     .least = 1,
     .most = 1,
     .summary = "draw the picture book, a stage of it, one chart, or what beats it",
-    .text = "Without --stage and --ball it is the whole book: a cover with the ball places and the "
-            "calls, the shapes at a glance, then for each stage who does what and a chart for "
-            "every landmark, and the lessons. All to scale, with a scale bar and a key.\n\n"
-            "The ending of the file tells its format. A book as SVG or PNG is one file a page, "
-            "numbered before the ending. Files are written whole or not at all; one that is there "
-            "already is replaced.\n\n"
-            "With --answer it is a film strip: the break that --offence, --defence, --set, --start "
-            "and --late choose, as in test, played as well as it can be, with everyone's path to "
-            "scale from picture to picture.\n\n"
-            "With --json: {\"pages\",\"files\":[...]}.",
+    .text =
+        "Without --stage and --ball it is the whole book: a cover with the ball places and the "
+        "calls, the shapes at a glance, then for each stage who does what and a chart for "
+        "every landmark, and the lessons. All to scale, with a scale bar and a key.\n\n"
+        "The ending of the file tells its format. A book as SVG or PNG is one file a page, "
+        "numbered before the ending. Files are written whole or not at all; one that is there "
+        "already is replaced.\n\n"
+        "With --answer it is a film strip: the break that --offence, --defence, --set, --start "
+        "and --late choose, as in test, played as well as it can be, with everyone's path to "
+        "scale from picture to picture.\n\n"
+        "With --film a lesson is played at true speed: the ball flies and the men run, react and "
+        "are late by the model of the scheme's level. The ending of the file chooses .mp4, "
+        ".webm or .gif (no wider than 640 pixels); .vtt writes its captions as a WebVTT file.\n\n"
+        "With --json: {\"pages\",\"files\":[...]}, of a film {\"seconds\",\"files\":[...]}.",
     .examples = "breakwater draw mine.json -o book.pdf # the book\n"
                 "breakwater draw mine.json --stage 4 --paper a4 -o four.pdf # one stage of it\n"
                 "breakwater draw mine.json --stage 4 --ball x --theme mono -o x.png # one chart\n"
-                "breakwater draw mine.json --answer --set 1-4-1 -o strip.pdf # what beats it\n",
+                "breakwater draw mine.json --answer --set 1-4-1 -o strip.pdf # what beats it\n"
+                "breakwater draw mine.json --film round -o round.mp4 # a lesson, moving\n",
     .options = options,
     .option_count = BW_COUNT(options),
     .run = run,

@@ -88,19 +88,19 @@ double bw_draw_key(bw_ink *ink, uint32_t keys, double x, double y) {
     return at > 0 ? at - entry_gap : 0;
 }
 
-double bw_draw_key_rows(bw_ink *ink, uint32_t keys, double width) {
-    const double row = BW_KEY_ROW, indent = BW_KEY_INDENT, gap = 14;
-    double x = indent, y = row / 2;
+double bw_draw_key_rows(bw_ink *ink, uint32_t keys, double x, double y, double width) {
+    const double gap = 14;
+    double at = BW_KEY_INDENT, tall = BW_KEY_ROW;
     for (int entry = 0; entry < BW_KEY_COUNT; entry++) {
         const uint32_t one = keys & 1u << entry;
         if (!one) continue;
         const double wide = bw_draw_key(NULL, one, 0, 0);
-        if (x > indent && x + wide > width) {
-            x = indent;
-            y += row;
+        if (at > BW_KEY_INDENT && at + wide > width) {
+            at = BW_KEY_INDENT;
+            tall += BW_KEY_ROW;
         }
-        bw_draw_key(ink, one, x, y);
-        x += wide + gap;
+        if (ink) bw_draw_key(ink, one, x + at, y + tall - BW_KEY_ROW / 2);
+        at += wide + gap;
     }
-    return y + row / 2;
+    return tall;
 }

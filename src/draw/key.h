@@ -42,7 +42,7 @@ double bw_draw_key(bw_ink *ink, uint32_t keys, double x, double y);
 #define BW_KEY_ROW 20.0
 #define BW_KEY_INDENT 2.0
 
-/// The same in as many rows as `width` asks for, from the top left of the page down. Returns the height.
-double bw_draw_key_rows(bw_ink *ink, uint32_t keys, double width);
+/// The same in as many rows as `width` asks for, from the top left corner (x, y) down. Returns the height.
+double bw_draw_key_rows(bw_ink *ink, uint32_t keys, double x, double y, double width);
 
 #endif

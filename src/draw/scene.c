@@ -4,6 +4,7 @@
 #include "draw/scene.h"
 
 #include "draw/chart.h"
+#include "draw/keeper.h"
 #include "draw/label.h"
 #include "draw/metrics.h"
 
@@ -13,14 +14,9 @@ static const double stayed = 1.5;
 /// A name longer than this share of the chart's width is left out: the code on the disc is enough.
 static const double longest = 0.35;
 
-/// A ball this far to the side has the goalkeeper at the end of his way, metres.
-static const double shaded = 7;
-
-/// Where the goalkeeper's mark stands: clear of the goal line, on the ball's side of the mouth.
 static bw_vec keeper_at(const bw_scene *scene, const bw_view *view, bw_mark_size size) {
-    const double reach = 0.35 * bw_field_at(scene->scheme->field)->goal * view->scale;
-    const double side = scene->ball ? bw_clamp(scene->ball->x / shaded, -1, 1) : 0;
-    return bw_v(view->origin.x + side * reach, view->origin.y - size.radius * 0.76 - 2.5);
+    return bw_keeper_point(view, bw_field_at(scene->scheme->field), size,
+                           scene->ball ? scene->ball->x : 0);
 }
 
 static int duty_of(const bw_scene *scene, int spot) {

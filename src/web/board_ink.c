@@ -6,6 +6,7 @@
 #include "core/level.h"
 #include "draw/chart.h"
 #include "draw/danger.h"
+#include "draw/keeper.h"
 #include "draw/label.h"
 #include "draw/marks.h"
 #include "draw/path.h"
@@ -15,7 +16,6 @@ static const double small_chart = 330; // points: a narrower chart has small mar
 static const double figures_room = 15; // left and below
 static const double edge = 1.5;        // right and above
 static const double late_shown = 0.15; // s: less is on time
-static const double shaded = 7;        // m: a ball this far aside has the goalkeeper at his post
 
 /// Everything one picture needs.
 typedef struct sketch {
@@ -60,9 +60,8 @@ static int duty_of(const sketch *k, int spot) {
 }
 
 static bw_vec keeper_at(const sketch *k) {
-    const double reach = 0.35 * bw_field_at(k->board->scheme.field)->goal * k->view->scale;
-    const double side = homes(k) ? 0 : bw_clamp(k->board->ball.x / shaded, -1, 1);
-    return bw_v(k->view->origin.x + side * reach, k->view->origin.y - k->size.radius * 0.76 - 2.5);
+    return bw_keeper_point(k->view, bw_field_at(k->board->scheme.field), k->size,
+                           homes(k) ? 0 : k->board->ball.x);
 }
 
 /// A man's duty, or, while he is late, how many seconds he is from his place.

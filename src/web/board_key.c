@@ -22,7 +22,7 @@ void bw_board_key(bw_board *board, double width) {
     bw_ink *ink = bw_ink_in(board->page, sizeof board->page);
     ink->lines = board->lines;
     bw_ink_page(ink, width, 1);
-    ink->height = bw_draw_key_rows(ink, keys, width);
+    ink->height = bw_draw_key_rows(ink, keys, 0, 0, width);
     if (!board->danger) return;
     ink->height += BW_KEY_ROW;
     bw_draw_danger_key(ink, BW_KEY_INDENT, ink->height - BW_KEY_ROW / 2);

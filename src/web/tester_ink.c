@@ -62,5 +62,5 @@ void bw_tester_draw_key(const bw_tester *t, double width, void *memory, size_t s
     bw_ink *ink = bw_ink_in(memory, size);
     ink->lines = t->lines;
     bw_ink_page(ink, width, 1);
-    ink->height = bw_draw_key_rows(ink, keys, width);
+    ink->height = bw_draw_key_rows(ink, keys, 0, 0, width);
 }
