@@ -18,6 +18,7 @@ export class Board {
   constructor(core) {
     this.core = core;
     this.roles = core.names(List.roles);
+    this.theme = 0;
     this.look = wear(core, 0);
     this.picked = 0;
     this.view = core.view();
@@ -60,6 +61,16 @@ export class Board {
       this.warn(null);
     }
     this.#renewed();
+  }
+
+  /** Another text of the document that is open, as one edit. True when it was taken. @param {string} text */
+  adopt(text) {
+    const refused = take(this.core, text, true);
+    this.warn(refused && `Not taken up: ${refused}.`);
+    if (refused) return false;
+    this.history.push(new TextDecoder().decode(this.core.save()));
+    this.#renewed();
+    return true;
   }
 
   /** Forgets what a broken-off edit did. */
@@ -170,6 +181,7 @@ export class Board {
 
   /** @param {number} theme */
   dress(theme) {
+    this.theme = theme;
     this.look = wear(this.core, theme);
     this.field.resized(); // with other letters
   }

@@ -1,45 +1,60 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Scheme files in and out, and the picture. The file is the document: nothing is kept elsewhere.
-import { picture } from './easel.js';
-import { find } from './dom.js';
-import { button, make, pane } from './panes.js';
+// Scheme files in and out. The file is the document; what is in none yet is told, and kept in the crash
+// journal meanwhile.
+import { List } from './core.js';
+import { find, write } from './dom.js';
+import { Journal } from './journal.js';
+import { Left } from './left.js';
+import { downloads, filePicker } from './savers.js';
 import { textOf } from './feed.js';
 
 /** @typedef {import('./board.js').Board} Board */
+/** @typedef {import('./savers.js').Saver} Saver */
 
-const magnify = 3; // pixels of a picture for each CSS px of the chart
-
-/** @typedef {import('./server.js').Server} Server */
-/** @typedef {import('./server.js').Refused} Refused */
+const manyEdits = 10, longTime = 10 * 60 * 1000; // ms: unsaved, the coach is asked to save
+const minute = 60 * 1000;
 
 /** Letters, digits and dashes only. @param {string} name */
-function fileName(name) {
+export function fileName(name) {
   const plain = name.toLowerCase().replace(/[^a-z0-9]+/g, '-').replace(/^-|-$/g, '');
   return plain || 'scheme';
 }
 
-/** Hands a file to the browser's downloads. @param {Blob} blob @param {string} name */
-export function download(blob, name) {
-  const link = document.createElement('a');
-  link.href = URL.createObjectURL(blob);
-  link.download = name;
-  link.click();
-  setTimeout(() => URL.revokeObjectURL(link.href), 60000);
+/** "14:32", and the day when it is not today's. @param {number} when */
+export function clock(when) {
+  const date = new Date(when), time = date.toLocaleTimeString([], { hour: '2-digit', minute: '2-digit' });
+  if (date.toDateString() === new Date().toDateString()) return time;
+  return `${date.toLocaleDateString([], { day: 'numeric', month: 'long' })}, ${time}`;
 }
 
 export class Files {
-  /** @param {Board} board @param {Server | null} [server] */
-  constructor(board, server = null) {
+  /** @param {Board} board @param {boolean} [guest] a player's device: nothing of it is kept */
+  constructor(board, guest = false) {
     this.board = board;
-    this.server = server;
-    this.guest = server?.hello.shared ?? false; // a player's device: nothing of it is kept
-    this.tag = '';      // of the text in the server's file; '' while another is on the board
-    this.name = '';     // of the file that was opened
-    this.kept = '';     // the text that is in a file
-    this.when = '';
-    /** @type {HTMLDialogElement | undefined} */
-    this.pane = undefined;
+    this.guest = guest;
+    this.name = '';     // of the file
+    this.kept = '';     // the text that is in it
+    this.saved = '';    // how it came there, in words; "" when it was only opened
+    this.seen = '';     // the text at the last change
+    this.edits = 0;     // since it was kept
+    this.since = 0;     // when the first of them was made
+    this.nagged = false;
+    this.opening = false; // a document: what changes then is no edit
     this.line = find('saved', HTMLParagraphElement);
+    /** Ways to save, best first. @type {Saver[]} */
+    this.savers = [filePicker(), downloads()];
+    this.journal = new Journal((words) => {
+      const line = find('keeping', HTMLParagraphElement);
+      line.hidden = words === null;
+      write(line, words ?? '');
+    });
+    this.left = new Left(this);
+    this.#wire();
+    board.changed = () => this.#changed();
+  }
+
+  #wire() {
+    const { board } = this;
     const input = find('file', HTMLInputElement);
     find('open', HTMLButtonElement).addEventListener('click', () => input.click());
     input.addEventListener('change', () => {
@@ -48,7 +63,10 @@ export class Files {
       if (file) this.open(file);
     });
     find('save', HTMLButtonElement).addEventListener('click', () => this.save());
-    find('picture', HTMLButtonElement).addEventListener('click', () => this.picture());
+    find('save-as', HTMLButtonElement).addEventListener('click', () => {
+      for (const saver of this.savers) saver.forget?.();
+      this.save();
+    });
     document.addEventListener('dragover', (event) => event.preventDefault());
     document.addEventListener('drop', (event) => {
       event.preventDefault();
@@ -58,153 +76,168 @@ export class Files {
     addEventListener('beforeunload', (event) => {
       if (board.history.text !== this.kept && !this.guest) event.preventDefault();
     });
-    board.changed = () => this.tell();
+    setInterval(() => this.tell(), minute);
+  }
+
+  /** One more way to save, tried by its rank. @param {Saver} saver */
+  offer(saver) {
+    this.savers.push(saver);
+    this.savers.sort((a, b) => a.rank - b.rank);
   }
 
   /** The example that the page brings. @param {string} text */
   begin(text) {
-    this.board.open(text);
-    this.kept = this.board.history.text;
-    this.tell();
+    this.#put(text);
+    this.#opened('');
   }
 
-  /** The coach's file, or the one the coach shares; the example where there is none.
-   * @param {string} example */
-  async beginServed(example) {
-    const { hello } = /** @type {Server} */ (this.server);
-    if (hello.rights === 'nobody' || !hello.scheme) return this.begin(example);
-    await this.fetch();
-    if (!this.name) this.begin(example);
-  }
-
-  /** The server's file onto the board. */
-  async fetch() {
-    const server = /** @type {Server} */ (this.server);
-    try {
-      const { text, tag } = await server.load();
-      const read = textOf(new TextEncoder().encode(text));
-      if ('refused' in read) throw new Error(`${read.refused}.`);
-      if (!this.board.open(read.text)) return;
-      this.name = server.hello.name || 'The coach\'s scheme';
-      this.tag = server.coach ? tag : '';
-      this.when = '';
-      this.kept = this.board.history.text;
-      this.tell();
-    } catch (error) {
-      this.board.warn(`Not opened: ${/** @type {Error} */ (error).message}`);
-    }
+  /** Opens a text on the board. @param {string} text */
+  #put(text) {
+    this.opening = true;
+    const taken = this.board.open(text);
+    this.opening = false;
+    return taken;
   }
 
   /** @param {File} file */
   async open(file) {
-    const read = textOf(new Uint8Array(await file.arrayBuffer()));
-    if ('refused' in read) {
-      this.board.warn(`Not opened: ${read.refused}.`);
-      return;
-    }
-    if (!this.board.open(read.text)) return;
-    this.tag = '';
-    this.name = file.name;
-    this.when = '';
-    this.kept = this.board.history.text;
-    this.tell();
+    if (!this.openBytes(new Uint8Array(await file.arrayBuffer()), file.name)) return;
     this.board.say(`Opened ${file.name}.`);
   }
 
-  save() {
-    if (this.tag) this.put();
-    else this.handOver();
+  /** True when it was a scheme. @param {Uint8Array} bytes @param {string} name of the file */
+  openBytes(bytes, name) {
+    const read = textOf(bytes);
+    if ('refused' in read) this.board.warn(`Not opened: ${read.refused}.`);
+    if ('refused' in read || !this.#put(read.text)) return false;
+    for (const saver of this.savers) saver.forget?.(); // another file than the one saved to before
+    this.#opened(name);
+    return true;
   }
 
-  /** Into the server's file. What was read from it, and nothing else, is written over. */
-  async put() {
-    const text = this.board.history.text;
-    try {
-      this.tag = await /** @type {Server} */ (this.server).save(text, this.tag);
-    } catch (error) {
-      const refused = /** @type {Refused} */ (error);
-      if (refused.status === 412) this.conflict();
-      else this.board.warn(`Not saved: ${refused.message}`);
-      return;
+  /** @param {string} file */
+  #opened(file) {
+    const { core, history } = this.board;
+    const [id, name] = [0, 1].map((i) => core.textAt(core.call.name(List.scheme, i)));
+    this.name = file;
+    this.#inFile('');
+    this.journal.about(id, name, history.text, file);
+    if (!this.guest) this.left.look();
+  }
+
+  /** What is on the board is in a file now. @param {string} saved how, in words */
+  #inFile(saved) {
+    this.kept = this.seen = this.board.history.text;
+    this.saved = saved;
+    this.edits = 0;
+    this.nagged = false;
+    this.tell();
+  }
+
+  #changed() {
+    const { text } = this.board.history;
+    if (this.opening) return;
+    if (text === this.seen) return this.tell();
+    this.seen = text;
+    if (text === this.kept) this.edits = 0;
+    else if (this.edits++ === 0) this.since = Date.now();
+    this.#keep(text === this.kept ? '' : text);
+    this.tell();
+  }
+
+  /** @param {string} text */
+  async #keep(text) {
+    if (!this.guest) await this.journal.keep(text);
+    this.tell();
+  }
+
+  /** Puts work that was left behind on the board, in no file yet: on the document that is open as an edit,
+   * so that Undo leads back; another document is opened. True when it could be taken.
+   * @param {import('./journal.js').Entry} entry */
+  async resume(entry) {
+    const { board, journal } = this;
+    if (entry.key.startsWith(journal.key)) {
+      if (!board.adopt(entry.text)) return false;
+    } else {
+      if (!this.#put(entry.text)) return false;
+      journal.resume(entry);
+      this.name = entry.file;
+      this.#inFile('');
+      this.kept = '';
+      this.edits = 1;
     }
-    this.board.warn(null);
-    this.kept = text;
-    this.stamp();
-    this.tell();
-    this.board.say(`Saved to ${this.name}.`);
+    this.since = entry.when;
+    await this.#keep(board.history.text);
+    if (journal.kept === board.history.text) await journal.throwAway(entry); // it has a new copy now
+    return true;
   }
 
-  /** The file was edited elsewhere: neither that nor this is lost. */
-  conflict() {
-    this.pane ??= pane('conflict-pane', 'Not saved', [
-      make('p', 'The file was changed or taken away since this page read it. Save a copy of what is on '
-        + 'the board first; opening the file again puts it aside.'),
-      button('Save a copy', () => this.handOver(`copy-of-${this.name}`)),
-      button('Open the file again', () => {
-        this.pane?.close();
-        this.fetch();
-      }),
-    ]);
-    this.pane.showModal();
-  }
-
-  stamp() {
-    this.when = new Date().toLocaleTimeString([], { hour: '2-digit', minute: '2-digit' });
-  }
-
-  /** To the browser's downloads. @param {string} [copy] its name, when it is only a copy */
-  handOver(copy) {
-    const name = copy ?? (this.name || `${this.baseName()}.json`);
-    const bytes = this.board.core.save();
-    download(new Blob([bytes], { type: 'application/json' }), name);
-    this.board.say(`Saved as ${name}.`);
-    if (copy) return;
-    this.name = name;
-    this.kept = this.board.history.text;
-    this.stamp();
-    this.tell();
+  async save() {
+    const { board } = this, bytes = board.core.save(), { text } = board.history;
+    const name = this.name || `${this.baseName()}.json`;
+    const troubles = [];
+    for (const saver of this.savers.filter((saver) => saver.can())) {
+      try {
+        const { name: now, words } = await saver.save(name, bytes);
+        this.name = now;
+        this.#wasSaved(text, `${words} at ${clock(Date.now())}`);
+        board.warn(troubles.length > 0 ? `${troubles.join(' ')} Instead ${words}.` : null);
+        return;
+      } catch (error) {
+        if (error instanceof DOMException && error.name === 'AbortError') {
+          board.say('Not saved: no file was chosen.');
+          return;
+        }
+        troubles.push(`Not saved the usual way (${error instanceof Error ? error.message : error}).`);
+      }
+    }
+    board.warn(`${troubles.join(' ')} What you did is still on the board.`);
   }
 
   /** What files of this scheme are called, without an ending. */
   baseName() {
-    return fileName(this.title());
+    return fileName(find('scheme-name', HTMLSpanElement).textContent ?? '');
   }
 
-  title() {
-    return find('scheme-name', HTMLSpanElement).textContent ?? '';
-  }
-
-  /** What is true of the file: a download is handed to the browser, and that much is said. */
-  tell() {
-    const changed = this.board.history.text !== this.kept;
-    if (this.tag) this.line.textContent = this.tellServed(changed);
-    else if (this.guest && changed) this.line.textContent = `${this.name}, changed here; nothing of that is kept.`;
-    else if (changed) this.line.textContent = this.when
-      ? `Changed since ${this.name} was handed to the browser's downloads at ${this.when}.`
-      : 'Changed, not saved yet.';
-    else if (this.when) this.line.textContent =
-      `Saved: ${this.name} was handed to the browser's downloads at ${this.when}.`;
-    else this.line.textContent = this.name ? `${this.name}, unchanged.` : 'The example scheme, unchanged.';
-  }
-
-  /** Of the server's file. @param {boolean} changed */
-  tellServed(changed) {
-    if (changed) return this.when ? `Changed since ${this.name} was saved at ${this.when}.`
-      : `${this.name}, changed, not saved yet.`;
-    return this.when ? `Saved to ${this.name} at ${this.when}.` : `${this.name}, unchanged.`;
-  }
-
-  async picture() {
-    this.board.field.draw();
-    const canvas = picture(this.board, this.board.field.scale, magnify);
-    /** @type {Blob | null} */
-    const blob = await new Promise((done) => canvas.toBlob(done));
-    if (!blob) {
-      this.board.warn('The picture could not be made: this browser gave no image.');
-      return;
+  /** @param {string} text that was saved; the board may have gone on meanwhile @param {string} words */
+  #wasSaved(text, words) {
+    if (text === this.board.history.text) {
+      this.#inFile(words);
+      this.#keep('');
+    } else {
+      this.kept = text;
+      this.saved = words;
+      this.edits = 1;
+      this.since = Date.now();
+      this.tell();
     }
-    const name = `${fileName(this.board.view.title)}.png`;
-    download(blob, name);
-    this.board.say(`Picture handed over as ${name}.`);
+    this.board.say(`Saved: ${words}.`);
+  }
+
+  /** What is true of the file. */
+  tell() {
+    const { history } = this.board, changed = history.text !== this.kept;
+    const kept = this.journal.kept === history.text ? ' A working copy is kept in this browser.' : '';
+    const nag = changed && !this.guest && (this.edits >= manyEdits || Date.now() - this.since >= longTime);
+    this.line.classList.toggle('nag', nag);
+    find('save-as', HTMLButtonElement).hidden = !this.saved
+      || !this.savers.some((saver) => saver.forget && saver.can());
+    write(this.line, this.#words(changed, nag) + (changed ? kept : ''));
+    if (nag && !this.nagged) this.board.say(`${this.#amount()}, in no file yet.`);
+    this.nagged = nag;
+  }
+
+  /** @param {boolean} changed @param {boolean} nag */
+  #words(changed, nag) {
+    if (!changed && this.saved) return `Saved: ${this.saved}.`;
+    if (!changed) return this.name ? `${this.name}, unchanged.` : 'The example scheme, unchanged.';
+    if (this.guest) return `${this.name}, changed here; nothing of that is kept.`;
+    if (nag) return `${this.#amount()} since ${clock(this.since)}, in no file yet: press Save.`;
+    if (this.saved) return `Changed since ${this.saved}.`;
+    return this.name ? `${this.name}, changed, not saved yet.` : 'Changed, not saved yet.';
+  }
+
+  #amount() {
+    return this.edits === 1 ? 'Changed' : `${this.edits} edits`;
   }
 }

@@ -10,6 +10,7 @@ import { family } from './paint.js';
 import { loadCore } from './core.js';
 import { TestMode } from './test.js';
 import { offerLooks } from './look.js';
+import { offerPictures } from './pictures.js';
 import { open } from './served.js';
 
 /** The chart is lettered in the font whose widths the core knows. Without it, a system font. */
@@ -24,6 +25,7 @@ async function start() {
   await loadFonts().catch(() => {});
   const board = new Board(await loadCore(await core()));
   offerLooks(board);
+  offerPictures(board, { regular, bold });
   await open(board, await demo());
   board.modes.register(new Design(board));
   board.modes.register(new TestMode(board));

@@ -1,9 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What the page has on top when the program serves it: the coach's file, PDFs, sharing.
-import { Files, download } from './files.js';
+import { Files } from './files.js';
 import { Prints } from './prints.js';
 import { Server } from './server.js';
+import { ServerFile } from './server_file.js';
 import { Share, join } from './share.js';
+import { download } from './savers.js';
 import { find } from './dom.js';
 
 /** @typedef {import('./board.js').Board} Board */
@@ -13,7 +15,7 @@ import { find } from './dom.js';
 export async function open(board, example) {
   const found = await Server.find();
   const server = found?.server ?? null;
-  const files = new Files(board, server);
+  const files = new Files(board, server?.hello.shared);
   if (!found || !server) {
     files.begin(example);
     return null;
@@ -26,7 +28,7 @@ export async function open(board, example) {
 /** The coach's own computer. @param {Files} files @param {string} example @param {Server} server
  * @param {string | null} refused */
 async function host(files, example, server, refused) {
-  await files.beginServed(example);
+  await new ServerFile(files, server).begin(example);
   if (!server.coach) {
     files.board.warn(refused ?? 'Open the address that the program printed: this page cannot save or '
       + 'share. Press Enter where the program runs for a new one.');
@@ -40,11 +42,12 @@ async function host(files, example, server, refused) {
 /** A player's device: it looks, and nothing it moves is kept. @param {Files} files
  * @param {string} example @param {Server} server @param {string | null} refused */
 async function guest(files, example, server, refused) {
+  const file = new ServerFile(files, server);
   files.begin(example);
   for (const id of ['save', 'open']) find(id, HTMLButtonElement).hidden = true;
   if (server.hello.rights === 'nobody') {
-    join(server, refused).then(() => files.beginServed(example));
+    join(server, refused).then(() => file.begin(example));
   } else {
-    await files.beginServed(example);
+    await file.begin(example);
   }
 }

@@ -3,6 +3,7 @@
 
 #include "core/level.h"
 #include "core/text.h"
+#include "draw/svg.h"
 #include "web/export.h"
 #include "web/layout.h"
 
@@ -217,6 +218,19 @@ void bw_page_key(double width) {
     if (width - width == 0) bw_board_key(&board, width);
 }
 
+static bool known(int theme) {
+    return theme >= 0 && theme < BW_THEME_COUNT;
+}
+
+BW_EXPORT(bw_page_svg)
+int bw_page_svg(int theme, int style) {
+    if (!board.open || !known(theme) || style < 0 || style >= (int)sizeof board.input) return 0;
+    bw_text out = bw_text_in(board.output, sizeof board.output);
+    board.input[style] = '\0';
+    bw_svg((const bw_ink *)board.page, bw_theme_at((bw_theme_id)theme), board.input, &out);
+    return out.full ? 0 : (int)out.used;
+}
+
 static const char *stage_name(const bw_stage *stage) {
     bw_text out = bw_text_in(name, sizeof name);
     bw_put_int(&out, stage->defenders);
@@ -250,10 +264,6 @@ const char *bw_page_name(int list, int index) {
     case BW_LIST_SCHEME: return about_scheme(scheme, index);
     default: return "";
     }
-}
-
-static bool known(int theme) {
-    return theme >= 0 && theme < BW_THEME_COUNT;
 }
 
 BW_EXPORT(bw_page_colour)

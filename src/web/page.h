@@ -91,6 +91,10 @@ void bw_page_say(void);
 void bw_page_draw(double width, double height);
 void bw_page_key(double width);
 
+/// The page of ink as SVG in a theme, at bw_page_output(), with `style` bytes of the input buffer as its
+/// style sheet; 0 when there is no room for it.
+int bw_page_svg(int theme, int style);
+
 const char *bw_page_name(int list, int index);
 
 /// A theme's colour as 0xRRGGBB, its stroke weight, and its id ("" past the last one).

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What the board's tests share: the page in a real browser, opened from disk. Tests are skipped, with
 // the reason, only when the browser or the packages are not installed.
-import { access } from 'node:fs/promises';
-import { execFile } from 'node:child_process';
+import { access, readFile, rm } from 'node:fs/promises';
+import { execFile, spawn } from 'node:child_process';
 import { dirname, join } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import { promisify } from 'node:util';
@@ -16,6 +16,9 @@ export const moduleFile = join(root, 'build/wasm/breakwater.wasm');
 export const testModuleFile = join(root, 'build/wasm/breakwater-test.wasm');
 const browserFile = process.env.BW_CHROMIUM ?? '/usr/bin/chromium';
 export const run = promisify(execFile);
+
+const chromiumFlags = ['--headless', '--no-sandbox', '--disable-gpu', '--disable-quic', '--no-first-run',
+  '--disable-background-networking', '--disable-component-update', '--disable-sync'];
 
 async function there(file) {
   return access(file).then(() => true, () => false);
@@ -37,17 +40,41 @@ export async function launch(more = []) {
   const { chromium } = await import('playwright-core');
   return chromium.launch({
     executablePath: browserFile,
-    args: ['--headless', '--no-sandbox', '--disable-gpu', '--disable-quic', '--no-first-run',
-      '--disable-background-networking', '--disable-component-update', '--disable-sync', ...more],
+    args: [...chromiumFlags, ...more],
   });
 }
 
-/** A fresh page with the board, with the network off. */
+/** A browser of its own with a profile that outlives it, to be killed as a power cut would. */
+export async function launchOwn(profile) {
+  const { chromium } = await import('playwright-core');
+  const child = spawn(browserFile, [...chromiumFlags, `--user-data-dir=${profile}`,
+    '--remote-debugging-port=0', 'about:blank'], { detached: true, stdio: 'ignore' });
+  const gone = new Promise((done) => child.once('exit', done));
+  const told = join(profile, 'DevToolsActivePort');
+  let port;
+  for (const end = Date.now() + 30000; !port; await new Promise((done) => setTimeout(done, 30))) {
+    if (Date.now() > end) throw new Error('the browser did not start');
+    port = (await readFile(told, 'utf8').catch(() => '')).split('\n')[0];
+  }
+  const browser = await chromium.connectOverCDP(`http://127.0.0.1:${port}`);
+  return {
+    context: browser.contexts()[0],
+    async kill() {
+      process.kill(-child.pid, 'SIGKILL'); // the browser and all its helpers: a group of their own
+      await gone;
+      await rm(told, { force: true });
+    },
+  };
+}
+
+/** A fresh page with the board, with the network off. Saving is by download unless `picker` is asked
+ * for: a picker is a window of the system, which no test can press. */
 export async function openBoard(browser, options = {}) {
   const context = await browser.newContext({
-    viewport: { width: 1000, height: 800 }, offline: true, ...options, before: undefined,
+    viewport: { width: 1000, height: 800 }, offline: true, ...options, before: undefined, picker: undefined,
   });
   const page = await context.newPage();
+  if (!options.picker) await page.addInitScript(() => { delete globalThis.showSaveFilePicker; });
   if (options.before) await page.addInitScript(options.before);
   const seen = { requests: [], errors: [] };
   page.on('request', (request) => seen.requests.push(request.url()));
@@ -62,7 +89,9 @@ export async function openBoard(browser, options = {}) {
 
 /** Middle of a token's button on the page, by the beginning of its name. */
 export async function middle(page, name) {
-  const box = await page.locator(`#tokens button[aria-label^="${name}"]`).boundingBox();
+  const button = page.locator(`#tokens button[aria-label^="${name}"]`);
+  await button.scrollIntoViewIfNeeded();
+  const box = await button.boundingBox();
   return { x: box.x + box.width / 2, y: box.y + box.height / 2 };
 }
 

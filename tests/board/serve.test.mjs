@@ -70,7 +70,7 @@ check('the coach opens his file, edits, saves, reloads, and finds it again', asy
   await rename(page, '-7');
   assert.match(await saved(page), /^mine\.json, changed, not saved yet/);
   await page.click('#save');
-  await page.waitForFunction(() => /^Saved to mine\.json at /.test(document.getElementById('saved').textContent));
+  await page.waitForFunction(() => /^Saved: mine\.json was written at /.test(document.getElementById('saved').textContent));
   const spots = JSON.parse(await readFile(file, 'utf8')).stages[1].spots;
   assert.deepEqual(spots.find((spot) => spot.id === 'TL').home, [-7, 13]);
   await page.reload();
