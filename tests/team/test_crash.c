@@ -1,0 +1,207 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+/// A program killed while it writes, a disk that is full, several programs at once. What was acknowledged
+/// is there afterwards, nothing is there by halves, and the file is sound. (A killed process leaves the
+/// system's cache whole: this says nothing of a power cut; synchronous=FULL is there for that.)
+#define _XOPEN_SOURCE 700
+#include "team/backup.h"
+#include "team/breaks.h"
+#include "team/sql.h"
+
+#include "harness.h"
+#include "team/everything.h"
+#include "team/scratch.h"
+#include <signal.h>
+#include <sys/resource.h>
+#include <sys/wait.h>
+#include <time.h>
+
+enum { ROUNDS = 100, BATCH = 3 };
+
+/// Batches of three as fast as it goes; the number of each is told through the pipe once it is stored.
+static void write_batches(const char *path, int first, int pipe_end) {
+    bw_error error;
+    bw_team *team;
+    unsigned long long seed = 1;
+    const int ready = -1;
+    if (bw_team_open(path, BW_TEAM_WRITE, &team, &error) != BW_OK) _exit(1);
+    if (write(pipe_end, &ready, sizeof ready) != sizeof ready) _exit(3);
+    for (int batch = first;; batch++) {
+        bw_entry three[BATCH];
+        int added;
+        for (int k = 0; k < BATCH; k++)
+            three[k] = random_entry(&seed, batch * BATCH + k);
+        if (bw_team_add_entries(team, three, BATCH, NULL, &added, &error) != BW_OK) _exit(2);
+        if (write(pipe_end, &batch, sizeof batch) != sizeof batch) _exit(3);
+    }
+}
+
+/// Which of the entries "test-0" to "test-(count - 1)" are in the file. Also that it is sound.
+static void see_which(const char *path, unsigned char *there, int count) {
+    bw_error error;
+    bw_team *team;
+    bw_entry *list = NULL;
+    int entries = 0;
+    memset(there, 0, (size_t)count);
+    CHECK_INT(bw_team_open(path, BW_TEAM_WRITE, &team, &error), BW_OK);
+    if (!team) return;
+    CHECK_INT(bw_team_verify(team, &error), BW_OK);
+    CHECK_INT(bw_team_entries(team, NULL, &list, &entries, &error), BW_OK);
+    for (int i = 0; i < entries; i++) {
+        const int number = atoi(list[i].client + 5);
+        CHECK(number >= 0 && number < count && !there[number]);
+        if (number >= 0 && number < count) there[number] = 1;
+    }
+    free(list);
+    bw_team_close(team);
+}
+
+static void nothing_acknowledged_is_lost(void) {
+    enum { MOST = 400000 };
+    static unsigned char there[MOST];
+    const char *path = fresh_team("killed.team");
+    unsigned long long seed = 99;
+    int next = 0, acknowledged = 0, unsaid = 0;
+    static char told[MOST / BATCH];
+    for (int round = 0; round < ROUNDS; round++) {
+        int ends[2], batch;
+        CHECK(pipe(ends) == 0);
+        const pid_t child = fork();
+        if (child == 0) {
+            close(ends[0]);
+            write_batches(path, next, ends[1]);
+        }
+        close(ends[1]);
+        CHECK(read(ends[0], &batch, sizeof batch) == sizeof batch && batch == -1);
+        struct timespec wait = {0, 1000000 + (long)(test_random(&seed) % 40000000)};
+        nanosleep(&wait, NULL);
+        kill(child, SIGKILL);
+        while (read(ends[0], &batch, sizeof batch) == sizeof batch && batch < MOST / BATCH) {
+            told[batch] = 1;
+            acknowledged++;
+            if (batch >= next) next = batch + 1;
+        }
+        close(ends[0]);
+        int status;
+        CHECK(waitpid(child, &status, 0) == child);
+        CHECK(WIFSIGNALED(status));
+        next++; // one may have been stored and not yet told
+    }
+    see_which(path, there, MOST);
+    for (int batch = 0; batch < MOST / BATCH; batch++) {
+        const int parts =
+            there[batch * BATCH] + there[batch * BATCH + 1] + there[batch * BATCH + 2];
+        CHECK(parts == 0 || parts == BATCH);
+        CHECK(!told[batch] || parts == BATCH);
+        unsaid += parts == BATCH && !told[batch];
+    }
+    CHECK(acknowledged > 0);
+    CHECK(unsaid <= ROUNDS);
+    printf("killed %d times: %d batches acknowledged, %d more stored, none lost\n", ROUNDS,
+           acknowledged, unsaid);
+}
+
+/// Writes until the disk is full: no file of this process may grow beyond `limit` bytes. Exit code 0 when it
+/// was told so in words; the number of batches stored goes through the pipe.
+static void fill_the_disk(const char *path, rlim_t limit, int pipe_end) {
+    bw_error error;
+    bw_team *team;
+    const struct rlimit most = {limit, limit};
+    signal(SIGXFSZ, SIG_IGN);
+    if (bw_team_open(path, BW_TEAM_WRITE, &team, &error) != BW_OK) _exit(1);
+    if (setrlimit(RLIMIT_FSIZE, &most) != 0) _exit(2);
+    unsigned long long seed = 7;
+    for (int batch = 0; batch < 100000; batch++) {
+        bw_entry three[BATCH];
+        int added;
+        for (int k = 0; k < BATCH; k++)
+            three[k] = random_entry(&seed, batch * BATCH + k);
+        const bw_status status = bw_team_add_entries(team, three, BATCH, NULL, &added, &error);
+        if (status == BW_OK) {
+            if (write(pipe_end, &batch, sizeof batch) != sizeof batch) _exit(3);
+            continue;
+        }
+        // It can still be read, and says the same again.
+        if (status != BW_FILE || !strstr(error.message, "full")) _exit(4);
+        if (read_everything(team, &error) != BW_OK) _exit(5);
+        const struct rlimit less = {50000, limit};
+        if (setrlimit(RLIMIT_FSIZE, &less) != 0) _exit(2);
+        if (bw_team_backup(team, scratch_path("full-copy.team"), false, &error) == BW_OK) _exit(6);
+        _exit(0);
+    }
+    _exit(7);
+}
+
+static void a_full_disk_is_said(void) {
+    enum { MOST = 60000 };
+    static unsigned char there[MOST];
+    for (int k = 0; k < 4; k++) {
+        const char *path = fresh_team("full.team");
+        int ends[2], batch, stored = 0, status = -1;
+        CHECK(pipe(ends) == 0);
+        const pid_t child = fork();
+        if (child == 0) fill_the_disk(path, 120000 + 30000 * (rlim_t)k, ends[1]);
+        close(ends[1]);
+        while (read(ends[0], &batch, sizeof batch) == sizeof batch)
+            stored++;
+        close(ends[0]);
+        CHECK(waitpid(child, &status, 0) == child);
+        CHECK_INT(WIFEXITED(status) ? WEXITSTATUS(status) : -1, 0);
+        see_which(path, there, MOST);
+        for (int i = 0; i < MOST; i++)
+            CHECK_INT(there[i], i < stored * BATCH);
+        CHECK(stored > 0);
+    }
+    CHECK(access(scratch_path("full-copy.team"), F_OK) != 0);
+    scratch_files(1);
+}
+
+enum { WRITERS = 4, EACH = 60 };
+
+/// Entries of its own, and ten that every writer has.
+static void write_mine(const char *path, int me) {
+    bw_error error;
+    bw_team *team;
+    unsigned long long seed = (unsigned long long)me;
+    if (bw_team_open(path, BW_TEAM_WRITE, &team, &error) != BW_OK) _exit(1);
+    sqlite3_busy_timeout(team->db, 60000);
+    for (int i = 0; i < EACH; i++) {
+        const int shared = i % 6 == 0;
+        bw_entry e = random_entry(&seed, shared ? i / 6 : 100 + me * EACH + i);
+        int added;
+        if (bw_team_add_entries(team, &e, 1, NULL, &added, &error) != BW_OK) _exit(2);
+        if (e.order == 0) _exit(3);
+    }
+    bw_team_close(team);
+    _exit(0);
+}
+
+static void writers_do_not_lose_each_other(void) {
+    static unsigned char there[1000];
+    const char *path = fresh_team("many.team");
+    pid_t child[WRITERS];
+    int count = 0;
+    for (int k = 0; k < WRITERS; k++) {
+        child[k] = fork();
+        if (child[k] == 0) write_mine(path, k);
+    }
+    for (int k = 0; k < WRITERS; k++) {
+        int status = -1;
+        CHECK(waitpid(child[k], &status, 0) == child[k]);
+        CHECK_INT(WIFEXITED(status) ? WEXITSTATUS(status) : -1, 0);
+    }
+    see_which(path, there, 1000);
+    for (int i = 0; i < 1000; i++)
+        count += there[i];
+    CHECK_INT(count, 10 + WRITERS * (EACH - 10));
+    CHECK_INT(scratch_count(), 1);
+}
+
+int main(int argc, char **argv) {
+    scratch_begin();
+    RUN(nothing_acknowledged_is_lost);
+    scratch_files(1);
+    RUN(a_full_disk_is_said);
+    RUN(writers_do_not_lose_each_other);
+    scratch_end();
+    return test_report(argc, argv);
+}
