@@ -25,6 +25,18 @@ made out/terns-answer.pdf "the offence's best answer, moment by moment"
 build/breakwater rehearse $scheme -o out/terns-rehearse.pdf 2>&1 | sed -n '/^Script/p'
 made out/terns-rehearse.pdf "what to rehearse: the shortest script, the plan, the cautions"
 
+# An invented season: roster, sprints, and breaks before and after a change of the scheme.
+team=out/terns.team
+rm -f $team $team-wal $team-shm
+build/breakwater team new $team --name "Port Merrow Terns" 2>/dev/null
+build/breakwater team scheme $team examples/terns-early.json --note "as the season began" 2>/dev/null
+build/breakwater team scheme $team $scheme --note "wings met softer, less shift" 2>/dev/null
+for sheet in roster splits; do
+    build/breakwater team import $team examples/terns-$sheet.csv --sheet $sheet 2>/dev/null
+done
+build/breakwater log $team import examples/terns-season.csv 2>/dev/null
+made $team "the team file: $(build/breakwater team show $team | sed -n '2s/^ *//p')"
+
 echo
 build/breakwater test $scheme --quick | sed '/^Worth over time/,$d'
 echo "All of it: build/breakwater test $scheme"
