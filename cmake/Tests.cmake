@@ -2,7 +2,7 @@
 # Each tests/ROOM/test_*.c is one program and one CTest test, named ROOM/test_*; so is each script
 # tests/ROOM/test_*.sh. All of them find the program in BREAKWATER and the source tree in BW_ROOT.
 # `pure-tests` are those that use no library but C's.
-set(BW_TEST_ROOMS core scheme draw trial web outside paint file report team serve cli)
+set(BW_TEST_ROOMS core scheme draw trial web outside paint file tune report team serve cli)
 
 # Searches of many breaks: minutes without optimisation. They carry the label "long", which the debug
 # and msan presets leave out; that the model gives the same answer there, core/test_golden says.

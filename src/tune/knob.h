@@ -1,0 +1,57 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+/// What may be turned on one stage: the homes of its spots and the numbers of its rule. A pair of
+/// mirrored spots is one knob each way, so a tuned scheme stays its own mirror image where it was one.
+#ifndef BW_TUNE_KNOB_H
+#define BW_TUNE_KNOB_H
+
+#include "core/scheme.h"
+#include "core/text.h"
+
+enum { BW_MAX_KNOBS = 2 * BW_MAX_SPOTS + 7 };
+
+typedef enum bw_knob_kind {
+    BW_KNOB_WIDE, ///< a home's distance from the centre line; signed when the spot has no twin
+    BW_KNOB_OUT,  ///< a home's distance up-field
+    BW_KNOB_PICKUP,
+    BW_KNOB_CUSHION,
+    BW_KNOB_SHIFT,
+    BW_KNOB_SOFT,
+    BW_KNOB_AREA,
+    BW_KNOB_PULL,
+    BW_KNOB_CREASE ///< how far out the crease is covered from
+} bw_knob_kind;
+
+typedef struct bw_knob {
+    bw_knob_kind kind;
+    int spot;         ///< whose home: the right one of a mirrored pair; -1 for the rule
+    int twin;         ///< his mirror image, which follows; -1 when there is none
+    double low, high; ///< metres, or a plain share
+    double now;       ///< as the scheme has it
+    double practice;  ///< as the usual starting scheme has it; `now` where that has no such spot
+    double scale; ///< one step worth speaking of: a yard or two, or a tenth and a half of a share
+} bw_knob;
+
+/// What the coach lets be changed.
+typedef struct bw_knob_limits {
+    double most;                        ///< metres a home may move each way; default 4 yd
+    bool keep_rule;                     ///< the rule stays as it is
+    bool keep_homes;                    ///< all homes stay
+    bool keep[BW_MAX_SPOTS];            ///< this spot's home stays (and his twin's)
+    bool keep_kind[BW_KNOB_CREASE + 1]; ///< this number of the rule stays
+} bw_knob_limits;
+
+bw_knob_limits bw_knob_limits_default(void);
+
+/// Lists the knobs of a stage into list[BW_MAX_KNOBS]; returns how many.
+int bw_knobs(const bw_scheme *scheme, int stage, const bw_knob_limits *limits, bw_knob *list);
+
+/// Sets the stage to the values at[count], one a knob.
+void bw_knobs_turn(const bw_knob *list, int count, const double *at, bw_stage *stage);
+
+/// "low left and low right, wide", "pickup".
+void bw_knob_name(const bw_stage *stage, const bw_knob *knob, bw_text *out);
+
+/// Whether its values are lengths; shares otherwise.
+bool bw_knob_is_length(const bw_knob *knob);
+
+#endif
