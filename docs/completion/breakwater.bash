@@ -4,7 +4,7 @@ _breakwater() {
     local verb=${COMP_WORDS[1]} words= files=
     COMPREPLY=()
     if [ "$COMP_CWORD" -eq 1 ]; then
-        COMPREPLY=($(compgen -W 'new check where draw test teach rehearse team log board help --help --version' -- "$current"))
+        COMPREPLY=($(compgen -W 'new check where draw test tune teach rehearse team log board help --help --version' -- "$current"))
         return
     fi
     case $verb:$previous in
@@ -59,6 +59,20 @@ _breakwater() {
         test:--dpi) return ;;
         test:--output|test:-o) files=1 ;;
         test:--units) words='yd m' ;;
+        tune:--stage) return ;;
+        tune:--keep) return ;;
+        tune:--within) return ;;
+        tune:--spacing) return ;;
+        tune:--mix) return ;;
+        tune:--practice) return ;;
+        tune:--tries) return ;;
+        tune:--breaks) return ;;
+        tune:--seed) return ;;
+        tune:--resume) files=1 ;;
+        tune:--sheets) files=1 ;;
+        tune:--paper) words='letter a4' ;;
+        tune:--output|tune:-o) files=1 ;;
+        tune:--units) words='yd m' ;;
         teach:--only) return ;;
         teach:--spot) return ;;
         teach:--paper) words='letter a4' ;;
@@ -124,6 +138,7 @@ _breakwater() {
                 where) words='--stage --ball --attackers --set --men --json --output --units --no-color --help --version' ;;
                 draw) words='--stage --ball --attackers --set --men --danger --answer --offence --defence --start --late --seconds --level --seed --film --width --paper --theme --lines --format --dpi --json --output --units --no-color --help --version' ;;
                 test) words='--set --offence --defence --start --late --seconds --level --seed --quick --paper --theme --lines --format --dpi --json --output --units --no-color --help --version' ;;
+                tune) words='--stage --keep --within --spacing --mix --practice --tries --breaks --seed --resume --sheets --paper --json --output --units --no-color --help --version' ;;
                 teach) words='--only --spot --paper --theme --lines --large --seed --json --output --units --no-color --help --version' ;;
                 rehearse) words='--stage --players --minutes --goals --numbers --plain --paper --theme --lines --format --dpi --json --output --units --no-color --help --version' ;;
                 team) words='--name --initials --spots --fixed --date --clock --field --note --revision --sheet --force --json --output --units --no-color --help --version' ;;
@@ -134,7 +149,7 @@ _breakwater() {
     esac
     case $current:$verb:$COMP_CWORD in
         -*) files= ;;
-        *:help:*) words="$words new check where draw test teach rehearse team log board help" files= ;;
+        *:help:*) words="$words new check where draw test tune teach rehearse team log board help" files= ;;
         *:team:2) words='new show set player split game scheme import export backup restore check forget scrub' files= ;;
         *:log:3) words='add list edit undo remove import export' files= ;;
     esac

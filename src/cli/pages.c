@@ -201,3 +201,22 @@ int bw_paint_pages(const bw_args *args, const bw_pages *pages) {
     free(memory);
     return code;
 }
+
+int bw_paint_pdf(const char *path, const bw_pages *pages) {
+    char room[WHY_SIZE];
+    bw_text why = bw_text_in(room, sizeof room);
+    void *memory = malloc(BW_INK_PAGE_BYTES);
+    bw_fonts *fonts = bw_fonts_open(&why);
+    bw_status status = fonts && memory ? BW_OK : BW_NO_ROOM;
+    if (status == BW_OK)
+        status = bw_pages_pdf(pages, path, fonts, bw_theme_at(BW_THEME_CHART),
+                              bw_ink_in(memory, BW_INK_PAGE_BYTES), &why);
+    if (fonts) bw_fonts_close(fonts);
+    free(memory);
+    if (status == BW_OK) {
+        bw_say("Wrote %s: %d pages.", path, pages->count);
+        return BW_EXIT_OK;
+    }
+    bw_say_error("%s", why.used ? why.data : "there is no memory left for a page.");
+    return bw_exit_code(status);
+}

@@ -58,6 +58,11 @@ void bw_json_bool(bw_json *json, bool value) {
     fputs(value ? "true" : "false", json->stream);
 }
 
+void bw_json_null(bw_json *json) {
+    separate(json);
+    fputs("null", json->stream);
+}
+
 void bw_json_end(bw_json *json) {
     fputc('\n', json->stream);
 }

@@ -18,6 +18,7 @@ void bw_json_key(bw_json *json, const char *key);
 void bw_json_text(bw_json *json, const char *text); ///< UTF-8
 void bw_json_number(bw_json *json, double value);   ///< |value| < 1e9
 void bw_json_bool(bw_json *json, bool value);
+void bw_json_null(bw_json *json);
 void bw_json_end(bw_json *json); ///< the final newline
 
 #endif

@@ -150,8 +150,15 @@ bool bw_knob_is_length(const bw_knob *knob) {
 }
 
 void bw_knob_name(const bw_stage *stage, const bw_knob *knob, bw_text *out) {
-    static const char *const names[] = {"wide", "out",  "pickup", "cushion",     "shift",
-                                        "soft", "area", "pull",   "crease cover"};
+    static const char *const names[] = {"wide",
+                                        "out",
+                                        "pickup (how far out the ball is met)",
+                                        "cushion (gap to the carrier)",
+                                        "shift (share of the ball's move)",
+                                        "soft (met nearer in on the wings)",
+                                        "area (how far he looks for a man)",
+                                        "pull (how far he shades to him)",
+                                        "crease cover (how far out)"};
     if (knob->spot >= 0) {
         if (knob->twin >= 0 && knob->twin != knob->spot) {
             bw_put(out, stage->spots[knob->twin].name);

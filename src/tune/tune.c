@@ -28,7 +28,7 @@ bw_tuning bw_tuning_default(const bw_scheme *scheme, int stage) {
                        .stage = stage,
                        .limits = bw_knob_limits_default(),
                        .mix = 0.5,
-                       .pull = 0.0003,
+                       .pull = 0.002,
                        .spacing = 3 * YD,
                        .budget = 600,
                        .training = 24,

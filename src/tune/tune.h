@@ -13,7 +13,7 @@ typedef struct bw_tuning {
     bw_knob_limits limits;
     double mix; ///< share of typical in the aim, the rest is best; default .5
     double
-        pull; ///< goals a break for one step of one knob away from practice, squared; default .0003
+        pull; ///< goals a break for one step of one knob away from practice, squared; default .002
     double spacing;             ///< metres two homes keep apart; default 3 yd
     int budget;                 ///< candidates looked at; default 600
     int training;               ///< breaks trained on at most; default 24

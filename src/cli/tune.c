@@ -1,0 +1,210 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+/// The verb `tune`: better spots for one stage, with evidence.
+#include "cli/load.h"
+#include "cli/pages.h"
+#include "cli/say.h"
+#include "cli/tune_journal.h"
+#include "cli/tune_options.h"
+#include "cli/tune_save.h"
+#include "report/tune_report.h"
+#include <signal.h>
+#include <stdatomic.h>
+#include <stdlib.h>
+#include <string.h>
+#include <unistd.h>
+
+enum { INTERRUPTED = 130, EVIDENCE_SEEDS = 3, EVIDENCE_BREAKS = 12 };
+
+typedef struct job {
+    bw_scheme scheme;
+    bw_tuning def;
+    bw_tuned tuned;
+    bw_evidence evidence;
+    bw_sense sense;
+    bw_tune_journal journal;
+    bw_tune_report report;
+    char path[BW_TUNE_PATH];
+    bw_paper paper;
+    const char *doing; ///< for the progress line
+} job;
+
+/// A signal handler can reach nothing but a global.
+static atomic_bool interrupted;
+
+static void interrupt(int signal) {
+    (void)signal;
+    atomic_store(&interrupted, true);
+}
+
+static bool stop(void *self) {
+    (void)self;
+    return atomic_load(&interrupted);
+}
+
+static void show_progress(void *self, int done, int of) {
+    const job *j = self;
+    fprintf(stderr, "\r%s: %d of %d  ", j->doing, done, of);
+    fflush(stderr);
+}
+
+static void record(void *self, double value) {
+    job *j = self;
+    bw_tune_journal_add(&j->journal, value);
+}
+
+static int refuse(const job *j, bw_status status) {
+    const bw_stage *stage = &j->scheme.stages[j->def.stage];
+    if (status == BW_NO_ROOM) {
+        bw_say_error("there is not enough memory to tune.");
+        return BW_EXIT_LIMIT;
+    }
+    if (stage->defenders >= BW_MAX_ATTACKERS)
+        bw_say_error("with %d defenders numbers are even, so there is no break to tune for; choose "
+                     "another stage with --stage.",
+                     stage->defenders);
+    else
+        bw_say_error("everything is kept as it is, so there is nothing to tune; take something out "
+                     "of --keep.");
+    return BW_EXIT_WRONG;
+}
+
+/// The search, the evidence and the maps.
+static bw_status work(job *j) {
+    j->doing = "Trying shapes";
+    bw_status status = bw_tune(&j->def, &j->tuned);
+    if (status != BW_OK) return status;
+    j->doing = "Playing held-out breaks";
+    const int most = j->def.training < EVIDENCE_BREAKS ? j->def.training : EVIDENCE_BREAKS;
+    status = bw_evidence_collect(&j->def, &j->tuned.scheme, EVIDENCE_SEEDS, most, &j->evidence);
+    if (status != BW_OK) return status;
+    j->doing = "Looking where a yard matters";
+    return bw_sense_map_all(&j->def, &j->tuned.scheme, &j->sense);
+}
+
+/// The same with progress on a terminal and Ctrl-C obeyed.
+static bw_status work_watched(job *j) {
+    struct sigaction act = {.sa_handler = interrupt}, before;
+    sigemptyset(&act.sa_mask);
+    sigaction(SIGINT, NULL, &before);
+    // Who started us to run on through interrupts meant it.
+    if (before.sa_handler != SIG_IGN) sigaction(SIGINT, &act, NULL);
+    const bool terminal = isatty(STDERR_FILENO);
+    j->def.self = j;
+    j->def.stop = stop;
+    j->def.record = record;
+    if (terminal) j->def.progress = show_progress;
+    const bw_status status = work(j);
+    sigaction(SIGINT, &before, NULL);
+    if (terminal) fprintf(stderr, "\r%*s\r", 60, "");
+    return status;
+}
+
+static int say_interrupted(const bw_args *args, const job *j) {
+    const char *kept = bw_option_text(args, "resume");
+    if (kept)
+        bw_say("Interrupted after %d candidates; the same command goes on from %s.", j->tuned.tried,
+               kept);
+    else
+        bw_say("Interrupted after %d candidates; nothing was written. With --resume FILE the work "
+               "is kept.",
+               j->tuned.tried);
+    return INTERRUPTED;
+}
+
+static bw_status draw_page(const void *self, int number, bw_ink *ink) {
+    const job *j = self;
+    return bw_tune_page(&j->report, number, j->paper, ink);
+}
+
+static int tell(const bw_args *args, job *j) {
+    const char *sheets = bw_option_text(args, "sheets"), *path = bw_option_text(args, "output");
+    // The scheme has standard output when it was sent there.
+    FILE *out = path && strcmp(path, "-") == 0 ? stderr : stdout;
+    j->paper = bw_option_paper(args);
+    const bw_pages pages = {bw_tune_pages(&j->report), j->scheme.name, draw_page, j};
+    int code = sheets ? bw_paint_pdf(sheets, &pages) : BW_EXIT_OK;
+    if (code != BW_EXIT_OK) return code;
+    if (bw_option_given(args, "json")) {
+        bw_tune_json(out, &j->report);
+        return BW_EXIT_OK;
+    }
+    static char room[BW_TUNE_TEXT_BYTES];
+    bw_text text = bw_text_in(room, sizeof room);
+    bw_tune_text(&j->report, &text);
+    fputs(room, out);
+    return BW_EXIT_OK;
+}
+
+static int run_job(const bw_args *args, job *j) {
+    int code = bw_load_scheme(args, &j->scheme);
+    if (code == BW_EXIT_OK) code = bw_load_tuning(args, &j->scheme, &j->def);
+    if (code == BW_EXIT_OK) code = bw_tune_journal_open(args, &j->def, &j->journal);
+    if (code != BW_EXIT_OK) return code;
+    const bw_status status = work_watched(j);
+    if (status == BW_LIMIT) return say_interrupted(args, j);
+    if (status != BW_OK) return refuse(j, status);
+    j->report = (bw_tune_report){.def = &j->def,
+                                 .tuned = &j->tuned,
+                                 .evidence = &j->evidence,
+                                 .sense = &j->sense,
+                                 .path = j->path};
+    code = bw_tune_save(args, &j->report, j->path);
+    return code == BW_EXIT_OK ? tell(args, j) : code;
+}
+
+static int run(const bw_args *args) {
+    job *j = calloc(1, sizeof *j);
+    if (!j) {
+        bw_say_error("there is not enough memory to tune.");
+        return BW_EXIT_LIMIT;
+    }
+    const int code = run_job(args, j);
+    bw_tune_journal_close(&j->journal);
+    free(j);
+    return code;
+}
+
+static const bw_option options[] = {
+    BW_TUNING_OPTIONS,
+    {.name = "resume",
+     .value = "FILE",
+     .file = true,
+     .help = "Keep the work in FILE, and go on from it when it was broken off"},
+    {.name = "sheets", .value = "FILE", .file = true, .help = "The report as pages: a PDF"},
+    {.name = "paper",
+     .value = "PAPER",
+     .choice = bw_paper_choice,
+     .standard = "letter",
+     .help = "Paper size of --sheets"},
+};
+
+const bw_command bw_command_tune = {
+    .name = "tune",
+    .operands = "FILE",
+    .least = 1,
+    .most = 1,
+    .summary = "suggest better spots for one stage, and show whether they are",
+    .text =
+        "Turns the homes of a stage and the numbers of its rule, both sides alike, until the "
+        "training breaks concede least: half typical play (the forecast), half best play (the "
+        "stress test). It is held near common practice by a stated pull, and by what --keep, "
+        "--within and --spacing allow. Then both schemes, before and after, play breaks the search "
+        "never saw: other attack sets, other ball starts, another level, each with three seeds. A "
+        "gain that is within chance is said to be.\n\n"
+        "The new scheme goes to a file of its own (the old one's name with -tuned, or --output), "
+        "with a note of what changed and why; an old file is never written over. Same seed, same "
+        "options: same bytes, on any number of cores.\n\n"
+        "Left without pull this model packs everyone close to the goal, more than coaches do: read "
+        "the suggestion as a direction to try, a yard at a time.\n\n"
+        "With --json: {\"units\", \"defenders\", \"shape\", \"seed\", \"candidates\", "
+        "\"training_breaks\", \"file\", \"numbers\": [{\"what\", \"before\", \"after\", "
+        "\"practice\"}], \"homes\": [...], \"goals_a_break\": [{\"on\", \"held_out\", \"typical\", "
+        "\"best\"}], \"verdict\", \"precision\"}.",
+    .examples =
+        "breakwater tune mine.json # writes mine-tuned.json\n"
+        "breakwater tune mine.json --stage 5 --keep M --within 2 --sheets why.pdf # gently\n"
+        "breakwater tune mine.json --resume work.txt # may be broken off and gone on with\n",
+    .options = options,
+    .option_count = BW_COUNT(options),
+    .run = run,
+};

@@ -1,0 +1,99 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "cli/tune_options.h"
+#include "cli/load.h"
+#include "cli/say.h"
+#include "core/text.h"
+#include "draw/view.h"
+#include <string.h>
+
+static const char *const rule_words[] = {"pickup", "cushion", "shift", "soft",
+                                         "area",   "pull",    "crease"};
+
+/// Everything --keep may name, for the nearest word: spots, then the rest.
+static const char *keepable(const void *self, int index) {
+    const bw_stage *stage = self;
+    static const char *const whole[] = {"homes", "rule"};
+    if (index < stage->defenders) return stage->spots[index].id;
+    index -= stage->defenders;
+    if (index < BW_COUNT(whole)) return whole[index];
+    index -= BW_COUNT(whole);
+    return index < BW_COUNT(rule_words) ? rule_words[index] : NULL;
+}
+
+static bool keep_word(const bw_stage *stage, const char *word, bw_knob_limits *limits) {
+    const int spot = bw_stage_spot(stage, word);
+    if (spot >= 0) {
+        limits->keep[spot] = true;
+        return true;
+    }
+    if (bw_same(word, "homes")) return limits->keep_homes = true;
+    if (bw_same(word, "rule")) return limits->keep_rule = true;
+    for (int k = 0; k < BW_COUNT(rule_words); k++) {
+        if (bw_same(word, rule_words[k])) return limits->keep_kind[BW_KNOB_PICKUP + k] = true;
+    }
+    return false;
+}
+
+static int load_keep(const bw_args *args, const bw_stage *stage, bw_knob_limits *limits) {
+    const char *text = bw_option_text(args, "keep");
+    while (text && *text) {
+        char word[BW_NAME_SIZE];
+        const size_t length = strcspn(text, ",");
+        bw_text t = bw_text_in(word, sizeof word);
+        bw_put_n(&t, text, length);
+        if (!keep_word(stage, word, limits)) {
+            const char *near = bw_nearest_word(word, keepable, stage);
+            return bw_usage(
+                args->verb,
+                near ? "--keep cannot keep \"%s\"; did you mean \"%s\"?"
+                     : "--keep cannot keep \"%s\"; it takes spots of the stage, \"homes\", "
+                       "\"rule\", or pickup, cushion, shift, soft, area, pull and crease.",
+                word, near);
+        }
+        text += length + (text[length] == ',');
+    }
+    return BW_EXIT_OK;
+}
+
+/// A plain number from low to high.
+static bool load_number(const bw_args *args, const char *name, double low, double high,
+                        double *out) {
+    const char *text = bw_option_text(args, name), *at = text;
+    if (bw_scan_decimal(&at, out) && *at == '\0' && *out >= low && *out <= high) return true;
+    bw_usage(args->verb, "--%s is a number from %g to %g, not \"%s\".", name, low, high, text);
+    return false;
+}
+
+static int choose_stage(const bw_args *args, const bw_scheme *scheme, int *stage) {
+    int code = BW_EXIT_OK;
+    if (bw_option_given(args, "stage")) {
+        *stage = bw_load_stage(args, scheme, &code);
+        return *stage < 0 ? code : BW_EXIT_OK;
+    }
+    *stage = bw_scheme_stage(scheme, 4);
+    if (*stage < 0) *stage = 0;
+    return BW_EXIT_OK;
+}
+
+int bw_load_tuning(const bw_args *args, const bw_scheme *scheme, bw_tuning *def) {
+    int stage, seed = 1;
+    int code = choose_stage(args, scheme, &stage);
+    if (code != BW_EXIT_OK) return code;
+    *def = bw_tuning_default(scheme, stage);
+    const double unit = bw_unit_length(scheme->units);
+    double within, spacing, percent, goals;
+    if (!load_number(args, "within", 0.1, 20, &within) ||
+        !load_number(args, "spacing", 0, 10, &spacing) ||
+        !load_number(args, "mix", 0, 100, &percent) ||
+        !load_number(args, "practice", 0, 10, &goals) ||
+        !bw_option_int(args, "tries", 50, 100000, &def->budget) ||
+        !bw_option_int(args, "breaks", 4, BW_MAX_DRILLS, &def->training) ||
+        !bw_option_int(args, "seed", 0, 2000000000, &seed))
+        return BW_EXIT_USAGE;
+    def->limits.most = within * unit;
+    def->spacing = spacing * unit;
+    def->mix = percent / 100;
+    def->pull = goals / 100;
+    def->seed = (uint64_t)seed;
+    return load_keep(args, &scheme->stages[stage], &def->limits);
+}

@@ -1,0 +1,142 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "core/level.h"
+#include "report/json_out.h"
+#include "report/tune_report.h"
+
+static double shown(const bw_tune_report *r, const bw_knob *knob, double value) {
+    return bw_knob_is_length(knob) ? value / bw_unit_length(r->def->scheme->units) : value;
+}
+
+static void number(bw_json *json, const char *key, double value) {
+    bw_json_key(json, key);
+    bw_json_number(json, value);
+}
+
+static void text(bw_json *json, const char *key, const char *value) {
+    bw_json_key(json, key);
+    bw_json_text(json, value);
+}
+
+static void put_changes(bw_json *json, const bw_tune_report *r) {
+    const bw_stage *stage = &r->def->scheme->stages[r->def->stage];
+    bw_json_key(json, "numbers");
+    bw_json_open(json, '[');
+    for (int k = 0; k < r->tuned->knob_count; k++) {
+        const bw_knob *knob = &r->tuned->knobs[k];
+        char name[3 * BW_NAME_SIZE];
+        bw_text t = bw_text_in(name, sizeof name);
+        bw_knob_name(stage, knob, &t);
+        bw_json_open(json, '{');
+        text(json, "what", name);
+        number(json, "before", shown(r, knob, knob->now));
+        number(json, "after", shown(r, knob, r->tuned->at[k]));
+        number(json, "practice", shown(r, knob, knob->practice));
+        bw_json_close(json, '}');
+    }
+    bw_json_close(json, ']');
+}
+
+static void put_homes(bw_json *json, const bw_tune_report *r) {
+    const bw_stage *before = &r->def->scheme->stages[r->def->stage];
+    const bw_stage *after = &r->tuned->scheme.stages[r->def->stage];
+    const double unit = bw_unit_length(r->def->scheme->units);
+    bw_json_key(json, "homes");
+    bw_json_open(json, '[');
+    for (int s = 0; s < before->defenders; s++) {
+        bw_json_open(json, '{');
+        text(json, "spot", before->spots[s].id);
+        number(json, "x", before->spots[s].home.x / unit);
+        number(json, "y", before->spots[s].home.y / unit);
+        number(json, "new_x", after->spots[s].home.x / unit);
+        number(json, "new_y", after->spots[s].home.y / unit);
+        bw_json_close(json, '}');
+    }
+    bw_json_close(json, ']');
+}
+
+static void put_gain(bw_json *json, const char *key, const bw_gain *g) {
+    bw_json_key(json, key);
+    bw_json_open(json, '{');
+    number(json, "before", g->before);
+    number(json, "after", g->after);
+    number(json, "gain", g->gain);
+    number(json, "least_by_seed", g->low);
+    number(json, "most_by_seed", g->high);
+    number(json, "standard_error", g->error);
+    bw_json_key(json, "more_than_chance");
+    bw_json_bool(json, bw_gain_is_real(g));
+    bw_json_close(json, '}');
+}
+
+static void put_evidence(bw_json *json, const bw_tune_report *r) {
+    bw_json_key(json, "goals_a_break");
+    bw_json_open(json, '[');
+    for (int kind = 0; kind < BW_DRILL_KINDS; kind++) {
+        if (r->evidence->drills[kind] == 0) continue;
+        bw_json_open(json, '{');
+        text(json, "on", bw_drill_name((bw_drill_kind)kind));
+        bw_json_key(json, "held_out");
+        bw_json_bool(json, kind != BW_DRILL_TRAINING);
+        if (kind == BW_DRILL_LEVEL) text(json, "level", bw_level_at(r->evidence->level)->id);
+        number(json, "breaks", r->evidence->drills[kind]);
+        number(json, "seeds", r->evidence->seeds);
+        put_gain(json, "typical", &r->evidence->typical[kind]);
+        put_gain(json, "best", &r->evidence->best[kind]);
+        bw_json_close(json, '}');
+    }
+    bw_json_close(json, ']');
+}
+
+static void put_map(bw_json *json, const bw_tune_report *r, const bw_sense_map *map) {
+    const bw_stage *stage = &r->def->scheme->stages[r->def->stage];
+    bw_json_open(json, '{');
+    text(json, "spot", stage->spots[map->spot].id);
+    bw_json_key(json, "cost_by_out_then_right");
+    bw_json_open(json, '[');
+    for (int out = 0; out < BW_SENSE_SIDE; out++) {
+        bw_json_open(json, '[');
+        for (int across = 0; across < BW_SENSE_SIDE; across++) {
+            if (map->there[out][across])
+                bw_json_number(json, map->cost[out][across]);
+            else
+                bw_json_null(json);
+        }
+        bw_json_close(json, ']');
+    }
+    bw_json_close(json, ']');
+    bw_json_close(json, '}');
+}
+
+void bw_tune_json(FILE *stream, const bw_tune_report *r) {
+    bw_json json = {.stream = stream};
+    const bw_stage *stage = &r->def->scheme->stages[r->def->stage];
+    char line[512];
+    bw_json_open(&json, '{');
+    text(&json, "units", bw_unit_short(r->def->scheme->units));
+    number(&json, "defenders", stage->defenders);
+    text(&json, "shape", stage->shape);
+    number(&json, "seed", (double)(r->def->seed & 0xffffffffu));
+    number(&json, "candidates", r->tuned->tried);
+    number(&json, "training_breaks", r->tuned->drill_count);
+    if (r->path) text(&json, "file", r->path);
+    put_changes(&json, r);
+    put_homes(&json, r);
+    put_evidence(&json, r);
+    bw_text t = bw_text_in(line, sizeof line);
+    bw_say_gain(r, &t);
+    text(&json, "verdict", line);
+    number(&json, "pull_before", r->tuned->pull_before);
+    number(&json, "pull_after", r->tuned->pull_after);
+    bw_json_key(&json, "precision");
+    bw_json_open(&json, '{');
+    number(&json, "step", r->sense->step / bw_unit_length(r->def->scheme->units));
+    number(&json, "chance", r->sense->flat);
+    bw_json_key(&json, "homes");
+    bw_json_open(&json, '[');
+    for (int i = 0; i < r->sense->map_count; i++)
+        put_map(&json, r, &r->sense->maps[i]);
+    bw_json_close(&json, ']');
+    bw_json_close(&json, '}');
+    bw_json_close(&json, '}');
+    bw_json_end(&json);
+}
