@@ -150,7 +150,7 @@ _breakwater() {
     case $current:$verb:$COMP_CWORD in
         -*) files= ;;
         *:help:*) words="$words new check where draw test tune teach rehearse team log board help" files= ;;
-        *:team:2) words='new show set player split game scheme import export backup restore check forget scrub' files= ;;
+        *:team:2) words='new show set player split game scheme quiz import export backup restore check forget scrub' files= ;;
         *:log:3) words='add list edit undo remove import export' files= ;;
     esac
     COMPREPLY=($(compgen -W "$words" -- "$current"))

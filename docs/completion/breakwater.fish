@@ -148,7 +148,7 @@ complete -c breakwater -n '__fish_seen_subcommand_from team' -l units -x -a 'yd 
 complete -c breakwater -n '__fish_seen_subcommand_from team' -l no-color -d 'No colour, not even on a terminal'
 complete -c breakwater -n '__fish_seen_subcommand_from team' -l help -s h -d 'Say how the verb is used, and stop'
 complete -c breakwater -n '__fish_seen_subcommand_from team' -l version -d 'Say which version this is, and stop'
-complete -c breakwater -n '__fish_seen_subcommand_from team' -a 'new show set player split game scheme import export backup restore check forget scrub'
+complete -c breakwater -n '__fish_seen_subcommand_from team' -a 'new show set player split game scheme quiz import export backup restore check forget scrub'
 complete -c breakwater -f -n __fish_use_subcommand -a log -d 'keep the log of breaks that were seen in games'
 complete -c breakwater -n '__fish_seen_subcommand_from log' -l seconds -x -d 'How long it lasted, from the start to the outcome'
 complete -c breakwater -n '__fish_seen_subcommand_from log' -l passes -x -d 'Passes the offence completed'

@@ -2,14 +2,14 @@
 /// The verb `team`: its table. What each action does stands in team_*.c.
 #include "cli/action.h"
 #include "cli/team_file.h"
+#include "core/sprint.h"
 
 static const char *sheet_choice(int index) {
     return bw_sheet_id(index);
 }
 
 static const char *clock_choice(int index) {
-    static const char *const clocks[] = {"move", "signal", "gate", NULL};
-    return clocks[index];
+    return index < BW_CLOCK_COUNT ? bw_clock_id((bw_clock)index) : NULL;
 }
 
 static const bw_option options[] = {
@@ -47,6 +47,9 @@ static const bw_action actions[] = {
     {"scheme", "FILE [SCHEME]", 1, 2, "note revision",
      "save a scheme as a new revision; without one, list them, or write out --revision N",
      bw_team_edit_scheme},
+    {"quiz", "FILE [JERSEY CODE]", 1, 3, "",
+     "keep the result code a player's hand-out shows; without one, list what came in",
+     bw_team_edit_quiz},
     {"import", "FILE SHEET", 2, 2, "sheet", "take in a CSV sheet: all its rows or none",
      bw_team_import_sheet},
     {"export", "FILE", 1, 1, "sheet", "write a CSV sheet", bw_team_export_sheet},

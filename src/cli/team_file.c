@@ -81,9 +81,45 @@ static char *read_sheet(const char *path, size_t *length) {
     return NULL;
 }
 
-static void json_import(const bw_args *args, const bw_import *done) {
-    if (!bw_option_given(args, "json")) return;
-    bw_json json = {.stream = stdout};
+int bw_tell_facts(const bw_args *args, const bw_fact *facts, int count) {
+    bw_out out;
+    if (!bw_option_given(args, "json")) return BW_EXIT_OK;
+    if (!bw_out_open(args, &out)) return BW_EXIT_FILE;
+    bw_json json = {.stream = out.stream};
+    bw_json_open(&json, '{');
+    for (int i = 0; i < count; i++) {
+        bw_json_key(&json, facts[i].key);
+        if (facts[i].text)
+            bw_json_text(&json, facts[i].text);
+        else
+            bw_json_number(&json, facts[i].number);
+    }
+    bw_json_close(&json, '}');
+    bw_json_end(&json);
+    return bw_out_close(&out, BW_EXIT_OK);
+}
+
+static void json_faults(bw_json *json, const bw_import *done) {
+    bw_json_key(json, "faults");
+    bw_json_open(json, '[');
+    for (int i = 0; i < done->fault_count; i++) {
+        bw_json_open(json, '{');
+        bw_json_key(json, "line");
+        bw_json_number(json, done->faults[i].line);
+        bw_json_key(json, "column");
+        bw_json_number(json, done->faults[i].column);
+        bw_json_key(json, "message");
+        bw_json_text(json, done->faults[i].message);
+        bw_json_close(json, '}');
+    }
+    bw_json_close(json, ']');
+}
+
+static int json_import(const bw_args *args, const bw_import *done, int code) {
+    bw_out out;
+    if (!bw_option_given(args, "json")) return code;
+    if (!bw_out_open(args, &out)) return BW_EXIT_FILE;
+    bw_json json = {.stream = out.stream};
     bw_json_open(&json, '{');
     bw_json_key(&json, "rows");
     bw_json_number(&json, done->rows);
@@ -91,21 +127,10 @@ static void json_import(const bw_args *args, const bw_import *done) {
     bw_json_number(&json, done->fault_count ? 0 : done->added);
     bw_json_key(&json, "known");
     bw_json_number(&json, done->fault_count ? 0 : done->known);
-    bw_json_key(&json, "faults");
-    bw_json_open(&json, '[');
-    for (int i = 0; i < done->fault_count; i++) {
-        bw_json_open(&json, '{');
-        bw_json_key(&json, "line");
-        bw_json_number(&json, done->faults[i].line);
-        bw_json_key(&json, "column");
-        bw_json_number(&json, done->faults[i].column);
-        bw_json_key(&json, "message");
-        bw_json_text(&json, done->faults[i].message);
-        bw_json_close(&json, '}');
-    }
-    bw_json_close(&json, ']');
+    json_faults(&json, done);
     bw_json_close(&json, '}');
     bw_json_end(&json);
+    return bw_out_close(&out, code);
 }
 
 static int said_faults(const char *path, const bw_import *done) {
@@ -127,16 +152,15 @@ int bw_import_sheet(const bw_args *args, bw_team *team, bw_sheet sheet, const ch
     bw_error error;
     const bw_status status = bw_team_import(team, sheet, text, length, &done, &error);
     free(text);
-    json_import(args, &done);
     if (done.fault_count > 0) {
         bw_team_close(team);
-        return said_faults(path, &done);
+        return json_import(args, &done, said_faults(path, &done));
     }
     if (status != BW_OK) return bw_team_refusal(team, path, &error);
     bw_team_close(team);
     bw_say("%s: %d row%s of %s: %d taken, %d known already.", path, done.rows,
            done.rows == 1 ? "" : "s", bw_sheet_id(sheet), done.added, done.known);
-    return BW_EXIT_OK;
+    return json_import(args, &done, BW_EXIT_OK);
 }
 
 /// The sheet as bytes, which the caller frees, so that a failure leaves nothing half written.

@@ -27,6 +27,16 @@ bool bw_option_date(const bw_args *args, char *date, size_t room);
 /// Seconds since 1970 by this machine's clock.
 int64_t bw_now(void);
 
+/// One thing an action tells with --json: a number, or a text when it is not NULL.
+typedef struct bw_fact {
+    const char *key;
+    double number;
+    const char *text;
+} bw_fact;
+
+/// With --json, the facts as the result; without it nothing. Returns the exit code.
+int bw_tell_facts(const bw_args *args, const bw_fact *facts, int count);
+
 /// Imports a CSV file ("-": standard input) and tells what came of it; closes the team file.
 int bw_import_sheet(const bw_args *args, bw_team *team, bw_sheet sheet, const char *path);
 
@@ -41,6 +51,7 @@ int bw_team_edit_player(const bw_args *args);
 int bw_team_edit_splits(const bw_args *args);
 int bw_team_edit_game(const bw_args *args);
 int bw_team_edit_scheme(const bw_args *args);
+int bw_team_edit_quiz(const bw_args *args);
 int bw_team_import_sheet(const bw_args *args);
 int bw_team_export_sheet(const bw_args *args);
 int bw_team_make_backup(const bw_args *args);

@@ -20,7 +20,7 @@ int bw_team_new(const bw_args *args) {
         return bw_team_refusal(team, path, &error);
     bw_team_close(team);
     bw_say("Made %s. Next: breakwater team import %s roster.csv --sheet roster", path, path);
-    return BW_EXIT_OK;
+    return bw_tell_facts(args, &(bw_fact){"file", 0, path}, 1);
 }
 
 /// Full names are a switch of their own: turning them off erases them.
@@ -28,6 +28,15 @@ static bw_status set(bw_team *team, const char *name, const char *value, bw_erro
     return strcmp(name, "full-names") == 0
                ? bw_team_allow_names(team, strcmp(value, "on") == 0, error)
                : bw_team_set(team, name, value, error);
+}
+
+static int tell_setting(const bw_args *args, const char *name, const char *value, bool changed) {
+    bw_out out;
+    if (bw_option_given(args, "json")) return bw_tell_facts(args, &(bw_fact){name, 0, value}, 1);
+    if (changed) return BW_EXIT_OK;
+    if (!bw_out_open(args, &out)) return BW_EXIT_FILE;
+    fprintf(out.stream, "%s\n", value);
+    return bw_out_close(&out, BW_EXIT_OK);
 }
 
 int bw_team_set_option(const bw_args *args) {
@@ -48,11 +57,7 @@ int bw_team_set_option(const bw_args *args) {
     if (status == BW_OK) status = bw_team_setting(team, name, is, sizeof is, &error);
     if (status != BW_OK) return bw_team_refusal(team, args->operands[0], &error);
     bw_team_close(team);
-    if (change) return BW_EXIT_OK;
-    bw_out out;
-    if (!bw_out_open(args, &out)) return BW_EXIT_FILE;
-    fprintf(out.stream, "%s\n", names && !is[0] ? "off" : is);
-    return bw_out_close(&out, BW_EXIT_OK);
+    return tell_setting(args, name, names && !is[0] ? "off" : is, change);
 }
 
 int bw_team_make_backup(const bw_args *args) {
@@ -66,7 +71,7 @@ int bw_team_make_backup(const bw_args *args) {
     bw_team_close(team);
     bw_say("Made %s, a whole copy of %s. It is as private as the file itself.", copy,
            args->operands[0]);
-    return BW_EXIT_OK;
+    return bw_tell_facts(args, &(bw_fact){"copy", 0, copy}, 1);
 }
 
 int bw_team_put_back(const bw_args *args) {
@@ -75,7 +80,7 @@ int bw_team_put_back(const bw_args *args) {
     if (bw_team_restore(copy, path, bw_option_given(args, "force"), &error) != BW_OK)
         return bw_say_refusal(path, &error);
     bw_say("%s is again as it was in %s.", path, copy);
-    return BW_EXIT_OK;
+    return bw_tell_facts(args, &(bw_fact){"file", 0, path}, 1);
 }
 
 int bw_team_check_file(const bw_args *args) {
@@ -88,7 +93,7 @@ int bw_team_check_file(const bw_args *args) {
     if (status != BW_OK) return bw_team_refusal(team, args->operands[0], &error);
     bw_team_close(team);
     bw_say("%s is sound.", args->operands[0]);
-    return BW_EXIT_OK;
+    return bw_tell_facts(args, &(bw_fact){"sound", 0, args->operands[0]}, 1);
 }
 
 static void say_forgotten(const bw_forgotten *what, int jersey) {
@@ -98,8 +103,9 @@ static void say_forgotten(const bw_forgotten *what, int jersey) {
            what->quizzes == 1 ? "" : "s", what->marks, what->marks == 1 ? "" : "s", what->notes,
            what->notes == 1 ? "" : "s");
     if (what->left > 0)
-        bw_say("%d note%s still say%s #%d: breakwater log FILE list shows them.", what->left,
-               what->left == 1 ? "" : "s", what->left == 1 ? "s" : "", jersey);
+        bw_say("%d note%s may still mean him (#%d, or his initials): look at breakwater log FILE "
+               "list.",
+               what->left, what->left == 1 ? "" : "s", jersey);
     bw_say("Copies and exports made before still have him.");
 }
 
@@ -115,7 +121,13 @@ int bw_team_forget_player(const bw_args *args) {
         return bw_team_refusal(team, args->operands[0], &error);
     bw_team_close(team);
     say_forgotten(&what, jersey);
-    return BW_EXIT_OK;
+    const bw_fact facts[] = {{"jersey", jersey, NULL},
+                             {"splits", what.splits, NULL},
+                             {"quiz_results", what.quizzes, NULL},
+                             {"breaks", what.marks, NULL},
+                             {"notes", what.notes, NULL},
+                             {"notes_left", what.left, NULL}};
+    return bw_tell_facts(args, facts, BW_COUNT(facts));
 }
 
 int bw_team_scrub_file(const bw_args *args) {
@@ -126,5 +138,5 @@ int bw_team_scrub_file(const bw_args *args) {
     if (bw_team_scrub(team, &error) != BW_OK)
         return bw_team_refusal(team, args->operands[0], &error);
     bw_team_close(team);
-    return BW_EXIT_OK;
+    return bw_tell_facts(args, &(bw_fact){"file", 0, args->operands[0]}, 1);
 }

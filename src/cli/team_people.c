@@ -145,7 +145,8 @@ int bw_team_edit_splits(const bw_args *args) {
     bw_team_close(team);
     bw_say("%d sprint%s of number %d kept, %d known already.", added, added == 1 ? "" : "s", jersey,
            count - added);
-    return BW_EXIT_OK;
+    const bw_fact facts[] = {{"added", added, NULL}, {"known", count - added, NULL}};
+    return bw_tell_facts(args, facts, BW_COUNT(facts));
 }
 
 int bw_team_edit_game(const bw_args *args) {

@@ -31,7 +31,8 @@ static int save(const bw_args *args) {
     bw_team_close(team);
     bw_say("\"%s\" is %s revision %lld.", scheme.name, fresh ? "now" : "already",
            (long long)revision);
-    return BW_EXIT_OK;
+    const bw_fact facts[] = {{"revision", (double)revision, NULL}, {"added", fresh, NULL}};
+    return bw_tell_facts(args, facts, BW_COUNT(facts));
 }
 
 static void print_revisions(FILE *out, const bw_revision *list, int count) {

@@ -81,7 +81,7 @@ static const char *fault_in_numbers(const bw_entry *e) {
     if (!(e->seconds < 0) && !within(e->seconds, 0, BW_MAX_BREAK_TIME))
         return "a break lasts from 0 to 120 seconds";
     if (e->passes < -1 || e->passes > BW_MAX_PASSES) return "a break has from 0 to 50 passes";
-    if (e->time < 0) return "the time is before 1970";
+    if (e->time < 0 || e->time > BW_LAST_TIME) return "the time is not from 1970 to 9999";
     if (e->game < 0 || e->revision < 0 || e->order < 0)
         return "the numbers of game, revision and order are not negative";
     return NULL;

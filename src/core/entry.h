@@ -36,6 +36,9 @@ enum {
     BW_MAX_BREAK_TIME = 120 ///< seconds a break can last
 };
 
+/// The last second of the year 9999: no clock is later.
+#define BW_LAST_TIME INT64_C(253402300799)
+
 /// Where a shot can come from, metres: somewhat wider than the largest field.
 #define BW_SHOT_ACROSS 40.0
 #define BW_SHOT_BEHIND 25.0

@@ -1,5 +1,6 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "team/date.h"
+#include "core/entry.h"
 
 enum { DAY = 86400 };
 
@@ -50,6 +51,7 @@ static void put_padded(bw_text *out, int value, int digits) {
 }
 
 void bw_put_time(bw_text *out, int64_t seconds) {
+    if (seconds < 0 || seconds > BW_LAST_TIME) return;
     int64_t days = seconds / DAY;
     int year = 1970, month = 1;
     for (; days >= (leap(year) ? 366 : 365); year++)

@@ -12,7 +12,7 @@ enum { BW_DATE_SIZE = 11 }; ///< "2026-04-11" and the terminator
 /// A day that exists, written so.
 bool bw_date_good(const char *text);
 
-/// Appends "2026-04-11T18:05:00Z" for seconds since 1970 (>= 0, to the year 9999).
+/// Appends "2026-04-11T18:05:00Z" for seconds since 1970; nothing for a time before that or beyond 9999.
 void bw_put_time(bw_text *out, int64_t seconds);
 
 /// Reads what bw_put_time() writes; also without seconds ("2026-04-11T18:05Z").

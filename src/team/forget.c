@@ -77,19 +77,28 @@ static bw_status strike_name(bw_team *team, const char *name, int *struck, bw_er
     return status;
 }
 
-/// "#7" in a note, with no digit after it.
-static bw_status count_left(bw_team *team, int jersey, int *left, bw_error *error) {
+static bool part_of_word(char c) {
+    return (c >= '0' && c <= '9') || (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || (c & 0x80);
+}
+
+/// Whether a note says this, and not as part of a longer word or number.
+static bool says(const char *note, const char *text) {
+    const size_t length = strlen(text);
+    for (const char *at = note; length > 0 && (at = strstr(at, text)); at++) {
+        const bool begins = at == note || !part_of_word(at[-1]) || text[0] == '#';
+        if (begins && (!part_of_word(at[length]) || !part_of_word(text[length - 1]))) return true;
+    }
+    return false;
+}
+
+static bw_status count_left(bw_team *team, const bw_player *player, int *left, bw_error *error) {
     char sign[16];
-    const int length = snprintf(sign, sizeof sign, "#%d", jersey);
+    snprintf(sign, sizeof sign, "#%d", player->jersey);
     bw_sql q = bw_sql_of(team, "SELECT note FROM entry UNION ALL SELECT note FROM revision");
     while (bw_sql_row(&q)) {
         char note[BW_NOTE_SIZE];
         bw_sql_text_at(&q, 0, note, sizeof note);
-        for (const char *at = note; (at = strstr(at, sign)); at += length) {
-            if (at[length] >= '0' && at[length] <= '9') continue;
-            ++*left;
-            break;
-        }
+        *left += says(note, sign) || says(note, player->initials);
     }
     return bw_sql_end(&q, error);
 }
@@ -121,7 +130,7 @@ static bw_status forget(bw_team *team, int jersey, bw_forgotten *what, bw_error 
         status = change(team, "DELETE FROM player WHERE jersey = ?", jersey, &rows, error);
     if (status == BW_OK) status = drop_marks(team, jersey, &what->marks, error);
     if (status == BW_OK) status = strike_name(team, player.name, &what->notes, error);
-    return status == BW_OK ? count_left(team, jersey, &what->left, error) : status;
+    return status == BW_OK ? count_left(team, &player, &what->left, error) : status;
 }
 
 bw_status bw_team_forget(bw_team *team, int jersey, bw_forgotten *what, bw_error *error) {

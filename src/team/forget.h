@@ -11,7 +11,7 @@ typedef struct bw_forgotten {
     int splits, quizzes;
     int marks; ///< breaks in which he was named out of place
     int notes; ///< notes from which his full name was taken
-    int left;  ///< notes that still say "#" and his number, for the coach to look at
+    int left; ///< notes that still say "#" and his number, or his initials, for the coach to look at
 } bw_forgotten;
 
 /// BW_NOT_FOUND when nobody wears the number. BW_FILE when he is forgotten but another program holds the

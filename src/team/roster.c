@@ -26,10 +26,19 @@ static const char *fault_in_spots(const bw_player *p) {
     return NULL;
 }
 
+/// At most four letters: longer ones would be a name.
+static bool initials_short(const char *initials) {
+    int letters = 0;
+    for (const char *c = initials; *c; c++)
+        letters += !strchr(". -", *c) && ((unsigned char)*c & 0xc0) != 0x80;
+    return letters <= 4;
+}
+
 static const char *fault(const bw_player *p, bool names) {
     if (p->jersey < 0 || p->jersey > BW_MAX_JERSEY) return "a jersey number is from 0 to 99";
     if (!bw_text_plain(p->initials) || !bw_text_plain(p->name))
         return "initials and name are each one line of UTF-8 text";
+    if (!initials_short(p->initials)) return "initials are at most 4 letters";
     if (p->name[0] && !names)
         return "full names are not kept unless they are turned on: team set FILE full-names on";
     return fault_in_spots(p);

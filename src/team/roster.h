@@ -10,7 +10,8 @@
 enum {
     BW_MAX_JERSEY = 99,
     BW_MAX_PLAYER_SPOTS = 8, ///< spots one man can play
-    BW_INITIALS_SIZE = 13,   ///< bytes, terminator included: three letters of any alphabet
+    BW_INITIALS_SIZE =
+        25, ///< bytes, terminator included: four letters of any alphabet, with points
     BW_FULL_NAME_SIZE = 64
 };
 

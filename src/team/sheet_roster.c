@@ -22,7 +22,11 @@ static bw_player_spot *spot_of(bw_player *p, const char *code) {
     return spot;
 }
 
-static bool take_spots(bw_cells *cells, int column, bw_player *p) {
+static bool there(const bw_cells *cells, int column) {
+    return cells->where[column] >= 0;
+}
+
+static bool take_list(bw_cells *cells, int column, bw_player *p) {
     const char *at = bw_cell(cells, column);
     char code[16];
     while (bw_cell_word(&at, code, sizeof code)) {
@@ -35,21 +39,50 @@ static bool take_spots(bw_cells *cells, int column, bw_player *p) {
     return true;
 }
 
+static bool take_spots(bw_cells *cells, bw_player *p) {
+    bw_player_spot before[BW_MAX_PLAYER_SPOTS];
+    const int count = p->spot_count;
+    memcpy(before, p->spots, sizeof before);
+    if (there(cells, SPOTS)) {
+        p->spot_count = 0;
+        memset(p->spots, 0, sizeof p->spots);
+        if (!take_list(cells, SPOTS, p)) return false;
+    }
+    if (!there(cells, FIXED)) {
+        for (int i = 0; i < count; i++) { // what was fixed stays so where it is still his
+            for (int k = 0; k < p->spot_count; k++)
+                p->spots[k].fixed |= before[i].fixed && !strcmp(before[i].spot, p->spots[k].spot);
+        }
+        return true;
+    }
+    for (int k = 0; k < p->spot_count; k++)
+        p->spots[k].fixed = false;
+    return take_list(cells, FIXED, p);
+}
+
+/// A column that the sheet does not have leaves what is known.
+static bool take(bw_cells *cells, bw_player *p) {
+    if (there(cells, INITIALS) && !bw_cell_copy(cells, INITIALS, p->initials, sizeof p->initials))
+        return false;
+    if (there(cells, NAME) && !bw_cell_copy(cells, NAME, p->name, sizeof p->name)) return false;
+    return take_spots(cells, p);
+}
+
 static bool store(bw_team *team, bw_cells *cells, void *shared, bw_import *done, bw_error *error) {
     bool *seen = shared; // by jersey
     int64_t jersey = 0;
     bw_player p = {0};
-    if (!bw_cell_int(cells, JERSEY, 0, BW_MAX_JERSEY, &jersey) ||
-        !bw_cell_copy(cells, INITIALS, p.initials, sizeof p.initials) ||
-        !bw_cell_copy(cells, NAME, p.name, sizeof p.name) || !take_spots(cells, SPOTS, &p) ||
-        !take_spots(cells, FIXED, &p))
-        return false;
+    if (!bw_cell_int(cells, JERSEY, 0, BW_MAX_JERSEY, &jersey)) return false;
     if (seen[jersey])
         return bw_cell_fault(cells, JERSEY, "%d is there twice; one of them is another player",
                              (int)jersey);
     seen[jersey] = true;
+    bw_status status = bw_team_player(team, (int)jersey, &p, error);
+    if (status != BW_OK && status != BW_NOT_FOUND) return false;
+    error->status = BW_OK;
     p.jersey = (int)jersey;
-    const bw_status status = bw_team_put_player(team, &p, error);
+    if (!take(cells, &p)) return false;
+    status = bw_team_put_player(team, &p, error);
     if (status == BW_BAD_INPUT) {
         bw_cell_fault(cells, p.name[0] ? NAME : JERSEY, "%s", error->message);
         error->status = BW_OK;

@@ -1,12 +1,15 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "team/splits.h"
-#include "core/base.h"
+#include "core/sprint.h"
 #include "team/roster.h"
 #include "team/sql.h"
 #include <math.h>
 
 bool bw_split_clock_good(const char *clock) {
-    return bw_same(clock, "move") || bw_same(clock, "signal") || bw_same(clock, "gate");
+    int c = 0;
+    while (c < BW_CLOCK_COUNT && !bw_same(bw_clock_id((bw_clock)c), clock))
+        c++;
+    return c < BW_CLOCK_COUNT;
 }
 
 static const char *fault(const bw_timed_split *s) {

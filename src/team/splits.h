@@ -26,7 +26,7 @@ bw_status bw_team_add_splits(bw_team *team, const bw_timed_split *splits, int co
 bw_status bw_team_splits(bw_team *team, int jersey, bw_timed_split **list, int *count,
                          bw_error *error);
 
-/// Whether `clock` is one of the three words.
+/// Whether `clock` is the id of a bw_clock.
 bool bw_split_clock_good(const char *clock);
 
 #endif

@@ -93,6 +93,17 @@ check "what was saved is written out" cmp -s "$scratch/out" "$scratch/other.json
 run 1 team scheme "$file" --revision 3
 talks "there is no scheme revision 3"
 
+# Quiz results.
+run 0 team quiz "$file" 12 K7QX-22 --json
+json 'j.added === 1'
+run 0 team quiz "$file" 12 K7QX-22
+talks "is known already"
+run 1 team quiz "$file" 50 K7QX-22
+talks "nobody on the roster wears number 50"
+run 2 team quiz "$file" 12
+run 0 team quiz "$file" --json
+json 'j.quiz_results.length === 1 && j.quiz_results[0].code === "K7QX-22"'
+
 # The log.
 run 0 team game "$file" 2026-04-11 "Gullhaven Petrels" --field home
 expect "1"
@@ -160,6 +171,15 @@ run 0 team forget "$file" 61
 talks "Number 61 is forgotten: 0 sprints, 0 quiz results, his number in 1 break, his name in 1 note."
 check "no byte of him is left" sh -c "! grep -aqi zebediah '$scratch'/terns.team*"
 run 1 team forget "$file" 61
+run 0 team player "$file" 62 --initials XX
+run 0 team forget "$file" 62 --json
+json 'j.jersey === 62 && j.splits === 0 && j.notes_left === 0'
+run 0 team check "$file" --json
+json 'j.sound.endsWith("terns.team")'
+run 1 team player "$file" 62 --initials "" --spots 7
+talks "a spot is a code"
+run 1 team player "$file" 62 --initials QUILLON
+talks "initials are at most 4 letters"
 run 0 team scrub "$file"
 
 # Many at once: nothing is lost.

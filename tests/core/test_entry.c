@@ -51,6 +51,7 @@ static void numbers_are_bounded(void) {
     REFUSED(passes, -2);
     REFUSED(passes, 51);
     REFUSED(time, -1);
+    REFUSED(time, BW_LAST_TIME + 1);
     REFUSED(game, -1);
     REFUSED(stage, 2);
     REFUSED(stage, 7);

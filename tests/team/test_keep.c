@@ -145,6 +145,8 @@ static void a_forgotten_player_is_gone(void) {
     }
     bw_copy(e[0].note, BW_NOTE_SIZE, "late: QUILLON zebediah Xavier, again");
     bw_copy(e[3].note, BW_NOTE_SIZE, "#61 slow, #612 is nobody");
+    bw_copy(e[1].note, BW_NOTE_SIZE, "who? (ABC)");
+    bw_copy(e[2].note, BW_NOTE_SIZE, "ABCD and xABC are others");
     CHECK_INT(bw_team_add_entries(team, e, 4, NULL, &added, &error), BW_OK);
     // A name that was changed leaves nothing in the file either.
     put_player(team, 61, "QZX", "Quillon Zebediah Xavierson");
@@ -177,6 +179,8 @@ static void a_forgotten_player_is_gone(void) {
     // Turning full names off is forgetting them.
     CHECK_INT(bw_team_allow_names(team, false, &error), BW_OK);
     CHECK(!anywhere("Abel Bright"));
+    CHECK_INT(bw_team_forget(team, 6, &what, &error), BW_OK);
+    CHECK(what.notes == 0 && what.left == 1 && what.marks == 1);
     bw_team_close(team);
 }
 

@@ -52,6 +52,15 @@ static void a_roster_goes_round(void) {
     CHECK(strstr(text, "name") == NULL);
     free(text);
     free(again);
+    // Columns that are not there change nothing.
+    CHECK_INT(import(team, BW_SHEET_ROSTER, "jersey\n3\n"), BW_OK);
+    CHECK_INT(import(team, BW_SHEET_ROSTER, "jersey,spots\n3,TR LL TL\n"), BW_OK);
+    CHECK_INT(bw_team_player(team, 3, &p, &error), BW_OK);
+    CHECK_TEXT(p.initials, "A.B.");
+    CHECK(p.spot_count == 3 && p.spots[2].fixed && !p.spots[0].fixed);
+    CHECK_INT(import(team, BW_SHEET_ROSTER, "jersey,fixed\n3,LL\n"), BW_OK);
+    CHECK_INT(bw_team_player(team, 3, &p, &error), BW_OK);
+    CHECK(p.spot_count == 3 && p.spots[1].fixed && !p.spots[2].fixed);
     CHECK_INT(bw_team_allow_names(team, true, &error), BW_OK);
     text = export_to_text(team, BW_SHEET_ROSTER, BW_YARDS);
     CHECK(strncmp(text, "jersey,initials,spots,fixed,name\r\n", 34) == 0);

@@ -72,6 +72,12 @@ static void players_come_back(void) {
     CHECK_TEXT(q.initials, "A.B.");
 
     p.name[0] = '\0';
+    bw_copy(p.initials, sizeof p.initials, "\xc3\x89.\xc3\x89.-\xc3\x89. \xc3\x89.");
+    CHECK_INT(bw_team_put_player(team, &p, &error), BW_OK);
+    bw_copy(p.initials, sizeof p.initials, "Quill");
+    CHECK_INT(bw_team_put_player(team, &p, &error), BW_BAD_INPUT);
+    bw_copy(p.initials, sizeof p.initials, "A.B.");
+    CHECK_INT(bw_team_put_player(team, &p, &error), BW_OK);
     p.jersey = 100;
     CHECK_INT(bw_team_put_player(team, &p, &error), BW_BAD_INPUT);
     p.jersey = 3;
