@@ -58,6 +58,19 @@ static int choose_parts(const bw_args *args, bool *wanted) {
     return BW_EXIT_OK;
 }
 
+/// "85.6x54" in millimetres.
+static int load_card(const bw_args *args, bw_teach *teach) {
+    const char *text = bw_option_text(args, "card");
+    double width, height;
+    const bool read = bw_scan_decimal(&text, &width) && *text++ == 'x' &&
+                      bw_scan_decimal(&text, &height) && *text == '\0';
+    if (!read) return bw_usage(args->verb, "--card takes width and height in mm, as in 85.6x54.");
+    teach->card_width = width * 72 / 25.4;
+    teach->card_height = height * 72 / 25.4;
+    if (width > 0 && width < 1000 && height > 0 && height < 1000) return BW_EXIT_OK;
+    return bw_usage(args->verb, "a card of %s mm is none.", bw_option_text(args, "card"));
+}
+
 /// A spot some stage has.
 static int load_spot(const bw_args *args, const bw_scheme *scheme, const char **spot) {
     *spot = bw_option_text(args, "spot");
@@ -187,6 +200,7 @@ static int run_job(const bw_args *args, bw_teach_job *job) {
     int seed = 1;
     if (!bw_option_int(args, "seed", 0, 1000000, &seed)) return BW_EXIT_USAGE;
     int code = choose_parts(args, wanted);
+    if (code == BW_EXIT_OK) code = load_card(args, &job->teach);
     if (code == BW_EXIT_OK) code = bw_load_scheme(args, &job->scheme);
     if (code == BW_EXIT_OK) code = load_spot(args, &job->scheme, &job->teach.spot);
     if (code != BW_EXIT_OK) return code;
@@ -245,6 +259,10 @@ static const bw_option options[] = {
      .choice = bw_lines_choice,
      .standard = "run-solid",
      .help = "Runs solid and passes dashed, or the other way round"},
+    {.name = "card",
+     .value = "SIZE",
+     .standard = "85.6x54",
+     .help = "Width and height of a pocket card, mm"},
     {.name = "large", .help = "The large-print edition: text 16 pt, labels 12 pt"},
     {.name = "seed", .value = "N", .standard = "1", .help = "Start of the random numbers"},
 };
@@ -259,6 +277,10 @@ const bw_command bw_command_teach = {
         "Writes into the folder of -o, which is made when it is not there:\n\n"
         "packet.pdf: the idea on a page; each stage with its calls and rotations; each spot's "
         "own page, said to the player; the weakest rotations and what to do about them.\n\n"
+        "cards.pdf: pocket cards to cut out, fronts and backs in turn; print on both sides, turned "
+        "over the long edge. quiz.pdf: charts to mark and questions, those about the weakest "
+        "rotations first, the rest drawn by --seed; the key stands on pages of its own. wall.pdf: "
+        "a poster for each stage, tabloid or A3.\n\n"
         "The weakest rotations come from one quick test of each stage and are a model's "
         "estimate. The date at the foot is today's, or that of SOURCE_DATE_EPOCH. Every file is "
         "whole or not there, also when the run is interrupted; one that is there already is "

@@ -3,7 +3,10 @@
 
 #include "cli/say.h"
 #include "cli/stop.h"
+#include "report/cards.h"
 #include "report/packet.h"
+#include "report/quiz_sheet.h"
+#include "report/wall.h"
 
 static int make_packet(const bw_teach_job *job, const char *path, int *pages) {
     *pages = bw_packet_pages(&job->teach);
@@ -11,10 +14,36 @@ static int make_packet(const bw_teach_job *job, const char *path, int *pages) {
     return bw_teach_pdf(job, path, &packet);
 }
 
+static int make_cards(const bw_teach_job *job, const char *path, int *pages) {
+    *pages = bw_cards_pages(&job->teach);
+    if (*pages == 0) {
+        bw_say_error(
+            "a card of that size does not fit on the paper, or not all ball places on it.");
+        return BW_EXIT_WRONG;
+    }
+    const bw_teach_pages cards = {"pocket cards", *pages, bw_cards_page};
+    return bw_teach_pdf(job, path, &cards);
+}
+
+static int make_quiz(const bw_teach_job *job, const char *path, int *pages) {
+    *pages = bw_quiz_pages(&job->teach);
+    const bw_teach_pages quiz = {"quiz", *pages, bw_quiz_page};
+    return bw_teach_pdf(job, path, &quiz);
+}
+
+static int make_wall(const bw_teach_job *job, const char *path, int *pages) {
+    *pages = bw_wall_pages(&job->teach);
+    const bw_teach_pages wall = {"wall sheets", *pages, bw_wall_page};
+    return bw_teach_pdf(job, path, &wall);
+}
+
 const bw_teach_part *bw_teach_part_at(int index) {
     static const bw_teach_part parts[] = {
         {"packet", "packet.pdf", "the idea, each stage, each spot's own page, what to rehearse",
          make_packet},
+        {"cards", "cards.pdf", "pocket cards, fronts and backs", make_cards},
+        {"quiz", "quiz.pdf", "questions to answer on paper, and their key", make_quiz},
+        {"wall", "wall.pdf", "a poster for each stage", make_wall},
     };
     return index < BW_COUNT(parts) ? &parts[index] : NULL;
 }

@@ -75,10 +75,11 @@ static void draw_upfield(bw_ink *ink, double x, double y) {
 }
 
 void bw_draw_scale(bw_ink *ink, bw_units units, double scale, double right, double y) {
-    static const int steps[] = {10, 5, 2, 1};
+    static const int steps[] = {20, 10, 5, 2, 1};
     const double unit = bw_unit_length(units) * scale, height = 4, gap = 14;
-    int choice = 5 * unit < 13 ? 0 : 1; // figures nearer than that run into one another
-    while (choice > 0 && choice < BW_COUNT(steps) - 1 && 2 * steps[choice] * unit > 130) {
+    // Figures nearer than these run into one another.
+    int choice = 10 * unit < 15 ? 0 : (5 * unit < 13 ? 1 : 2);
+    while (choice > 1 && choice < BW_COUNT(steps) - 1 && 2 * steps[choice] * unit > 130) {
         choice++;
     }
     const double step = steps[choice] * unit;

@@ -20,7 +20,7 @@ void bw_draw_field(bw_ink *ink, const bw_field *field, bw_units units, const bw_
 /// written outside it at every tenth unit (9 pt, within 12 pt of the border on the left and below).
 void bw_draw_border(bw_ink *ink, bw_units units, const bw_view *view, bool figures);
 
-/// A scale bar of two steps of ten, five, two or one units with its figures, at `scale` points per metre, at
+/// A scale bar of two steps of twenty, ten, five, two or one units with its figures, at `scale` points per metre, at
 /// most 130 pt long where that can be, and beside it the up-field arrow with its word: all left of
 /// `right`, feet at `y`, about 17 pt tall.
 void bw_draw_scale(bw_ink *ink, bw_units units, double scale, double right, double y);

@@ -1,66 +1,13 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 /// A player's own page: only what he has to know, said to him.
 #include "draw/book_words.h"
-#include "draw/chart.h"
 #include "draw/key.h"
 #include "draw/landmark_order.h"
-#include "draw/own.h"
+#include "report/own_cell.h"
 #include "report/packet_parts.h"
 #include "scheme/caption.h"
 
-/// The charts: small enough for a dozen to a page, large enough that a yard shows.
-static const double chart_wide = 108;
-static const double chart_gap = 9; // to the words beside it
 static const double row_gap = 8;
-
-/// One place of the ball: what it is called and what he does then.
-typedef struct own_cell {
-    char title[2 * BW_NAME_SIZE], job[4 * BW_NAME_SIZE], place[BW_NAME_SIZE];
-    bw_vec ball;
-    bw_station stations[BW_MAX_SPOTS];
-} own_cell;
-
-static void fill_cell(const bw_scheme *scheme, const bw_plan *plan, int stage, int spot,
-                      int landmark, own_cell *cell) {
-    char job[sizeof cell->job];
-    cell->ball = scheme->landmarks[landmark].at;
-    bw_where(plan, cell->ball, NULL, 0, cell->stations);
-    bw_text t = bw_text_in(cell->title, sizeof cell->title);
-    bw_put(&t, "Ball ");
-    bw_say_at(scheme, cell->ball, &t);
-    bw_put(&t, ":");
-    t = bw_text_in(job, sizeof job);
-    bw_say_your_job(scheme, stage, spot, &cell->stations[spot], cell->ball, &t);
-    t = bw_text_in(cell->job, sizeof cell->job);
-    bw_put(&t, job);
-    bw_put(&t, ".");
-    t = bw_text_in(cell->place, sizeof cell->place);
-    bw_teach_place(scheme, cell->stations[spot].at, &t);
-}
-
-/// Draws a cell, or with ink NULL measures it; returns its height.
-static double put_cell(bw_ink *ink, const bw_scheme *scheme, const own_cell *cell, int stage,
-                       int spot, double x, double y, double width) {
-    const bw_view view = bw_view_fit(bw_window_unit(scheme), x + BW_BORDER, y + BW_BORDER,
-                                     chart_wide - 2 * BW_BORDER);
-    const double words = x + chart_wide + chart_gap, room = width - chart_wide - chart_gap;
-    if (ink) {
-        const bw_own own = {.scheme = scheme,
-                            .stage = stage,
-                            .spot = spot,
-                            .stations = cell->stations,
-                            .ball = cell->ball,
-                            .from = &scheme->stages[stage].spots[spot].home};
-        bw_ink_begin(ink, BW_TAG_FIGURE, cell->title);
-        bw_draw_own(ink, &own, &view);
-        bw_ink_end(ink);
-    }
-    double at = y - 3;
-    at += bw_put_column(ink, BW_ROLE_TEXT, BW_BOLD, words, at, room, cell->title);
-    at += bw_put_column(ink, BW_ROLE_TEXT, BW_REGULAR, words, at, room, cell->job) + 1;
-    at += bw_put_column(ink, BW_ROLE_SOFT_TEXT, BW_REGULAR, words, at, room, cell->place);
-    return bw_max(at - y, view.box.height + 2 * BW_BORDER);
-}
 
 static void say_head(const bw_scheme *scheme, const bw_stage *stage, int s, bw_text *out) {
     const bw_spot *spot = &stage->spots[s];
@@ -136,12 +83,12 @@ static bool put_cells(bw_paging *p, int stage, int spot, const char *late) {
     const double step = width + BW_PACKET_GUTTER;
     bool said = false;
     for (int i = 0; i < count; i += columns) {
-        own_cell cells[2];
+        bw_own_cell cells[2];
         double height = 0;
         const int here = count - i < columns ? count - i : columns;
         for (int c = 0; c < here; c++) {
-            fill_cell(scheme, &plan, stage, spot, order[i + c], &cells[c]);
-            height = bw_max(height, put_cell(NULL, scheme, &cells[c], stage, spot, 0, 0, width));
+            bw_own_cell_fill(scheme, &plan, stage, spot, order[i + c], &cells[c]);
+            height = bw_max(height, bw_own_cell_put(NULL, &cells[c], 0, 0, width));
         }
         if (here < columns) {
             said = true;
@@ -150,11 +97,11 @@ static bool put_cells(bw_paging *p, int stage, int spot, const char *late) {
         }
         bw_paging_room(p, height);
         for (int c = 0; c < here && p->ink; c++)
-            put_cell(p->ink, scheme, &cells[c], stage, spot, p->x + c * step, p->y, width);
+            bw_own_cell_put(p->ink, &cells[c], p->x + c * step, p->y, width);
         if (here < columns && p->ink && late[0])
             bw_put_column(p->ink, BW_ROLE_TEXT, BW_REGULAR, p->x + here * step, p->y - 3, width,
                           late);
-        bw_paging_scale(p, bw_packet_scale(scheme, chart_wide));
+        bw_paging_scale(p, bw_own_cell_scale(scheme));
         p->y += height + row_gap;
     }
     return said;
