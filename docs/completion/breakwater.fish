@@ -104,6 +104,7 @@ complete -c breakwater -n '__fish_seen_subcommand_from teach' -l spot -x -d 'One
 complete -c breakwater -n '__fish_seen_subcommand_from teach' -l paper -x -a 'letter a4' -d 'Paper size'
 complete -c breakwater -n '__fish_seen_subcommand_from teach' -l theme -x -a 'chart sun dark mono' -d 'Colours'
 complete -c breakwater -n '__fish_seen_subcommand_from teach' -l lines -x -a 'run-solid pass-solid' -d 'Runs solid and passes dashed, or the other way round'
+complete -c breakwater -n '__fish_seen_subcommand_from teach' -l card -x -d 'Width and height of a pocket card, mm'
 complete -c breakwater -n '__fish_seen_subcommand_from teach' -l large -d 'The large-print edition: text 16 pt, labels 12 pt'
 complete -c breakwater -n '__fish_seen_subcommand_from teach' -l seed -x -d 'Start of the random numbers'
 complete -c breakwater -n '__fish_seen_subcommand_from teach' -l json -d 'Give the result as JSON'
