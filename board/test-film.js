@@ -107,7 +107,6 @@ export class Film {
 
   #tellPlaying() {
     write(this.play, this.playing ? 'Pause' : 'Play');
-    this.play.setAttribute('aria-pressed', String(this.playing));
   }
 
   /** @param {number} last */
@@ -141,7 +140,7 @@ export class Film {
     const text = this.all ? 'The numbers are the order of the steps; the men stand where they are when the shot leaves.' : moment;
     write(this.words, text);
     write(this.late, this.all ? '' : late);
-    const value = this.at.toFixed(1);
+    const value = this.at >= this.end ? this.scrub.max : this.at.toFixed(1);
     if (this.scrub.value !== value) this.scrub.value = value;
     this.scrub.setAttribute('aria-valuetext', moment);
     this.scrub.disabled = !this.open;

@@ -87,16 +87,17 @@ export class Results {
     const sides = this.pair ? [0, 1] : [0];
     const letter = (/** @type {number} */ side) => (this.pair ? ` ${'AB'[side]}` : '');
     write(/** @type {HTMLElement} */ (table.caption),
-      `Goals in 100 such breaks. Typical from ${n} simulated breaks; range: two standard errors either side.`);
-    const heads = ['Within', ...sides.flatMap((side) => [`Typical${letter(side)}`, `Range${letter(side)}`, `Best${letter(side)}`]),
+      `Goals in 100 such breaks. Typical from ${n} simulated breaks, with two standard errors either side.`);
+    const heads = ['Within', ...sides.flatMap((side) => [`Typical${letter(side)}`, `Best${letter(side)}`]),
       ...(this.pair ? [] : ['Even'])];
     const head = document.createElement('tr');
     head.append(...heads.map((text) => Object.assign(make('th', text), { scope: 'col' })));
     /** @type {HTMLTableSectionElement} */ (table.tHead).replaceChildren(head);
     const rows = [];
     for (let t = 1; t <= 10; t++) {
-      const cells = sides.flatMap((side) => [inHundred(tester.figure(Figure.typical, side, t)),
-        tester.say(Word.range, side, t), inHundred(tester.figure(Figure.best, side, t))]);
+      const cells = sides.flatMap((side) => [
+        `${inHundred(tester.figure(Figure.typical, side, t))} (${tester.say(Word.range, side, t)})`,
+        inHundred(tester.figure(Figure.best, side, t))]);
       if (!this.pair) cells.push(inHundred(tester.figure(Figure.settled, 0, t)));
       rows.push([`${t} s`, cells]);
     }
@@ -150,7 +151,6 @@ export class Results {
   /** What belongs to one side: the answer's steps and the rotations. */
   #fillSide() {
     const { tester, side } = this;
-    write(find('test-answer', HTMLParagraphElement), tester.say(Word.answer, side));
     const at = tester.figures(Figure.stepAt, side);
     this.steps.replaceChildren(...tester.list(Word.step, side).map((text, i) =>
       this.#choice(`${i + 1}. at ${seconds(at[i])}`, text, () => {
@@ -182,6 +182,8 @@ export class Results {
     this.number = number;
     this.film.load(this.side, number);
     write(title, number < 0 ? 'What beats it, step by step' : `Weak rotation: ${this.tester.say(Word.film)}`);
+    write(find('test-answer', HTMLParagraphElement), number < 0 ? this.tester.say(Word.answer, this.side)
+      : `Typical play. ${this.tester.say(Word.cost, this.side, number)}`);
     this.back.hidden = number < 0;
     this.#mark();
     if (look) title.scrollIntoView({ block: 'start' });

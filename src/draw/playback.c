@@ -20,13 +20,14 @@ bw_frame bw_frame_at(const bw_sequence *sq, double at_s) {
     const int f = frame_before(sq, at_s);
     const bw_frame *a = &sq->frames[f];
     bw_frame now = *a;
-    if (f + 1 >= sq->count || at_s <= a->at_s) return now;
+    if (f + 1 >= sq->count) return now;
     const bw_frame *b = &sq->frames[f + 1];
+    now.ply = b->ply; // a step begins where the one before ends
+    if (at_s <= a->at_s) return now;
     const double share = (at_s - a->at_s) / (b->at_s - a->at_s);
     now.at_s = at_s;
     // On its way between two frames the ball is in the air when either says so.
     now.flying = a->flying || b->flying;
-    now.ply = b->ply;
     now.ball = bw_lerp(a->ball, b->ball, share);
     for (int i = 0; i < sq->b->attackers; i++)
         now.attackers[i] = bw_lerp(a->attackers[i], b->attackers[i], share);

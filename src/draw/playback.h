@@ -7,7 +7,7 @@
 #include "draw/sequence.h"
 
 /// The frame `at_s` seconds after the break began, held to the sequence: places and seconds between
-/// two frames in a straight line, everything else as in the earlier of them.
+/// two frames in a straight line, the step as in the later of them, everything else as in the earlier.
 bw_frame bw_frame_at(const bw_sequence *sequence, double at_s);
 
 /// Draws the chart at that time, with distances outside its border when `figures`. Only men late by
