@@ -189,6 +189,8 @@ static void be_quiet(void *self, const char *format, va_list list) {
     (void)list;
 }
 
+/// poll, not epoll: with epoll libmicrohttpd 0.9.75 does not see that a client left together with its
+/// last bytes, and keeps the connection till it has been quiet long enough.
 bw_listener *bw_http_open(bw_house *house, const bw_door *door, int file) {
     bw_listener *listener = calloc(1, sizeof *listener);
     if (listener) {
@@ -196,7 +198,7 @@ bw_listener *bw_http_open(bw_house *house, const bw_door *door, int file) {
         listener->door = *door;
         const unsigned int each = door->shared ? GUEST_CONNECTIONS : OWN_CONNECTIONS;
         listener->daemon = MHD_start_daemon(
-            MHD_USE_EPOLL_INTERNAL_THREAD | MHD_USE_ERROR_LOG, 0, NULL, NULL, on_request, listener,
+            MHD_USE_POLL_INTERNAL_THREAD | MHD_USE_ERROR_LOG, 0, NULL, NULL, on_request, listener,
             MHD_OPTION_EXTERNAL_LOGGER, be_quiet, NULL, MHD_OPTION_LISTEN_SOCKET, file,
             MHD_OPTION_CONNECTION_LIMIT, (unsigned int)DOOR_CONNECTIONS,
             MHD_OPTION_PER_IP_CONNECTION_LIMIT, each, MHD_OPTION_CONNECTION_MEMORY_LIMIT,

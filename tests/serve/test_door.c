@@ -265,7 +265,14 @@ static void garbage_harms_nothing(void) {
         test_send(file, bytes, (size_t)n);
         close(file);
     }
-    CHECK_INT(test_ask(d.port, d.host, "GET", "/api/hello", "", NULL), 200);
+    // So many at once may be too many for one address; they are gone in a moment.
+    int status = 0;
+    for (int tries = 0; tries < 500 && status != 200; tries++) {
+        test_wait();
+        status = test_ask(d.port, d.host, "GET", "/api/hello", "", NULL);
+        atomic_store(&test_now, test_now + 1);
+    }
+    CHECK_INT(status, 200);
 }
 
 static void an_address_that_asks_too_often_waits(void) {
