@@ -72,7 +72,7 @@ static void address_of(struct MHD_Connection *connection, char *out) {
 /// Sends what the site answered and frees it. A request that is turned away before its body was read
 /// is the connection's last, so that nobody can take that body for the next request.
 static enum MHD_Result send_reply(struct MHD_Connection *connection, bw_reply *reply, bool last) {
-    void *bytes = reply->fixed ? (void *)(uintptr_t)reply->fixed : reply->own.data;
+    void *bytes = reply->fixed ? (void *)reply->fixed : reply->own.data;
     struct MHD_Response *response = MHD_create_response_from_buffer(
         reply->length, bytes, reply->fixed ? MHD_RESPMEM_PERSISTENT : MHD_RESPMEM_MUST_FREE);
     if (!response) {
