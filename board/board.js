@@ -103,8 +103,15 @@ export class Board {
     this.view = this.core.view();
   }
 
+  /** The ball was put somewhere by a finger or from the list of places. */
+  placed() {
+    this.done();
+    this.modes.now?.placed?.();
+  }
+
   /** A move is finished. */
   done() {
+    this.modes.now?.touched?.();
     this.refresh();
     this.late = this.view.last;
     if (this.view.mode !== 0) this.commit();

@@ -59,6 +59,12 @@ export class Field {
     if (this.measured) return this.measured;
     const main = /** @type {HTMLElement} */ (this.box.closest('main'));
     const chart = /** @type {HTMLElement} */ (document.getElementById('chart'));
+    if (document.documentElement.classList.contains('filled')) {
+      const side = document.querySelector('.side');
+      const below = innerWidth > innerHeight ? 0 : side?.clientHeight ?? 0;
+      this.measured = { width: chart.clientWidth, height: innerHeight - below - 16, key: 0 };
+      return this.measured;
+    }
     const wide = window.matchMedia('(min-width: 60rem)').matches;
     const watched = !wide && document.documentElement.classList.contains('watch');
     const gap = parseFloat(getComputedStyle(main).paddingLeft);
@@ -236,7 +242,7 @@ export class Field {
     this.drag = null;
     const slipped = Math.hypot(drag.now.x - drag.from.x, drag.now.y - drag.from.y) > still;
     if (drag.moved) {
-      if (!drag.pans) this.board.done();
+      if (!drag.pans) this.#put(drag.token);
     } else if (!slipped && drag.token >= 0) {
       this.board.pick(drag.token);
     } else if (!slipped) {
@@ -253,7 +259,13 @@ export class Field {
       return;
     }
     this.board.core.call.drag(this.board.picked, p.x / this.scale, p.y / this.scale);
-    this.board.done();
+    this.#put(this.board.picked);
+  }
+
+  /** @param {number} token that a finger has put down */
+  #put(token) {
+    if (token === 0) this.board.placed();
+    else this.board.done();
   }
 
   /** A drag that was broken off leaves everything as it was. */

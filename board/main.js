@@ -6,6 +6,7 @@ import demo from 'embedded:demo';
 import regular from 'embedded:regular';
 import { Board } from './board.js';
 import { Design } from './design.js';
+import { Lessons } from './lessons.js';
 import { family } from './paint.js';
 import { loadCore } from './core.js';
 import { TestMode } from './test.js';
@@ -29,6 +30,7 @@ async function start() {
   await open(board, await demo());
   board.modes.register(new Design(board));
   board.modes.register(new TestMode(board));
+  board.modes.register(new Lessons(board));
   document.documentElement.dataset.ready = 'true';
 }
 

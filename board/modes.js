@@ -14,8 +14,11 @@ import { find } from './dom.js';
  * @property {() => void} [renew] the document changed (called while it is shown, and on entering)
  * @property {(view: import('./core.js').View) => void} [show] a frame was drawn
  * @property {(view: import('./core.js').View) => string} [hint] the line below the field
- * @property {(seconds: number) => boolean} [run] time went by: does it itself instead of the unit's
- *   running after the ball, and says whether it wants another frame
+ * @property {() => void} [touched] something was moved by hand
+ * @property {() => void} [placed] the ball was put somewhere by a finger or from the list of places
+ * @property {(seconds: number) => boolean | undefined} [run] time went by: does it itself instead of the unit's
+ *   running after the ball, and says whether it wants another frame; undefined: it
+ *   left it to the unit after all
  */
 
 export class Modes {

@@ -35,7 +35,7 @@ export class Words {
       if (this.landmark.value === '') return;
       call.ball_to(Number(this.landmark.value));
       board.pick(0);
-      board.done();
+      board.placed();
     });
     this.stages.addEventListener('change', () => {
       call.stage(chosen(this.stages));
@@ -44,7 +44,8 @@ export class Words {
     find('undo', HTMLButtonElement).addEventListener('click', () => board.step(-1));
     find('redo', HTMLButtonElement).addEventListener('click', () => board.step(1));
     document.addEventListener('keydown', (event) => {
-      const typing = event.target instanceof HTMLInputElement && event.target.type === 'number';
+      const typing = event.target instanceof HTMLTextAreaElement
+        || (event.target instanceof HTMLInputElement && ['number', 'text'].includes(event.target.type));
       if (typing || !(event.ctrlKey || event.metaKey) || event.key.toLowerCase() !== 'z') return;
       event.preventDefault();
       board.step(event.shiftKey ? 1 : -1);

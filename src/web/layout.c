@@ -2,6 +2,7 @@
 #include "web/layout.h"
 
 #include "web/board_rule.h"
+#include "web/lesson.h"
 #include <stddef.h>
 
 typedef struct field {
@@ -61,6 +62,22 @@ static const field knob[] = {
     F64(bw_board_knob, value), TEXT(bw_board_knob, key),     TEXT(bw_board_knob, name),
     TEXT(bw_board_knob, unit), TEXT(bw_board_knob, meaning),
 };
+static const field stop[] = {
+    I32(bw_lesson_stop, made),   F64(bw_lesson_stop, pause),    F64(bw_lesson_stop, come),
+    TEXT(bw_lesson_stop, place), TEXT(bw_lesson_stop, caption),
+};
+static const field lessons[] = {
+    I32(bw_lesson_view, lesson),    I32(bw_lesson_view, stop),     I32(bw_lesson_view, stop_count),
+    I32(bw_lesson_view, recording), I32(bw_lesson_view, playing),  F64(bw_lesson_view, seconds),
+    F64(bw_lesson_view, at),        TEXT(bw_lesson_view, name),    TEXT(bw_lesson_view, about),
+    TEXT(bw_lesson_view, now),      TEXT(bw_lesson_view, caption), TEXT(bw_lesson_view, refused),
+    TEXT(bw_lesson_view, spot),     TEXT(bw_lesson_view, call),
+};
+/// The stops lie behind the lessons' own fields; the page reads them one by one, when they change.
+static const field stops[] = {
+    {"stops", "stop", offsetof(bw_lesson_view, stops), sizeof((bw_lesson_view *)0)->stops,
+     sizeof(bw_lesson_stop)},
+};
 static const field finding[] = {
     I32(bw_finding, severity),
     TEXT(bw_finding, pointer),
@@ -87,6 +104,9 @@ static const struct block {
     {"token", sizeof(bw_token), token, BW_COUNT(token)},
     {"view", sizeof(bw_board_view), view, BW_COUNT(view)},
     {"knob", sizeof(bw_board_knob), knob, BW_COUNT(knob)},
+    {"stop", sizeof(bw_lesson_stop), stop, BW_COUNT(stop)},
+    {"lessons", sizeof(bw_lesson_view), lessons, BW_COUNT(lessons)},
+    {"stops", sizeof(bw_lesson_view), stops, BW_COUNT(stops)},
     {"finding", sizeof(bw_finding), finding, BW_COUNT(finding)},
     {"error", sizeof(bw_error), error, BW_COUNT(error)},
 };

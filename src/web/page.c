@@ -9,7 +9,7 @@
 
 /// The one board, in no other memory than the module's own.
 static bw_board board;
-static char layout[4096];
+static char layout[8192];
 static char name[3 * BW_NAME_SIZE];
 
 bw_board *bw_page_board(void) {

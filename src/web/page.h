@@ -9,6 +9,7 @@
 #define BW_WEB_PAGE_H
 
 #include "web/board_rule.h"
+#include "web/lesson.h"
 
 /// Lists that can be asked for one by one; "" ends each.
 typedef enum bw_page_list {
@@ -101,5 +102,28 @@ const char *bw_page_name(int list, int index);
 int bw_page_colour(int theme, int role);
 double bw_page_weight(int theme);
 const char *bw_page_theme(int theme);
+
+// Lessons (web/lesson.h; page_lesson.c). Edits return 1 when the scheme was changed.
+const bw_lesson_view *bw_page_lessons(void);
+
+/// Name of lesson number `index`, "" past the last one.
+const char *bw_page_lesson_name(int index);
+void bw_page_lesson_say(void);
+void bw_page_lesson_choose(int lesson);
+void bw_page_lesson_visit(int stop);
+void bw_page_lesson_record(int record);
+int bw_page_lesson_new(void);
+int bw_page_lesson_rename(int length); ///< bytes in the input buffer
+int bw_page_lesson_delete(void);
+int bw_page_lesson_add(int by_finger);
+int bw_page_lesson_drop(int stop);
+int bw_page_lesson_shift(int stop, int by);
+int bw_page_lesson_place(int stop);
+int bw_page_lesson_pause(int stop, double seconds);
+int bw_page_lesson_caption(int stop, int length);
+void bw_page_lesson_at(double seconds);
+void bw_page_lesson_stop(void);
+void bw_page_lesson_call(int shuffled, int seed);
+void bw_page_lesson_next(void);
 
 #endif
