@@ -140,7 +140,7 @@ _breakwater() {
                 draw) words='--stage --ball --attackers --set --men --danger --answer --offence --defence --start --late --seconds --level --seed --film --width --paper --theme --lines --format --dpi --json --output --units --no-color --help --version' ;;
                 test) words='--set --offence --defence --start --late --seconds --level --seed --quick --paper --theme --lines --format --dpi --json --output --units --no-color --help --version' ;;
                 tune) words='--stage --keep --within --spacing --mix --practice --tries --breaks --seed --resume --sheets --paper --json --output --units --no-color --help --version' ;;
-                teach) words='--only --spot --paper --theme --lines --card --large --seed --json --output --units --no-color --help --version' ;;
+                teach) words='--only --spot --paper --theme --lines --card --large --gif --seed --json --output --units --no-color --help --version' ;;
                 rehearse) words='--stage --players --minutes --goals --numbers --plain --paper --theme --lines --format --dpi --json --output --units --no-color --help --version' ;;
                 team) words='--name --initials --spots --fixed --date --clock --field --note --revision --sheet --force --json --output --units --no-color --help --version' ;;
                 log) words='--seconds --passes --shot --out --stage --revision --game --against --date --time --note --id --last --json --output --units --no-color --help --version' ;;

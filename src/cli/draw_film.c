@@ -2,6 +2,7 @@
 #include "cli/draw_film.h"
 
 #include "cli/films.h"
+#include "cli/pages.h"
 #include "cli/say.h"
 #include "cli/stop.h"
 #include "report/json_out.h"
@@ -70,7 +71,8 @@ int bw_draw_film(const bw_args *args, const bw_scheme *scheme) {
                       .jobs = &job,
                       .count = 1,
                       .width = width,
-                      .theme = bw_theme_find(bw_option_text(args, "theme"))};
+                      .theme = bw_theme_find(bw_option_text(args, "theme")),
+                      .lines = bw_option_lines(args)};
     const int code = bw_run_films(&films);
     if (code == BW_EXIT_INTERRUPTED) bw_say("Interrupted.");
     if (code == BW_EXIT_OK) report(args, &job, path);

@@ -30,6 +30,11 @@ const char *bw_lines_choice(int index) {
     return habits[index];
 }
 
+bw_lines bw_option_lines(const bw_args *args) {
+    const bool pass = strcmp(bw_option_text(args, "lines"), bw_lines_choice(BW_PASS_SOLID)) == 0;
+    return pass ? BW_PASS_SOLID : BW_RUN_SOLID;
+}
+
 bw_paper bw_option_paper(const bw_args *args) {
     const char *id = bw_option_text(args, "paper");
     int paper = 0;
@@ -189,8 +194,7 @@ int bw_paint_pages(const bw_args *args, const bw_pages *pages) {
     int code = BW_EXIT_FILE;
     p.fonts = bw_fonts_open(&p.why);
     p.ink = memory ? bw_ink_in(memory, BW_INK_PAGE_BYTES) : NULL;
-    if (p.ink && strcmp(bw_option_text(args, "lines"), bw_lines_choice(BW_PASS_SOLID)) == 0)
-        p.ink->lines = BW_PASS_SOLID;
+    if (p.ink) p.ink->lines = bw_option_lines(args);
     if (!p.fonts)
         bw_say_error("%s", p.why.data);
     else if (!p.ink)

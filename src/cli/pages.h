@@ -13,6 +13,9 @@ const char *bw_theme_choice(int index);
 const char *bw_paper_choice(int index);
 const char *bw_lines_choice(int index); ///< in the order of bw_lines
 
+/// What --lines asks for, of a verb that has it.
+bw_lines bw_option_lines(const bw_args *args);
+
 /// The paper of a verb with the option --paper.
 bw_paper bw_option_paper(const bw_args *args);
 

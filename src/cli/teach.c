@@ -151,7 +151,7 @@ static void report(const bw_teach_job *job, const bool *wanted, const int *pages
     }
     for (int i = 0; bw_teach_part_at(i); i++) {
         const bw_teach_part *part = bw_teach_part_at(i);
-        if (!wanted[i]) continue;
+        if (!wanted[i] || pages[i] < 0) continue;
         path_of(job, part, path);
         if (pages[i] > 0)
             bw_say("Wrote %s: %d page%s.", path, pages[i], pages[i] == 1 ? "" : "s");
@@ -212,8 +212,7 @@ static int run_job(const bw_args *args, bw_teach_job *job) {
     job->teach.paper = bw_option_paper(args);
     job->teach.large = bw_option_given(args, "large");
     job->teach.seed = (uint64_t)seed;
-    if (strcmp(bw_option_text(args, "lines"), bw_lines_choice(BW_PASS_SOLID)) == 0)
-        job->ink->lines = BW_PASS_SOLID;
+    job->ink->lines = bw_option_lines(args);
     code = find_weak(job);
     return code == BW_EXIT_OK ? make_all(job, wanted) : code;
 }
@@ -264,6 +263,7 @@ static const bw_option options[] = {
      .standard = "85.6x54",
      .help = "Width and height of a pocket card, mm"},
     {.name = "large", .help = "The large-print edition: text 16 pt, labels 12 pt"},
+    {.name = "gif", .help = "The films as GIF too, for chats that show nothing else"},
     {.name = "seed", .value = "N", .standard = "1", .help = "Start of the random numbers"},
 };
 
@@ -272,7 +272,7 @@ const bw_command bw_command_teach = {
     .operands = "FILE",
     .least = 1,
     .most = 1,
-    .summary = "make what the players get: packet, cards, wall sheets, quiz",
+    .summary = "make what the players get: packet, cards, wall sheets, quiz, films",
     .text =
         "Writes into the folder of -o, which is made when it is not there:\n\n"
         "packet.pdf: the idea on a page; each stage with its calls and rotations; each spot's "
@@ -281,6 +281,8 @@ const bw_command bw_command_teach = {
         "over the long edge. quiz.pdf: charts to mark and questions, those about the weakest "
         "rotations first, the rest drawn by --seed; the key stands on pages of its own. wall.pdf: "
         "a poster for each stage, tabloid or A3.\n\n"
+        "films: a folder with every lesson at true speed, as .mp4, .webm and, for captions, .vtt; "
+        "with --gif as .gif too.\n\n"
         "The weakest rotations come from one quick test of each stage and are a model's "
         "estimate. The date at the foot is today's, or that of SOURCE_DATE_EPOCH. Every file is "
         "whole or not there, also when the run is interrupted; one that is there already is "

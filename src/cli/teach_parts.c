@@ -3,6 +3,7 @@
 
 #include "cli/say.h"
 #include "cli/stop.h"
+#include "cli/teach_films.h"
 #include "report/cards.h"
 #include "report/packet.h"
 #include "report/quiz_sheet.h"
@@ -44,6 +45,7 @@ const bw_teach_part *bw_teach_part_at(int index) {
         {"cards", "cards.pdf", "pocket cards, fronts and backs", make_cards},
         {"quiz", "quiz.pdf", "questions to answer on paper, and their key", make_quiz},
         {"wall", "wall.pdf", "a poster for each stage", make_wall},
+        {"films", "films", "every lesson as a film, with captions", bw_teach_films},
     };
     return index < BW_COUNT(parts) ? &parts[index] : NULL;
 }

@@ -41,7 +41,7 @@ static bw_vec keeper_at(const sketch *k) {
 
 static void draw_places(const sketch *k) {
     const bw_scheme *scheme = k->film->scheme;
-    bw_ink_fill(k->ink, BW_ROLE_SOFT_LINE);
+    bw_ink_fill(k->ink, BW_ROLE_BALL);
     for (int l = 0; l < scheme->landmark_count; l++)
         bw_path_circle(k->ink, bw_view_point(k->view, scheme->landmarks[l].at), 1.7);
 }

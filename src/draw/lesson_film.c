@@ -20,6 +20,7 @@ enum { CAPTION_LINES = 3 };
 void bw_lesson_film_build(const bw_scheme *scheme, const bw_lesson *lesson, bw_lesson_film *film) {
     film->scheme = scheme;
     film->lesson = lesson;
+    film->lines = BW_RUN_SOLID;
     bw_walk_build(scheme, lesson, &film->walk);
     film->keys = BW_KEY_KEEPER | BW_KEY_BALL | BW_KEY_PLACE | BW_KEY_TETHER;
     for (int i = 0; i < film->walk.count; i++) {
@@ -69,6 +70,7 @@ bw_status bw_lesson_film_page(const bw_lesson_film *film, double seconds, bw_ink
     bw_text words = bw_text_in(room, sizeof room);
     bw_walk_moment moment;
     bw_walk_at(&film->walk, into, &moment);
+    ink->lines = film->lines;
     bw_ink_page(ink, BW_FILM_WIDE, BW_FILM_TALL);
     bw_ink_fill(ink, BW_ROLE_PAGE);
     bw_path_rect(ink, 0, 0, BW_FILM_WIDE, BW_FILM_TALL);

@@ -27,7 +27,8 @@ typedef struct bw_lesson_film {
     const bw_scheme *scheme;
     const bw_lesson *lesson;
     bw_walk walk;
-    uint32_t keys; ///< what its pictures have
+    uint32_t keys;  ///< what its pictures have
+    bw_lines lines; ///< solid runs unless the caller changes it
 } bw_lesson_film;
 
 /// Makes a lesson of a valid scheme ready.

@@ -12,7 +12,7 @@
 static const struct {
     const char *muxer, *encoder, *options, *muxing;
 } kinds[BW_FILM_KINDS] = {
-    {"mp4", "libx264", "preset=veryfast:crf=20", "movflags=+faststart"},
+    {"mp4", "libx264", "preset=veryfast:crf=22", "movflags=+faststart"},
     {"webm", "libvpx-vp9", "deadline=realtime:cpu-used=8:crf=30:b=0:lag-in-frames=0", ""},
     {"gif", "gif", "", "loop=0"},
 };
@@ -63,7 +63,7 @@ static bw_status open_encoder(bw_film_stream *s, const AVFrame *first, bw_text *
     e->pix_fmt = first->format;
     e->time_base = (AVRational){1, s->rate};
     e->framerate = (AVRational){s->rate, 1};
-    e->gop_size = 2 * s->rate;
+    e->gop_size = 5 * s->rate; // a jump decodes five seconds at most
     e->thread_count = 1;
     e->flags |= AV_CODEC_FLAG_BITEXACT;
     if (s->format->oformat->flags & AVFMT_GLOBALHEADER) e->flags |= AV_CODEC_FLAG_GLOBAL_HEADER;

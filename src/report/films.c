@@ -99,6 +99,7 @@ static int prepare(pool *p) {
     for (int i = 0; i < p->films->count; i++) {
         bw_lesson_job *job = &p->films->jobs[i];
         bw_lesson_film_build(p->films->scheme, job->lesson, &p->made[i]);
+        p->made[i].lines = p->films->lines;
         job->frames = (int)(bw_lesson_film_seconds(&p->made[i]) * BW_LESSON_RATE + 0.5);
         job->status = BW_NO_ROOM;
         all += wants_film(job) ? job->frames : 0;

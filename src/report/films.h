@@ -26,6 +26,7 @@ typedef struct bw_films {
     int count;
     int width; ///< pixels, as in bw_film
     const bw_theme *theme;
+    bw_lines lines;
     int threads; ///< at most; 0: one for each core
     /// Called now and then with the frames done so far, from the thread that called; may be NULL.
     void (*progress)(void *self, int done, int frames);

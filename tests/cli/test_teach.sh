@@ -5,12 +5,19 @@ scheme=$BW_ROOT/examples/terns.json
 out=$scratch/handouts
 export SOURCE_DATE_EPOCH=1776470400
 
-run 0 teach "$scheme" -o "$out" --json
+run 0 teach "$scheme" -o "$out" --only packet --json
 json 'j.files.length > 0 && j.files.every(f => f.part && f.file && f.pages >= 0)'
 talks "packet.pdf"
 check "the packet is a PDF" sh -c "head -c 5 '$out/packet.pdf' | grep -q %PDF-"
 cp "$out/packet.pdf" "$scratch/first.pdf"
 run 0 teach "$scheme" -o "$out" --only packet
+run 0 teach "$scheme" -o "$out" --only films
+for film in round swing-back first-man; do
+    check "$film as MP4" sh -c "head -c 12 '$out/films/$film.mp4' | grep -q ftyp"
+    check "$film as WebM" sh -c "head -c 64 '$out/films/$film.webm' | grep -aq webm"
+    check "$film's captions" sh -c "head -n 1 '$out/films/$film.vtt' | grep -qx WEBVTT"
+done
+check "no GIF unless asked" test ! -e "$out/films/round.gif"
 check "the same bytes twice" cmp -s "$out/packet.pdf" "$scratch/first.pdf"
 run 0 teach "$scheme" -o "$scratch/own" --only packet --spot LL --paper a4 --large --json
 json 'j.files.length === 1 && j.files[0].pages < 20'
@@ -55,12 +62,15 @@ node -e '
     delete scheme.lessons;
     fs.writeFileSync(process.argv[2], JSON.stringify(scheme));' "$scheme" "$scratch/quick.json"
 run 0 teach "$scratch/quick.json" -o "$scratch/cut"
-rm -f "$scratch"/cut/*
+check "no films of a scheme without lessons" test ! -e "$scratch/cut/films"
+rm -rf "$scratch"/cut/*
 whole() {
-    for file in "$scratch"/cut/* "$scratch"/cut/.[!.]*; do
+    for file in "$scratch"/cut/* "$scratch"/cut/.[!.]* "$scratch"/cut/films/*; do
         [ -e "$file" ] || continue
         case $file in
+            */films) ;;
             *.pdf) tail -c 8 "$file" | grep -q '%%EOF' || return 1 ;;
+            *.mp4 | *.webm | *.vtt) [ "$(wc -c <"$file")" -gt 700 ] || return 1 ;;
             *) return 1 ;;
         esac
     done
@@ -88,6 +98,6 @@ while [ "$round" -lt 30 ]; do
         *) fail "exit code $code" ;;
     esac
     check "whole or not there" whole
-    rm -f "$scratch"/cut/*
+    rm -rf "$scratch"/cut/*
 done
 finish
