@@ -2,7 +2,6 @@
 #include "draw/playback.h"
 
 #include "core/late.h"
-#include "draw/chart.h"
 #include "draw/label.h"
 
 /// Frames of one step that are drawn as paths; a step has fewer.
@@ -57,14 +56,12 @@ static bool shown_late(const bw_frame *f, int d) {
     return f->in[d] && bw_is_late(f->late[d], bw_distance(f->defenders[d], f->place[d]));
 }
 
-/// From the edge of the man's disc to his place.
 static void draw_tether(bw_ink *ink, const bw_frame *f, int d, const bw_view *view,
                         bw_mark_size size) {
     const bw_vec man = bw_view_point(view, f->defenders[d]);
     const bw_vec place = bw_view_point(view, f->place[d]);
     if (bw_distance(man, place) < size.radius * 1.7) return;
-    const bw_vec edge = bw_add(man, bw_scale(bw_unit(bw_sub(place, man)), size.radius));
-    bw_mark_tether(ink, size, edge, place, f->late[d]);
+    bw_mark_tether(ink, size, man, place, f->late[d]);
 }
 
 static void avoid_people(const bw_sequence *sq, const bw_frame *f, const bw_view *view,
@@ -110,13 +107,10 @@ void bw_draw_playback(bw_ink *ink, const bw_sequence *sq, double at_s, const bw_
     // The shot itself is drawn only when it leaves the stick: with the sequence's last frame.
     const bool over = now->at_s >= sq->frames[sq->count - 1].at_s;
     step.count = over ? count : count + 1;
-    bw_draw_moment(ink, &step, 0, count - 1, view, size);
-    const bw_box *box = &view->box;
-    bw_ink_clip(ink, box->x, box->y, box->width, box->height);
+    bw_draw_moment_ways(ink, &step, 0, count - 1, view, size);
     for (int d = 0; d < sq->b->defenders; d++) {
         if (shown_late(now, d)) draw_tether(ink, now, d, view, size);
     }
     draw_seconds(ink, sq, now, view, size);
-    bw_ink_unclip(ink);
-    if (figures) bw_draw_border(ink, sq->b->ground->scheme->units, view, true);
+    bw_draw_moment_people(ink, &step, count - 1, view, size, figures);
 }

@@ -247,8 +247,8 @@ static bw_vec ball_at(const bw_frame *f, const bw_view *view, bw_mark_size size)
     return bw_add(at, bw_scale(away, size.radius + BW_BALL_REACH - 1));
 }
 
-void bw_draw_moment(bw_ink *ink, const bw_sequence *sq, int from, int to, const bw_view *view,
-                    bw_mark_size size) {
+void bw_draw_moment_ways(bw_ink *ink, const bw_sequence *sq, int from, int to, const bw_view *view,
+                         bw_mark_size size) {
     const bw_frame *was = &sq->frames[from], *now = &sq->frames[to];
     const int ply = now->ply < sq->answer->count ? now->ply : sq->answer->count - 1;
     const bw_answer_ply *step = &sq->answer->plies[ply];
@@ -270,11 +270,22 @@ void bw_draw_moment(bw_ink *ink, const bw_sequence *sq, int from, int to, const 
     if (to == sq->count - 1 && step->ply.kind == BW_SHOOT)
         bw_mark_route(ink, BW_ROUTE_SHOT, bw_view_point(view, step->from), view->origin,
                       size.radius + 1, 0, false);
+}
+
+void bw_draw_moment_people(bw_ink *ink, const bw_sequence *sq, int at, const bw_view *view,
+                           bw_mark_size size, bool figures) {
+    const bw_frame *now = &sq->frames[at];
     bw_mark_keeper(ink, size, keeper_at(view, size));
     draw_attackers(ink, sq, now, view, size);
     draw_defenders(ink, sq, now, view, size);
     bw_mark_ball(ink, ball_at(now, view, size));
-    draw_end(ink, sq, view, false);
+    draw_end(ink, sq, view, figures);
+}
+
+void bw_draw_moment(bw_ink *ink, const bw_sequence *sq, int from, int to, const bw_view *view,
+                    bw_mark_size size) {
+    bw_draw_moment_ways(ink, sq, from, to, view, size);
+    bw_draw_moment_people(ink, sq, to, view, size, false);
 }
 
 /// The frame nearest in time to `at` from `low` to `high`.

@@ -34,6 +34,13 @@ int bw_draw_sequence(bw_ink *ink, const bw_sequence *sequence, const bw_view *vi
 void bw_draw_moment(bw_ink *ink, const bw_sequence *sequence, int from, int to, const bw_view *view,
                     bw_mark_size size);
 
+/// The same in two halves, for what comes between: the field with paths and ball way; then the people and
+/// the border.
+void bw_draw_moment_ways(bw_ink *ink, const bw_sequence *sequence, int from, int to,
+                         const bw_view *view, bw_mark_size size);
+void bw_draw_moment_people(bw_ink *ink, const bw_sequence *sequence, int at, const bw_view *view,
+                           bw_mark_size size, bool figures);
+
 /// Frames worth a picture, as indices into frames[]: the start, the end of every ply, and moments in
 /// between where a ply is long. At most `room`; returns how many.
 int bw_pick_moments(const bw_sequence *sequence, int *picked, int room);

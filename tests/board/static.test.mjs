@@ -53,3 +53,21 @@ check('below any folder of any host, the board is the same', async () => {
   assert.equal(await page.evaluate(() => window.injected), undefined);
   await Promise.all([context.close(), own.context.close()]);
 });
+
+check('a test runs in the worker beside the page', async () => {
+  const context = await browser.newContext();
+  const page = await context.newPage();
+  const errors = [], workers = [];
+  page.on('pageerror', (error) => errors.push(error.message));
+  page.on('worker', (worker) => workers.push(worker.url()));
+  await page.goto(`${address}#test`);
+  await page.waitForSelector('html[data-ready]');
+  await page.locator('#test-numbers input[value="4,3"]').check({ force: true });
+  await page.selectOption('#test-late', '0');
+  await page.locator('#test-effort input[value="1"]').check({ force: true });
+  await page.click('#test-run');
+  await page.waitForSelector('#test-results:not([hidden])', { timeout: 240000 });
+  assert.deepEqual(workers, [`${address}worker.js`]);
+  assert.deepEqual(errors, []);
+  await context.close();
+});
