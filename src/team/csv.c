@@ -3,6 +3,8 @@
 #include "core/text.h"
 #include <string.h>
 
+static const char byte_order_mark[] = "\xef\xbb\xbf";
+
 /// What begins a formula, or the guard against one.
 static const char guarded[] = "=+-@\t\r'";
 
@@ -13,7 +15,7 @@ bw_status bw_csv_begin(bw_csv *csv, const char *text, size_t length, bw_error *e
         bw_copy(error->message, sizeof error->message, "the file is larger than 8 MB");
         return BW_LIMIT;
     }
-    if (length >= 3 && memcmp(text, "\xef\xbb\xbf", 3) == 0) csv->at = 3;
+    if (length >= 3 && memcmp(text, byte_order_mark, 3) == 0) csv->at = 3;
     return BW_OK;
 }
 
@@ -151,7 +153,8 @@ void bw_csv_put_text(FILE *out, int index, const char *text) {
     const size_t length = strlen(text);
     const bool guard = length > 0 && strchr(guarded, text[0]);
     const bool blank = length > 0 && (text[0] == ' ' || text[length - 1] == ' ');
-    const bool quote = blank || strpbrk(text, ",\"\r\n");
+    const bool mark = strncmp(text, byte_order_mark, 3) == 0; // at a file's begin it would be none
+    const bool quote = blank || mark || strpbrk(text, ",\"\r\n");
     if (quote) fputc('"', out);
     if (guard) fputc('\'', out);
     for (const char *c = text; *c; c++) {

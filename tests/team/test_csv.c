@@ -113,9 +113,9 @@ static void limits_hold(void) {
 }
 
 static void every_text_comes_back(void) {
-    static const char *const pieces[] = {"=",   "+", "-",  "@",   "'", "\"",       ",",
-                                         " ",   "a", "1",  "(",   ")", "\xc3\xa9", ";",
-                                         "SUM", "|", "''", "=\"", "x", "."};
+    static const char *const pieces[] = {"=",   "+", "-",  "@",   "'", "\"",          ",",
+                                         " ",   "a", "1",  "(",   ")", "\xc3\xa9",    ";",
+                                         "SUM", "|", "''", "=\"", "x", "\xef\xbb\xbf"};
     unsigned long long seed = 9;
     for (int round = 0; round < 4000; round++) {
         char text[3][64] = {"", "", ""};
