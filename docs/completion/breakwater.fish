@@ -161,7 +161,7 @@ complete -c breakwater -n '__fish_seen_subcommand_from log' -l revision -x -d 'S
 complete -c breakwater -n '__fish_seen_subcommand_from log' -l game -x -d 'Number of the game in the team file'
 complete -c breakwater -n '__fish_seen_subcommand_from log' -l against -x -d 'Opponent of the game, instead of its number'
 complete -c breakwater -n '__fish_seen_subcommand_from log' -l date -x -d 'Day of that game; today when not given'
-complete -c breakwater -n '__fish_seen_subcommand_from log' -l time -x -d 'When, in UTC, such as 2026-04-11T18:05Z; now when not given'
+complete -c breakwater -n '__fish_seen_subcommand_from log' -l time -x -d 'When, in UTC, such as 2026-04-11T18:05Z; now when neither it nor a game or day is given'
 complete -c breakwater -n '__fish_seen_subcommand_from log' -l note -x -d 'One line'
 complete -c breakwater -n '__fish_seen_subcommand_from log' -l id -x -d 'Its own id: the same id is the same break, however often it is sent'
 complete -c breakwater -n '__fish_seen_subcommand_from log' -l last -x -d 'Only the last N breaks'

@@ -51,7 +51,8 @@ static int add(const bw_args *args) {
     bw_entry e = bw_entry_default();
     bw_team *team;
     int added;
-    e.time = bw_now();
+    // A break of a game that is named may be put in long after it.
+    if (!bw_option_given(args, "game") && !bw_option_given(args, "date")) e.time = bw_now();
     if (!take_id(args, &e)) return BW_EXIT_USAGE;
     if (!bw_load_entry(args, 1, false, &e)) return BW_EXIT_USAGE;
     int code = bw_open_team(args, BW_TEAM_WRITE, &team);
@@ -150,7 +151,8 @@ static const bw_option options[] = {
     {.name = "date", .value = "DAY", .help = "Day of that game; today when not given"},
     {.name = "time",
      .value = "TIME",
-     .help = "When, in UTC, such as 2026-04-11T18:05Z; now when not given"},
+     .help =
+         "When, in UTC, such as 2026-04-11T18:05Z; now when neither it nor a game or day is given"},
     {.name = "note", .value = "TEXT", .help = "One line"},
     {.name = "id",
      .value = "ID",

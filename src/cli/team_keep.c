@@ -5,6 +5,7 @@
 #include "cli/team_file.h"
 #include "team/backup.h"
 #include "team/forget.h"
+#include "team/roster.h"
 #include "team/settings.h"
 #include <stdlib.h>
 #include <string.h>
@@ -114,7 +115,8 @@ int bw_team_forget_player(const bw_args *args) {
     bw_team *team;
     bw_error error;
     bw_forgotten what;
-    if (!bw_operand_int(args, 1, "the jersey number", 0, 99, &jersey)) return BW_EXIT_USAGE;
+    if (!bw_operand_int(args, 1, "the jersey number", 0, BW_MAX_JERSEY, &jersey))
+        return BW_EXIT_USAGE;
     const int code = bw_open_team(args, BW_TEAM_WRITE, &team);
     if (code != BW_EXIT_OK) return code;
     if (bw_team_forget(team, jersey, &what, &error) != BW_OK)

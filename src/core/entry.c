@@ -56,7 +56,7 @@ bool bw_entry_who(const char *who) {
     }
     // Digits alone are a jersey number as it is written: "7", never "07".
     if (digits < length) return true;
-    return length > 0 && length <= 2 && (length == 1 || who[0] != '0');
+    return length > 0 && (length == 1 || who[0] != '0');
 }
 
 static bool client_good(const char *client) {
@@ -94,7 +94,7 @@ static const char *fault_in_words(const bw_entry *e) {
         return "at most 6 men can be out of place in one break";
     for (int i = 0; i < e->out_count; i++) {
         if (!bw_entry_who(e->out[i]))
-            return "out of place is a spot code such as TL or a jersey number from 0 to 99";
+            return "out of place is a spot code such as TL or a jersey number from 0 to 999";
         for (int k = 0; k < i; k++) {
             if (bw_same(e->out[i], e->out[k])) return "a man is named out of place twice";
         }

@@ -29,9 +29,11 @@ typedef enum bw_outcome {
 } bw_outcome;
 
 enum {
-    BW_CLIENT_SIZE = 40,    ///< bytes of a client id, terminator included
-    BW_NOTE_SIZE = 240,     ///< bytes of a note, terminator included
-    BW_MAX_OUT = 6,         ///< men who can be named out of place in one break
+    BW_CLIENT_SIZE = 40, ///< bytes of a client id, terminator included
+    BW_NOTE_SIZE = 240,  ///< bytes of a note, terminator included
+    BW_MAX_JERSEY =
+        999,        ///< two digits on the shirt; a club with two squads in one file adds a third
+    BW_MAX_OUT = 6, ///< men who can be named out of place in one break
     BW_MAX_PASSES = 50,     ///< in one break
     BW_MAX_BREAK_TIME = 120 ///< seconds a break can last
 };
@@ -83,7 +85,7 @@ bool bw_outcome_shot(bw_outcome outcome);         ///< a shot was taken
 bw_outcome bw_outcome_find(const char *id);
 
 /// Whether `who` may name a man out of place: a spot code (1 to 3 letters or digits, not digits alone)
-/// or a jersey number, 0 to 99.
+/// or a jersey number.
 bool bw_entry_who(const char *who);
 
 #endif

@@ -35,7 +35,7 @@ static bool initials_short(const char *initials) {
 }
 
 static const char *fault(const bw_player *p, bool names) {
-    if (p->jersey < 0 || p->jersey > BW_MAX_JERSEY) return "a jersey number is from 0 to 99";
+    if (p->jersey < 0 || p->jersey > BW_MAX_JERSEY) return "a jersey number is from 0 to 999";
     if (!bw_text_plain(p->initials) || !bw_text_plain(p->name))
         return "initials and name are each one line of UTF-8 text";
     if (!initials_short(p->initials)) return "initials are at most 4 letters";

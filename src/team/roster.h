@@ -4,11 +4,11 @@
 #ifndef BW_TEAM_ROSTER_H
 #define BW_TEAM_ROSTER_H
 
+#include "core/entry.h"
 #include "team/team.h"
 #include <stdbool.h>
 
 enum {
-    BW_MAX_JERSEY = 99,
     BW_MAX_PLAYER_SPOTS = 8, ///< spots one man can play
     BW_INITIALS_SIZE =
         25, ///< bytes, terminator included: four letters of any alphabet, with points
@@ -22,7 +22,7 @@ typedef struct bw_player_spot {
 } bw_player_spot;
 
 typedef struct bw_player {
-    int jersey; ///< 0 to 99, his own
+    int jersey; ///< 0 to BW_MAX_JERSEY, his own
     char initials[BW_INITIALS_SIZE];
     char name[BW_FULL_NAME_SIZE]; ///< "" unless full names are on
     int spot_count;

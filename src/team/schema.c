@@ -10,7 +10,7 @@
 static const char first[] =
     "CREATE TABLE setting (name TEXT PRIMARY KEY, value TEXT NOT NULL) STRICT, WITHOUT ROWID;"
     "CREATE TABLE player (id INTEGER PRIMARY KEY,"
-    " jersey INTEGER NOT NULL UNIQUE CHECK (jersey BETWEEN 0 AND 99),"
+    " jersey INTEGER NOT NULL UNIQUE CHECK (jersey BETWEEN 0 AND 999),"
     " initials TEXT, name TEXT) STRICT;"
     "CREATE TABLE player_spot ("
     " player INTEGER NOT NULL REFERENCES player (id) ON DELETE CASCADE,"

@@ -30,7 +30,7 @@ typedef struct bw_sheet_kind {
     bool (*store)(bw_team *team, bw_cells *cells, void *shared, bw_import *done, bw_error *error);
 } bw_sheet_kind;
 
-enum { BW_SHARED_SIZE = 128 };
+enum { BW_SHARED_SIZE = 1024 };
 
 extern const bw_sheet_kind bw_sheet_roster, bw_sheet_splits, bw_sheet_breaks;
 

@@ -1,5 +1,6 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 /// Timed splits as a sheet: one a row, with the distance in metres or in yards.
+#include "core/entry.h"
 #include "team/sheet.h"
 #include "team/splits.h"
 
@@ -23,7 +24,7 @@ static bool take_distance(bw_cells *cells, bw_timed_split *s) {
 
 static bool take(bw_cells *cells, bw_timed_split *s) {
     int64_t jersey = 0;
-    if (!bw_cell_int(cells, JERSEY, 0, 99, &jersey)) return false;
+    if (!bw_cell_int(cells, JERSEY, 0, BW_MAX_JERSEY, &jersey)) return false;
     s->jersey = (int)jersey;
     if (!bw_copy(s->date, sizeof s->date, bw_cell(cells, DATE)) || !bw_date_good(s->date))
         return bw_cell_fault(cells, DATE, "a day is written like 2026-03-02, not \"%s\"",

@@ -48,8 +48,8 @@ run 1 team player "$file" 9 --name "Somebody Whole"
 talks "full names are not kept unless they are turned on"
 run 1 team player "$file" 10
 talks "nobody on the roster wears number 10"
-run 2 team player "$file" 100
-talks "the jersey number is a whole number from 0 to 99"
+run 2 team player "$file" 1000
+talks "the jersey number is a whole number from 0 to 999"
 run 2 team player "$file" 9 --spots LONG
 printf 'jersey,initials,spots\r\n12,A.B.,TL M\r\n7,=Z,\r\n' >"$scratch/roster.csv"
 run 2 team import "$file" "$scratch/roster.csv"
@@ -57,9 +57,9 @@ talks "say which sheet"
 run 0 team import "$file" "$scratch/roster.csv" --sheet roster --json
 talks "2 rows of roster: 2 taken"
 json 'j.rows === 2 && j.added === 2 && j.faults.length === 0'
-printf 'jersey,initials\n3,X\n12,Y,\n700,Q\nx,\n' >"$scratch/bad.csv"
+printf 'jersey,initials\n3,X\n12,Y,\n7000,Q\nx,\n' >"$scratch/bad.csv"
 run 1 team import "$file" "$scratch/bad.csv" --sheet roster --json
-talks "bad.csv:4:1: error: jersey: a whole number from 0 to 99, not \"700\""
+talks "bad.csv:4:1: error: jersey: a whole number from 0 to 999, not \"7000\""
 talks "bad.csv:5:1: error"
 talks "nothing was imported"
 json 'j.added === 0 && j.faults.length === 2 && j.faults[0].line === 4'

@@ -82,8 +82,9 @@ static void words_are_checked(void) {
     CHECK(accepted(&e));
     bw_copy(e.out[1], BW_ID_SIZE, "TL");
     CHECK(!accepted(&e));
-    CHECK(bw_entry_who("0") && bw_entry_who("99") && bw_entry_who("M") && bw_entry_who("C1"));
-    CHECK(!bw_entry_who("") && !bw_entry_who("07") && !bw_entry_who("100") &&
+    CHECK(bw_entry_who("0") && bw_entry_who("99") && bw_entry_who("112") && bw_entry_who("M") &&
+          bw_entry_who("C1"));
+    CHECK(!bw_entry_who("") && !bw_entry_who("07") && !bw_entry_who("1000") &&
           !bw_entry_who("FOUR") && !bw_entry_who("a-b") && !bw_entry_who("\xc3\xa9"));
     e = good_entry();
     bw_copy(e.note, sizeof e.note, "late slide\nand");

@@ -78,7 +78,7 @@ static void players_come_back(void) {
     CHECK_INT(bw_team_put_player(team, &p, &error), BW_BAD_INPUT);
     bw_copy(p.initials, sizeof p.initials, "A.B.");
     CHECK_INT(bw_team_put_player(team, &p, &error), BW_OK);
-    p.jersey = 100;
+    p.jersey = 1000;
     CHECK_INT(bw_team_put_player(team, &p, &error), BW_BAD_INPUT);
     p.jersey = 3;
     bw_copy(p.spots[1].spot, 4, "TL");
