@@ -13,6 +13,8 @@ import { find } from './dom.js';
  * @property {() => void} [leave] another will be shown
  * @property {() => void} [renew] the document changed (called while it is shown, and on entering)
  * @property {(view: import('./core.js').View) => void} [show] a frame was drawn
+ * @property {() => {scale: number, name: string} | null} [picture] draws into the core's ink what Picture
+ *   and SVG hand over, instead of the field; null: there is none now
  * @property {(view: import('./core.js').View) => string} [hint] the line below the field
  * @property {() => void} [touched] something was moved by hand
  * @property {() => void} [placed] the ball was put somewhere by a finger or from the list of places

@@ -25,9 +25,18 @@ async function faces(fonts) {
     + `src:url(data:font/otf;base64,${file})}`).join('');
 }
 
-/** @param {Board} board */
-async function asPixels(board) {
-  const canvas = picture(board, board.field.scale, magnify);
+/** What is to be a picture, into the core's ink: of a mode that has its own, or the field.
+ * @param {Board} board @returns {{scale: number, name: string} | null} */
+function draw(board) {
+  const mode = board.modes.now;
+  if (mode?.picture) return mode.picture();
+  board.field.draw();
+  return { scale: board.field.scale, name: board.view.title };
+}
+
+/** @param {Board} board @param {number} scale */
+async function asPixels(board, scale) {
+  const canvas = picture(board, scale, magnify);
   /** @type {Blob | null} */
   const blob = await new Promise((done) => canvas.toBlob(done));
   return blob;
@@ -36,7 +45,7 @@ async function asPixels(board) {
 /** The core writes it from the ink it draws. @param {Board} board @param {Fonts} fonts */
 async function asLines(board, fonts) {
   const { core } = board, style = core.encoder.encode(await faces(fonts));
-  board.field.draw();
+  draw(board); // anew: something else may have been drawn while the fonts came
   core.bytes.set(style, core.input);
   const length = core.call.svg(board.theme, style.length), at = core.call.output();
   return length > 0 ? new Blob([core.bytes.slice(at, at + length)], { type: 'image/svg+xml' }) : null;
@@ -44,21 +53,22 @@ async function asLines(board, fonts) {
 
 /** @param {Board} board @param {Fonts} fonts */
 export function offerPictures(board, fonts) {
-  /** @param {Blob | null} blob @param {string} kind */
-  const hand = (blob, kind) => {
-    if (!blob) {
-      board.warn('The picture could not be made: this browser gave no image.');
+  /** @param {string} kind @param {(scale: number) => Promise<Blob | null>} make */
+  const hand = async (kind, make) => {
+    const drawn = draw(board);
+    if (!drawn) {
+      board.warn('There is no picture here yet.');
       return;
     }
-    const name = `${fileName(board.view.title)}.${kind}`;
+    const blob = await make(drawn.scale);
+    board.warn(blob ? null : 'The picture could not be made: this browser gave no image.');
+    if (!blob) return;
+    const name = `${fileName(drawn.name)}.${kind}`;
     download(blob, name);
     board.say(`Picture handed to the browser's downloads as ${name}.`);
   };
-  find('picture', HTMLButtonElement).addEventListener('click', async () => {
-    board.field.draw();
-    hand(await asPixels(board), 'png');
-  });
-  find('drawing', HTMLButtonElement).addEventListener('click', async () => {
-    hand(await asLines(board, fonts), 'svg');
-  });
+  find('picture', HTMLButtonElement).addEventListener('click', () =>
+    hand('png', (scale) => asPixels(board, scale)));
+  find('drawing', HTMLButtonElement).addEventListener('click', () =>
+    hand('svg', () => asLines(board, fonts)));
 }

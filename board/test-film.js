@@ -150,16 +150,23 @@ export class Film {
     this.moved();
   }
 
+  /** The picture into the core's ink; CSS px in a point, 0 when there is none. */
+  ink() {
+    const width = /** @type {HTMLElement} */ (this.canvas.parentElement).clientWidth;
+    if (!this.open || width === 0) return 0;
+    const scale = Math.max(1, Math.min(1.25, width / 440));
+    const height = Math.max(280, Math.min(innerHeight * 0.72, 620));
+    this.tester.core.call.test_draw_film(this.all ? -1 : this.at, width / scale, height / scale);
+    return scale;
+  }
+
   /** The picture, in the look and at the width of now. */
   draw() {
-    if (!this.open) return;
-    const { call } = this.tester.core;
-    const width = /** @type {HTMLElement} */ (this.canvas.parentElement).clientWidth;
-    if (width === 0) return;
-    const scale = Math.max(1, Math.min(1.25, width / 440));
-    call.test_draw_film(this.all ? -1 : this.at, width / scale, Math.max(280, Math.min(innerHeight * 0.72, 620)) / scale);
+    const scale = this.ink();
+    if (scale === 0) return;
     show(this.board, this.canvas, scale);
-    call.test_draw_key(Math.min(width, 700));
+    const { clientWidth } = /** @type {HTMLElement} */ (this.canvas.parentElement);
+    this.tester.core.call.test_draw_key(Math.min(clientWidth, 700));
     show(this.board, this.key, 1);
   }
 

@@ -4,7 +4,7 @@ import { find, write } from './dom.js';
 import { Results } from './test-results.js';
 import { Run } from './test-run.js';
 import { TestForm } from './test-form.js';
-import { Tester } from './tester.js';
+import { Tester, Word } from './tester.js';
 
 /** @typedef {import('./board.js').Board} Board */
 
@@ -57,6 +57,12 @@ export class TestMode {
     if (now === this.drawn) return;
     this.drawn = now;
     this.results.draw();
+  }
+
+  /** What Picture hands over: the film as it stands. */
+  picture() {
+    const scale = this.results.article.hidden ? 0 : this.results.film.ink();
+    return scale === 0 ? null : { scale, name: this.tester.say(Word.film) };
   }
 
   #empty() {

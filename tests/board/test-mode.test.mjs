@@ -195,6 +195,8 @@ check('a weak rotation leads to its picture, and back', () =>
     assert.match(await page.textContent('#test-film-late'), /^Late: \S+ \d\.\d s/);
     assert.match(await spoken(page), /seconds, ball from .* to /);
     assert.equal(await first.getAttribute('aria-current'), 'true');
+    const [file] = await Promise.all([page.waitForEvent('download'), page.click('#picture')]);
+    assert.equal(file.suggestedFilename(), `${name.toLowerCase().replaceAll(' ', '-')}.png`);
     await page.click('#test-back');
     assert.equal(await page.textContent('#test-film-title'), 'What beats it, step by step');
   }));
