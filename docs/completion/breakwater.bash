@@ -4,7 +4,7 @@ _breakwater() {
     local verb=${COMP_WORDS[1]} words= files=
     COMPREPLY=()
     if [ "$COMP_CWORD" -eq 1 ]; then
-        COMPREPLY=($(compgen -W 'new check where draw test tune teach rehearse team log board help --help --version' -- "$current"))
+        COMPREPLY=($(compgen -W 'new check where draw test tune teach rehearse team log review board help --help --version' -- "$current"))
         return
     fi
     case $verb:$previous in
@@ -121,6 +121,15 @@ _breakwater() {
         log:--last) return ;;
         log:--output|log:-o) files=1 ;;
         log:--units) words='yd m' ;;
+        review:--before) return ;;
+        review:--after) return ;;
+        review:--paper) words='letter a4' ;;
+        review:--theme) words='chart sun dark mono' ;;
+        review:--lines) words='run-solid pass-solid' ;;
+        review:--format) words='pdf svg png' ;;
+        review:--dpi) return ;;
+        review:--output|review:-o) files=1 ;;
+        review:--units) words='yd m' ;;
         board:--port) return ;;
         board:--minutes) return ;;
         board:--host) return ;;
@@ -144,13 +153,14 @@ _breakwater() {
                 rehearse) words='--stage --players --minutes --goals --numbers --plain --paper --theme --lines --format --dpi --json --output --units --no-color --help --version' ;;
                 team) words='--name --initials --spots --fixed --date --clock --field --note --revision --sheet --force --json --output --units --no-color --help --version' ;;
                 log) words='--seconds --passes --shot --out --stage --revision --game --against --date --time --note --id --last --json --output --units --no-color --help --version' ;;
+                review) words='--before --after --no-model --paper --theme --lines --format --dpi --json --output --units --no-color --help --version' ;;
                 board) words='--port --share --minutes --host --address --save --json --output --units --no-color --help --version' ;;
                 help) words='--markdown --man --completion --json --output --units --no-color --help --version' ;;
             esac ;;
     esac
     case $current:$verb:$COMP_CWORD in
         -*) files= ;;
-        *:help:*) words="$words new check where draw test tune teach rehearse team log board help" files= ;;
+        *:help:*) words="$words new check where draw test tune teach rehearse team log review board help" files= ;;
         *:team:2) words='new show set player split game scheme quiz import export backup restore check forget scrub' files= ;;
         *:log:3) words='add list edit undo remove import export' files= ;;
     esac

@@ -78,6 +78,6 @@ const bw_exit_meaning *bw_exit_meaning_at(int index);
 
 extern const bw_command bw_command_new, bw_command_check, bw_command_where, bw_command_draw,
     bw_command_test, bw_command_tune, bw_command_teach, bw_command_rehearse, bw_command_team,
-    bw_command_log, bw_command_board, bw_command_help;
+    bw_command_log, bw_command_review, bw_command_board, bw_command_help;
 
 #endif

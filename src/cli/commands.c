@@ -29,19 +29,13 @@ int bw_common_option_count(void) {
 }
 
 const bw_command *bw_command_at(int index) {
-    static const bw_command *const verbs[] = {&bw_command_new,
-                                              &bw_command_check,
-                                              &bw_command_where,
-                                              &bw_command_draw,
-                                              &bw_command_test,
-                                              &bw_command_tune,
-                                              &bw_command_teach,
-                                              &bw_command_rehearse,
-                                              &bw_command_team,
-                                              &bw_command_log,
-                                              &bw_command_board,
-                                              &bw_command_help,
-                                              NULL};
+    static const bw_command *const verbs[] = {&bw_command_new,    &bw_command_check,
+                                              &bw_command_where,  &bw_command_draw,
+                                              &bw_command_test,   &bw_command_tune,
+                                              &bw_command_teach,  &bw_command_rehearse,
+                                              &bw_command_team,   &bw_command_log,
+                                              &bw_command_review, &bw_command_board,
+                                              &bw_command_help,   NULL};
     return verbs[index];
 }
 

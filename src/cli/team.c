@@ -36,7 +36,9 @@ static const bw_action actions[] = {
     {"new", "FILE", 1, 1, "name", "make a new, empty team file", bw_team_new},
     {"show", "FILE", 1, 1, "", "say what a team file holds", bw_team_show},
     {"set", "FILE NAME [VALUE]", 2, 3, "",
-     "settings: team (its name), full-names (on or off); without a value, say it",
+     "settings: team (its name), about (a line that stands on every review), full-names (on or "
+     "off); "
+     "without a value, say it",
      bw_team_set_option},
     {"player", "FILE JERSEY", 2, 2, "initials name spots fixed",
      "put a player on the roster or change him; without options, show him", bw_team_edit_player},

@@ -141,7 +141,7 @@ static int said_faults(const char *path, const bw_import *done) {
     return BW_EXIT_WRONG;
 }
 
-int bw_import_sheet(const bw_args *args, bw_team *team, bw_sheet sheet, const char *path) {
+int bw_import_sheet(const bw_args *args, bw_team *team, bw_csv_sheet sheet, const char *path) {
     size_t length;
     char *text = read_sheet(path, &length);
     if (!text) {
@@ -164,7 +164,7 @@ int bw_import_sheet(const bw_args *args, bw_team *team, bw_sheet sheet, const ch
 }
 
 /// The sheet as bytes, which the caller frees, so that a failure leaves nothing half written.
-static bw_status export_bytes(bw_team *team, bw_sheet sheet, bw_units units, char **bytes,
+static bw_status export_bytes(bw_team *team, bw_csv_sheet sheet, bw_units units, char **bytes,
                               size_t *length, bw_error *error) {
     *error = (bw_error){.status = BW_NO_ROOM, .message = "there is no memory left"};
     FILE *stream = open_memstream(bytes, length);
@@ -173,7 +173,7 @@ static bw_status export_bytes(bw_team *team, bw_sheet sheet, bw_units units, cha
     return fclose(stream) == 0 ? status : BW_NO_ROOM;
 }
 
-int bw_export_sheet(const bw_args *args, bw_sheet sheet) {
+int bw_export_sheet(const bw_args *args, bw_csv_sheet sheet) {
     bw_team *team;
     bw_error error;
     char *bytes = NULL;

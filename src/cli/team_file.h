@@ -38,10 +38,10 @@ typedef struct bw_fact {
 int bw_tell_facts(const bw_args *args, const bw_fact *facts, int count);
 
 /// Imports a CSV file ("-": standard input) and tells what came of it; closes the team file.
-int bw_import_sheet(const bw_args *args, bw_team *team, bw_sheet sheet, const char *path);
+int bw_import_sheet(const bw_args *args, bw_team *team, bw_csv_sheet sheet, const char *path);
 
 /// Exports a sheet to --output or standard output.
-int bw_export_sheet(const bw_args *args, bw_sheet sheet);
+int bw_export_sheet(const bw_args *args, bw_csv_sheet sheet);
 
 /// The actions of `team`, each in the file of its kind.
 int bw_team_new(const bw_args *args);

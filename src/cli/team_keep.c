@@ -44,9 +44,9 @@ int bw_team_set_option(const bw_args *args) {
     const char *name = args->operands[1];
     const bool change = args->operand_count > 2, names = strcmp(name, "full-names") == 0;
     const char *value = change ? args->operands[2] : "";
-    if (strcmp(name, BW_SETTING_TEAM) != 0 && !names)
-        return bw_usage(args->verb, "there is no setting \"%s\"; there are team and full-names.",
-                        name);
+    if (strcmp(name, BW_SETTING_TEAM) != 0 && strcmp(name, BW_SETTING_ABOUT) != 0 && !names)
+        return bw_usage(args->verb,
+                        "there is no setting \"%s\"; there are team, about and full-names.", name);
     if (names && change && strcmp(value, "on") != 0 && strcmp(value, "off") != 0)
         return bw_usage(args->verb, "full-names is on or off, not \"%s\".", value);
     bw_team *team;

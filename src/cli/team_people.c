@@ -190,10 +190,10 @@ int bw_team_import_sheet(const bw_args *args) {
     if (sheet < 0) return BW_EXIT_USAGE;
     const int code = bw_open_team(args, BW_TEAM_WRITE, &team);
     if (code != BW_EXIT_OK) return code;
-    return bw_import_sheet(args, team, (bw_sheet)sheet, args->operands[1]);
+    return bw_import_sheet(args, team, (bw_csv_sheet)sheet, args->operands[1]);
 }
 
 int bw_team_export_sheet(const bw_args *args) {
     const int sheet = sheet_of(args);
-    return sheet < 0 ? BW_EXIT_USAGE : bw_export_sheet(args, (bw_sheet)sheet);
+    return sheet < 0 ? BW_EXIT_USAGE : bw_export_sheet(args, (bw_csv_sheet)sheet);
 }

@@ -10,10 +10,10 @@
 
 enum { BW_CALIBRATION_BINS = 5, BW_CALIBRATION_LEAST = 30 };
 
-typedef struct bw_forecast {
+typedef struct bw_prediction {
     double chance; ///< [0, 1]
     bool happened;
-} bw_forecast;
+} bw_prediction;
 
 /// Forecasts of one fifth of the scale: [0, .2), [.2, .4) ... [.8, 1].
 typedef struct bw_calibration_bin {
@@ -34,7 +34,17 @@ typedef struct bw_calibration {
     bw_calibration_bin bin[BW_CALIBRATION_BINS];
 } bw_calibration;
 
-/// O(count). The three parts add up to the Brier score exactly only when all forecasts in a bin agree.
-bw_calibration bw_calibrate(const bw_forecast *forecasts, int count);
+/// A calibration under way: forecasts one by one.
+typedef struct bw_calibrating {
+    bw_calibration so_far;
+    double squares, over, under, variance;
+} bw_calibrating;
+
+bw_calibrating bw_calibrate_begin(void);
+void bw_calibrate_add(bw_calibrating *run, double chance, bool happened);
+bw_calibration bw_calibrate_end(const bw_calibrating *run);
+
+/// All at once, O(count). The three parts add up to the Brier score exactly only when all forecasts in a bin agree.
+bw_calibration bw_calibrate(const bw_prediction *forecasts, int count);
 
 #endif

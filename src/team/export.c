@@ -152,7 +152,7 @@ static bw_status export_breaks(bw_team *team, bw_units units, FILE *out, bw_erro
     return status;
 }
 
-bw_status bw_team_export(bw_team *team, bw_sheet sheet, bw_units units, FILE *out,
+bw_status bw_team_export(bw_team *team, bw_csv_sheet sheet, bw_units units, FILE *out,
                          bw_error *error) {
     switch (sheet) {
     case BW_SHEET_ROSTER: return export_roster(team, out, error);

@@ -10,6 +10,7 @@
 
 /// Writes the whole sheet, lengths in this unit. Full names are written only where they are kept. Whether
 /// the stream took it all, ferror() tells.
-bw_status bw_team_export(bw_team *team, bw_sheet sheet, bw_units units, FILE *out, bw_error *error);
+bw_status bw_team_export(bw_team *team, bw_csv_sheet sheet, bw_units units, FILE *out,
+                         bw_error *error);
 
 #endif

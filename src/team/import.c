@@ -7,14 +7,14 @@
 #include <stdlib.h>
 #include <string.h>
 
-static const bw_sheet_kind *kind_of(bw_sheet sheet) {
+static const bw_sheet_kind *kind_of(bw_csv_sheet sheet) {
     static const bw_sheet_kind *const kinds[] = {&bw_sheet_roster, &bw_sheet_splits,
                                                  &bw_sheet_breaks};
     return kinds[sheet];
 }
 
 const char *bw_sheet_id(int sheet) {
-    return sheet >= 0 && sheet < BW_SHEET_COUNT ? kind_of((bw_sheet)sheet)->id : NULL;
+    return sheet >= 0 && sheet < BW_SHEET_COUNT ? kind_of((bw_csv_sheet)sheet)->id : NULL;
 }
 
 /// A file on its way in.
@@ -123,7 +123,7 @@ static bw_status import_all(job *j) {
     return j->done->fault_count > 0 ? BW_BAD_INPUT : BW_OK;
 }
 
-bw_status bw_team_import(bw_team *team, bw_sheet sheet, const char *text, size_t length,
+bw_status bw_team_import(bw_team *team, bw_csv_sheet sheet, const char *text, size_t length,
                          bw_import *done, bw_error *error) {
     *done = (bw_import){0};
     job *j = calloc(1, sizeof *j);

@@ -7,12 +7,12 @@
 
 #include "team/team.h"
 
-typedef enum bw_sheet {
+typedef enum bw_csv_sheet {
     BW_SHEET_ROSTER,
     BW_SHEET_SPLITS,
     BW_SHEET_BREAKS,
     BW_SHEET_COUNT
-} bw_sheet;
+} bw_csv_sheet;
 
 /// "roster", "splits", "breaks"; NULL past the last.
 const char *bw_sheet_id(int sheet);
@@ -30,7 +30,7 @@ typedef struct bw_import {
 
 /// BW_OK when all of it is in the file. Otherwise none of it is: *error says so, and faults tell why when
 /// rows are at fault.
-bw_status bw_team_import(bw_team *team, bw_sheet sheet, const char *text, size_t length,
+bw_status bw_team_import(bw_team *team, bw_csv_sheet sheet, const char *text, size_t length,
                          bw_import *done, bw_error *error);
 
 #endif

@@ -8,7 +8,8 @@
 
 enum { BW_SETTING_SIZE = 256 }; ///< bytes of a value, terminator included
 
-#define BW_SETTING_TEAM "team" ///< what the team is called
+#define BW_SETTING_TEAM "team"   ///< what the team is called
+#define BW_SETTING_ABOUT "about" ///< a line that stands on every review
 
 /// The value of a setting (1 to 31 small letters or "-"), "" when it is not set.
 bw_status bw_team_setting(bw_team *team, const char *name, char *value, size_t room,

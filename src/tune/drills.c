@@ -58,3 +58,16 @@ int bw_drills(const bw_scheme *scheme, int stage, bw_drill_kind kind, int most, 
     }
     return count;
 }
+
+int bw_drills_for(const bw_scheme *scheme, int stage, int offence, bw_break_def *list) {
+    const char *sets[BW_MAX_SETS + 8];
+    int starts[BW_MAX_LANDMARKS], count = 0;
+    const int start_count = list_starts(scheme, starts);
+    const int set_count = list_sets(scheme, offence, sets);
+    for (int i = 0; i < set_count; i++) {
+        for (int k = 0; k < start_count && count < BW_MAX_DRILLS; k++)
+            list[count++] = bw_standard_def(scheme, offence, scheme->stages[stage].defenders,
+                                            sets[i], scheme->landmarks[starts[k]].id);
+    }
+    return count;
+}

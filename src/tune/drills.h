@@ -25,6 +25,10 @@ const char *bw_drill_name(bw_drill_kind kind);
 int bw_drills(const bw_scheme *scheme, int stage, bw_drill_kind kind, int most, uint64_t seed,
               bw_break_def *list);
 
+/// Every attack set at every start (mirror images left out) with so many attackers, at most
+/// BW_MAX_DRILLS; returns how many.
+int bw_drills_for(const bw_scheme *scheme, int stage, int offence, bw_break_def *list);
+
 /// The level held out: the next one up, or down from the last. An index into bw_level_at.
 int bw_drill_level(int level);
 

@@ -71,7 +71,7 @@ static void chance_is_not_spread(void) {
 
 static void calibration_counts_everything_once(void) {
     unsigned long long state = 8;
-    bw_forecast f[400];
+    bw_prediction f[400];
     for (int i = 0; i < 400; i++) {
         f[i].chance = test_uniform(&state, 0, 1);
         f[i].happened = test_uniform(&state, 0, 1) < f[i].chance;

@@ -89,8 +89,8 @@ int LLVMFuzzerTestOneInput(const uint8_t *data, size_t size) {
     const char *text = (const char *)data + 1;
     read_rows(text, size - 1);
     must(bw_team_begin(team, &error) == BW_OK, "begun");
-    const bw_status status =
-        bw_team_import(team, (bw_sheet)(data[0] % BW_SHEET_COUNT), text, size - 1, &done, &error);
+    const bw_status status = bw_team_import(team, (bw_csv_sheet)(data[0] % BW_SHEET_COUNT), text,
+                                            size - 1, &done, &error);
     must(status != BW_OK || done.fault_count == 0, "taken or refused");
     if (status != BW_OK) must(error.message[0] != '\0', "a refusal says why");
     for (int i = 0; i < done.fault_count; i++)

@@ -70,18 +70,18 @@ static void shrinkage(void) {
 /// o = 0, 1, 1, 0 with p = .1, .9, .8, .4: 0.055, the example of a public library's own documentation;
 /// then twenty forecasts in four values worked out apart.
 static void brier(void) {
-    const bw_forecast four[] = {{.1, false}, {.9, true}, {.8, true}, {.4, false}};
+    const bw_prediction four[] = {{.1, false}, {.9, true}, {.8, true}, {.4, false}};
     CHECK_NEAR(bw_calibrate(four, 4).brier, 0.055, 1e-12);
 
     static const struct {
         double chance;
         bw_count seen;
     } groups[] = {{.1, {1, 8}}, {.3, {2, 5}}, {.5, {3, 4}}, {.8, {2, 3}}};
-    bw_forecast twenty[20];
+    bw_prediction twenty[20];
     int n = 0;
     for (int g = 0; g < 4; g++) {
         for (int i = 0; i < groups[g].seen.cases; i++)
-            twenty[n++] = (bw_forecast){groups[g].chance, i < groups[g].seen.hits};
+            twenty[n++] = (bw_prediction){groups[g].chance, i < groups[g].seen.hits};
     }
     const bw_calibration c = bw_calibrate(twenty, n);
     CHECK_NEAR(c.brier, 0.1925, 1e-12);

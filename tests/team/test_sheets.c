@@ -17,11 +17,11 @@
 static bw_import done;
 static bw_error error;
 
-static bw_status import(bw_team *team, bw_sheet sheet, const char *text) {
+static bw_status import(bw_team *team, bw_csv_sheet sheet, const char *text) {
     return bw_team_import(team, sheet, text, strlen(text), &done, &error);
 }
 
-static char *export_to_text(bw_team *team, bw_sheet sheet, bw_units units) {
+static char *export_to_text(bw_team *team, bw_csv_sheet sheet, bw_units units) {
     char *bytes = NULL;
     size_t length = 0;
     FILE *out = open_memstream(&bytes, &length);
@@ -139,7 +139,7 @@ static void rows_without_ids_are_the_same_breaks_twice(void) {
 }
 
 /// The one fault of a sheet: its place and words of its sentence; and nothing came in.
-static void faulty(bw_team *team, bw_sheet sheet, const char *text, int line, int column,
+static void faulty(bw_team *team, bw_csv_sheet sheet, const char *text, int line, int column,
                    const char *words) {
     CHECK_INT(import(team, sheet, text), BW_BAD_INPUT);
     CHECK_TEXT(error.message, "nothing was imported");

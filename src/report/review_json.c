@@ -1,0 +1,152 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "report/beta.h"
+#include "report/json_out.h"
+#include "report/review.h"
+
+static void number(bw_json *json, const char *key, double value) {
+    bw_json_key(json, key);
+    bw_json_number(json, value);
+}
+
+static void text(bw_json *json, const char *key, const char *value) {
+    bw_json_key(json, key);
+    bw_json_text(json, value);
+}
+
+static void interval(bw_json *json, const char *key, bw_interval i) {
+    bw_json_key(json, key);
+    bw_json_open(json, '[');
+    bw_json_number(json, i.low);
+    bw_json_number(json, i.high);
+    bw_json_close(json, ']');
+}
+
+/// A rate only where there are ten cases, and never without its interval.
+static void put_count(bw_json *json, const char *key, bw_count count) {
+    bw_json_key(json, key);
+    bw_json_open(json, '{');
+    number(json, "hits", count.hits);
+    number(json, "n", count.cases);
+    if (bw_may_say(count.cases) != BW_SAY_COUNTS) {
+        number(json, "rate", bw_rate(count));
+        interval(json, "interval_95", bw_rate_interval(count));
+    } else {
+        bw_json_key(json, "too_few");
+        bw_json_bool(json, true);
+    }
+    bw_json_close(json, '}');
+}
+
+static void put_group(bw_json *json, const bw_review *r, const bw_group *g, bool leaning) {
+    bw_json_open(json, '{');
+    text(json, "label", g->label);
+    number(json, "breaks", g->breaks);
+    put_count(json, "goals", g->goals);
+    put_count(json, "shots", g->shots);
+    put_count(json, "goals_a_shot", g->on_shot);
+    bw_json_key(json, "outcomes");
+    bw_json_open(json, '{');
+    for (int o = 0; o < BW_OUTCOME_COUNT; o++)
+        number(json, bw_outcome_id((bw_outcome)o), g->outcome[o]);
+    bw_json_close(json, '}');
+    number(json, "timed", g->timed);
+    if (g->timed > 0) number(json, "mean_s", g->seconds);
+    if (r->modelled && g->forecast_breaks > 0) {
+        number(json, "forecast_breaks", g->forecast_breaks);
+        number(json, "forecast_goals", g->expected);
+    }
+    if (leaning && g->leaning.a > 0) {
+        number(json, "leaning_rate", bw_belief_mean(g->leaning));
+        interval(json, "leaning_95", bw_belief_interval(g->leaning));
+    }
+    bw_json_close(json, '}');
+}
+
+static void put_groups(bw_json *json, const bw_review *r, const char *key, const bw_group *list,
+                       int count, bool leaning) {
+    bw_json_key(json, key);
+    bw_json_open(json, '[');
+    for (int i = 0; i < count; i++) {
+        if (list[i].breaks > 0) put_group(json, r, &list[i], leaning);
+    }
+    bw_json_close(json, ']');
+}
+
+static void put_change(bw_json *json, const bw_review *r) {
+    if (r->before < 0 || r->after < 0) return;
+    const bw_group *before = &r->season->revisions[r->before],
+                   *after = &r->season->revisions[r->after];
+    char line[800];
+    bw_json_key(json, "change");
+    bw_json_open(json, '{');
+    text(json, "from", before->label);
+    text(json, "to", after->label);
+    put_count(json, "before", before->goals);
+    put_count(json, "after", after->goals);
+    const bool few = before->goals.cases < BW_RATE_COUNTS || after->goals.cases < BW_RATE_COUNTS;
+    if (!few) interval(json, "difference_95", bw_rate_difference(after->goals, before->goals));
+    bw_text t = bw_text_in(line, sizeof line);
+    bw_say_difference(after->goals, before->goals, &t);
+    text(json, "words", line);
+    bw_json_close(json, '}');
+}
+
+static void put_calibration(bw_json *json, const bw_review *r) {
+    const bw_calibration *c = &r->season->calibration;
+    if (!r->modelled || c->cases == 0) return;
+    bw_json_key(json, "model");
+    bw_json_open(json, '{');
+    number(json, "n", c->cases);
+    number(json, "expected_goals", c->expected);
+    number(json, "goals", c->happened);
+    number(json, "deviation", c->deviation);
+    if (c->cases >= BW_CALIBRATION_LEAST) {
+        number(json, "brier", c->brier);
+        number(json, "reliability", c->reliability);
+        number(json, "resolution", c->resolution);
+        number(json, "uncertainty", c->uncertainty);
+        number(json, "spiegelhalter_z", c->z);
+        bw_json_key(json, "bins");
+        bw_json_open(json, '[');
+        for (int k = 0; k < BW_CALIBRATION_BINS; k++) {
+            if (c->bin[k].count.cases == 0) continue;
+            bw_json_open(json, '{');
+            number(json, "forecast", c->bin[k].chance);
+            put_count(json, "seen", c->bin[k].count);
+            bw_json_close(json, '}');
+        }
+        bw_json_close(json, ']');
+    }
+    bw_json_close(json, '}');
+}
+
+static void put_named(bw_json *json, const bw_review *r) {
+    bw_json_key(json, "out_of_place");
+    bw_json_open(json, '[');
+    for (int i = 0; i < r->season->named_count; i++) {
+        bw_json_open(json, '{');
+        text(json, "who", r->season->named[i].who);
+        number(json, "breaks", r->season->named[i].times);
+        number(json, "goals", r->season->named[i].goals);
+        bw_json_close(json, '}');
+    }
+    bw_json_close(json, ']');
+}
+
+void bw_review_json(FILE *stream, const bw_review *r) {
+    bw_json json = {.stream = stream};
+    bw_json_open(&json, '{');
+    text(&json, "team", r->team);
+    bw_json_key(&json, "all");
+    put_group(&json, r, &r->season->all, false);
+    put_groups(&json, r, "by_numbers", r->season->numbers, r->season->number_count, true);
+    put_groups(&json, r, "by_stage", r->season->stages, r->season->stage_count, true);
+    put_groups(&json, r, "by_shot_place", r->season->places, r->season->place_count, false);
+    put_groups(&json, r, "by_game", r->season->games, r->season->game_count, true);
+    put_groups(&json, r, "by_revision", r->season->revisions, r->season->revision_count, false);
+    put_change(&json, r);
+    put_named(&json, r);
+    put_calibration(&json, r);
+    bw_json_close(&json, '}');
+    bw_json_end(&json);
+}
