@@ -60,9 +60,8 @@ export class Field {
     const main = /** @type {HTMLElement} */ (this.box.closest('main'));
     const chart = /** @type {HTMLElement} */ (document.getElementById('chart'));
     if (document.documentElement.classList.contains('filled')) {
-      const side = document.querySelector('.side');
-      const below = innerWidth > innerHeight ? 0 : side?.clientHeight ?? 0;
-      this.measured = { width: chart.clientWidth, height: innerHeight - below - 16, key: 0 };
+      const below = innerWidth > innerHeight ? 0 : main.children[1].clientHeight + 8;
+      this.measured = { width: chart.clientWidth, height: Math.max(innerHeight - below - 16, 160), key: 0 };
       return this.measured;
     }
     const wide = window.matchMedia('(min-width: 60rem)').matches;

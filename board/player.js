@@ -56,6 +56,7 @@ export class Player {
     this.playing = !this.playing && view.lesson >= 0;
     if (this.playing && this.at >= view.seconds - hair) this.at = 0;
     this.#label();
+    this.board.field.touched = true;
     this.board.wake();
   }
 
@@ -81,6 +82,7 @@ export class Player {
   /** @param {number} at @param {number} [moment] that is shown for it */
   #show(at, moment = at) {
     this.at = at;
+    this.board.field.touched = true; // the ball needs no inviting word any more
     this.lessons.call.lesson_at(moment);
     this.board.wake();
   }
@@ -122,7 +124,9 @@ export class Player {
       : `${this.at.toFixed(1)} of ${view.seconds.toFixed(1)} seconds${stop ? `, ball ${stop.place}` : ''}`;
     if (this.time.getAttribute('aria-valuetext') !== now) this.time.setAttribute('aria-valuetext', now);
     write(find('lesson-now', HTMLParagraphElement), now);
-    write(this.words, (view.playing ? view.caption : stop?.caption) ?? '');
+    const caption = (view.playing ? view.caption : stop?.caption) ?? '';
+    if (this.filling && this.words.textContent !== caption) this.board.field.resized(); // it has other room
+    write(this.words, caption);
     this.words.classList.toggle('made', stop?.made !== 0); // then it stands beside the field already
   }
 
@@ -131,11 +135,13 @@ export class Player {
   #fill(fill) {
     if (fill === this.filling) return;
     document.documentElement.classList.toggle('filled', fill);
+    document.documentElement.classList.toggle('watch', !fill); // a narrow page: the field stays in sight
     write(this.full, fill ? 'Leave full screen' : 'Full screen');
     if (fill) document.documentElement.requestFullscreen?.().catch(() => {});
     else if (document.fullscreenElement) document.exitFullscreen().catch(() => {});
+    scrollTo(0, 0);
     this.board.field.resized();
-    this.full.focus();
+    this.full.focus({ preventScroll: true });
   }
 
   leave() { this.#fill(false); }

@@ -4,8 +4,13 @@
 #include "web/lesson.h"
 
 void bw_lessons_build(bw_lessons *l, const bw_scheme *scheme) {
-    if (l->built || l->view.lesson < 0) return;
-    bw_walk_build(scheme, &scheme->lessons[l->view.lesson], &l->walk);
+    if (l->view.lesson < 0) return;
+    const bw_lesson *lesson = &scheme->lessons[l->view.lesson];
+    // Another document may have been opened without a word to us.
+    const bool same = l->walk.count == lesson->stop_count &&
+                      l->walk.stage == bw_scheme_stage(scheme, lesson->defenders);
+    if (l->built && same) return;
+    bw_walk_build(scheme, lesson, &l->walk);
     l->built = true;
     l->view.seconds = bw_walk_seconds(&l->walk);
 }

@@ -101,6 +101,23 @@ test('what a browser lets through is refused before it is lost', () => {
   assert.match(says(`[${'1,'.repeat(9000)}1]`), /more values than a scheme can hold/);
 });
 
+test('a moment of a lesson of another document harms nothing', async () => {
+  const { call } = core, read = (name) => readFile(join(root, name), 'utf8');
+  assert.equal(take(core, await read('examples/terns.json'), false), null);
+  call.lesson_say();
+  call.lesson_choose(2);
+  call.lesson_at(3);
+  for (const name of ['metres', 'fresh', 'every-key']) {
+    assert.equal(take(core, await read(`tests/scheme/valid/${name}.json`), false), null);
+    call.lesson_at(4);
+    call.lesson_next();
+    call.say();
+    call.lesson_say();
+    call.lesson_at(1);
+  }
+  assert.equal(take(core, await read('examples/terns.json'), false), null);
+});
+
 test('the page cannot do harm with numbers that are none', () => {
   const before = saved();
   const { call } = core;
@@ -119,6 +136,16 @@ test('the page cannot do harm with numbers that are none', () => {
     call.key(bad);
     call.name(bad, bad);
     call.colour(bad, bad);
+    call.svg(bad, bad);
+    call.lesson_choose(bad);
+    call.lesson_visit(bad);
+    call.lesson_at(bad);
+    call.lesson_stop();
+    call.lesson_shift(bad, bad);
+    call.lesson_pause(bad, bad);
+    call.lesson_call(bad, bad);
+    call.lesson_next();
+    call.lesson_name(bad);
   }
   call.mode(0);
   call.say();
