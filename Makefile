@@ -37,10 +37,11 @@ board-static: build/build.ninja ## the board for any web host, in build/board/st
 node_modules/.package-lock.json: package-lock.json
 	npm ci --ignore-scripts --no-audit --no-fund
 
-bench: build ## measure, and write out/bench.json
+bench: build board-file ## measure, and write out/bench.json
 	cmake --build build -j $(JOBS) --target breakwater-bench
 	mkdir -p out
 	build/bench/breakwater-bench out/bench.json
+	node bench/frames.mjs out/bench.json
 
 wasm: build/build.ninja ## the core as build/wasm/breakwater.wasm
 	cmake --build build -j $(JOBS) --target wasm

@@ -11,6 +11,7 @@ import { Words } from './words.js';
 /** @typedef {import('./core.js').Core} Core */
 
 const settled = 500;  // ms after the last change until it is spoken
+const reading = 100;  // ms between two states of the words while the unit runs
 const pause = 700;    // ms a still picture of who is late stands when motion is reduced
 
 export class Board {
@@ -28,6 +29,7 @@ export class Board {
     this.notice = /** @type {HTMLElement} */ (document.getElementById('notice'));
     this.asked = false;
     this.last = 0;
+    this.written = 0; // when the words beside the field were
     this.late = ''; // who was last after the last move
     this.timers = { speak: 0, cut: 0 };
     this.changed = () => {};
@@ -113,6 +115,7 @@ export class Board {
   done() {
     this.modes.now?.touched?.();
     this.refresh();
+    this.written = 0; // what was done is told at once
     this.late = this.view.last;
     if (this.view.mode !== 0) this.commit();
     if (this.calm.matches) {
@@ -149,21 +152,31 @@ export class Board {
     const mode = this.modes.now, own = mode?.run?.(seconds);
     if (own === undefined && !this.calm.matches) this.core.call.run(seconds);
     this.core.call.say();
-    this.field.draw();
-    const view = this.view = this.core.view();
-    this.picked = Math.min(this.picked, view.token_count - 1);
-    this.field.show(view);
-    this.words.show(view);
+    if (mode?.alone) this.view = this.core.view();
+    else this.#picture(now);
+    const { view } = this;
     mode?.show?.(view);
-    this.field.showKey(view);
     const busy = (view.running !== 0 && !this.calm.matches) || this.field.drag?.moved;
     if (own ?? busy) {
       this.last = now;
       this.wake();
-    } else {
-      this.last = 0;
-      this.#speakSoon();
+      return;
     }
+    this.last = 0;
+    this.words.show(view);
+    this.#speakSoon();
+  }
+
+  /** The field, and the words beside it: these no more often than they can be read.
+   * @param {number} now */
+  #picture(now) {
+    const view = this.view = this.field.paint();
+    this.picked = Math.min(this.picked, view.token_count - 1);
+    this.field.show(view);
+    this.field.showKey(view);
+    if (now - this.written < reading && view.running !== 0) return;
+    this.written = now;
+    this.words.show(view);
   }
 
   #speakSoon() {

@@ -9,7 +9,7 @@
  *   call: string, label: string}} Token
  * @typedef {{token_count: number, finding_count: number, stage: number, landmark: number,
  *   running: number, mirrored: number, mode: number, danger: number, attackers: number,
- *   metres: number, set: number, own_set: number, lines: number, can_add: number, can_keep: number, zoom: number, width: number, height: number, title: string, caption: string,
+ *   metres: number, set: number, own_set: number, lines: number, ground: number, can_add: number, can_keep: number, zoom: number, width: number, height: number, title: string, caption: string,
  *   last: string, token: Token[]}} View
  * @typedef {{severity: number, pointer: string, message: string, remedy: string}} Finding
  * @typedef {{low: number, high: number, step: number, value: number, key: string, name: string,
@@ -22,6 +22,9 @@ export const List = { stages: 0, landmarks: 1, sets: 2, roles: 3, shapes: 4, sch
 
 /** What a token is: web/board.h. */
 export const Kind = { ball: 0, defender: 1, attacker: 2 };
+
+/** Parts of a chart: web/board.h. */
+export const Part = { ground: 1, marks: 2 };
 
 export const Mode = { play: 0, homes: 1, pins: 2 };
 

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The chart on the screen: canvas, one real button over each token, and what fingers, mouse and keys
 // do to them.
-import { Kind, Mode } from './core.js';
+import { Kind, Mode, Part } from './core.js';
 import { show } from './easel.js';
 import { Zoom } from './zoom.js';
 
@@ -11,6 +11,7 @@ import { Zoom } from './zoom.js';
 
 const hit = 24;           // CSS px from a token's middle that still take hold of it
 const still = 4;          // CSS px a finger may slip in a tap
+const calloutHalf = 125;  // CSS px: half of the widest callout
 const above = 84;         // CSS px (22 mm) from the finger to the callout
 const leastKey = 260;     // CSS px: a narrower key gets a row of its own
 const around = 300;       // CSS px above and below the chart on a wide page
@@ -22,12 +23,21 @@ export function movable(view, token) {
   return token.kind !== Kind.defender || view.mode === Mode.pins;
 }
 
+/** Moves an element without laying the page out anew. @param {HTMLElement} element
+ * @param {number} x @param {number} y CSS px */
+function put(element, x, y) {
+  const quarter = (/** @type {number} */ at) => Math.round(4 * at) / 4; // sizes stay whole
+  element.style.translate = `${quarter(x)}px ${quarter(y)}px`;
+}
+
 export class Field {
   /** @param {Board} board @param {HTMLElement} box */
   constructor(board, box) {
     this.board = board;
     this.box = box;
-    this.canvas = /** @type {HTMLCanvasElement} */ (box.querySelector('canvas'));
+    this.canvas = /** @type {HTMLCanvasElement} */ (box.querySelector('#canvas'));
+    this.ground = /** @type {HTMLCanvasElement} */ (box.querySelector('#ground'));
+    this.grounded = ''; // what the ground was painted for
     this.tokens = /** @type {HTMLElement} */ (box.querySelector('#tokens'));
     this.callout = /** @type {HTMLElement} */ (box.querySelector('output'));
     this.invite = /** @type {HTMLElement} */ (box.querySelector('#invite'));
@@ -94,16 +104,29 @@ export class Field {
     this.board.core.call.drag(drag.token, at.x / this.scale, at.y / this.scale);
   }
 
-  /** Lets the core draw, at the size there is room for. */
-  draw() {
+  /** Lets the core draw, at the size there is room for: everything, or only some of it.
+   * @param {number} [parts] */
+  draw(parts = Part.ground | Part.marks) {
     const room = this.room();
     this.scale = Math.min(1.8, Math.max(4 / 3, room.width / 520));
-    this.board.core.call.draw(room.width / this.scale, room.height / this.scale);
+    this.board.core.call.draw_part(room.width / this.scale, room.height / this.scale, parts);
+  }
+
+  /** Paints the ground when it is another, then the marks; the ground is a canvas below theirs. */
+  paint() {
+    this.draw(Part.marks);
+    show(this.board, this.canvas, this.scale);
+    const view = this.board.core.view();
+    const now = [view.ground, this.scale, devicePixelRatio, this.board.look.colours.join()].join();
+    if (now === this.grounded) return view;
+    this.grounded = now;
+    this.draw(Part.ground);
+    show(this.board, this.ground, this.scale);
+    return view;
   }
 
   /** @param {View} view */
   show(view) {
-    show(this.board, this.canvas, this.scale);
     const box = this.box.style;
     box.width = this.canvas.style.width;
     box.height = this.canvas.style.height;
@@ -118,9 +141,9 @@ export class Field {
 
   /** The key, when what it must explain has changed. @param {View} view */
   showKey(view) {
-    const duties = view.token.map((token) => token.duty).sort().join();
+    const manned = view.token.some((token) => token.duty === 'man');
     const { key: width } = this.room();
-    const now = [duties, view.mode, view.danger, view.attackers > 0, view.lines, this.scale, width, devicePixelRatio,
+    const now = [manned, view.mode, view.danger, view.attackers > 0, view.lines, this.scale, width, devicePixelRatio,
       this.board.look.colours.join()].join();
     if (now === this.explained) return;
     this.explained = now;
@@ -141,9 +164,8 @@ export class Field {
       this.tokens.append(button);
     }
     const within = (/** @type {number} */ at, /** @type {number} */ most) =>
-      `${Math.min(Math.max(at, 0), most) * this.scale}px`;
-    button.style.left = within(token.px, view.width); // one out of the picture can still get the focus
-    button.style.top = within(token.py, view.height);
+      Math.min(Math.max(at, 0), most) * this.scale; // one out of the picture can still get the focus
+    put(button, within(token.px, view.width), within(token.py, view.height));
     button.classList.toggle('away', token.away !== 0);
     button.hidden = view.mode === Mode.homes && token.kind !== Kind.defender;
     button.classList.toggle('free', movable(view, token));
@@ -161,8 +183,7 @@ export class Field {
   #inviteTo(view) {
     this.invite.hidden = this.touched || view.mode !== Mode.play;
     const [ball] = view.token;
-    this.invite.style.left = `${ball.px * this.scale + hit}px`;
-    this.invite.style.top = `${ball.py * this.scale}px`;
+    put(this.invite, ball.px * this.scale + hit, ball.py * this.scale);
   }
 
   /** @param {View} view */
@@ -172,12 +193,11 @@ export class Field {
     this.callout.hidden = !shown;
     if (!shown) return;
     const token = view.token[drag.token];
-    const y = token.py * this.scale, width = this.box.clientWidth;
+    const y = token.py * this.scale, width = view.width * this.scale;
     this.callout.textContent = token.place;
-    const half = this.callout.offsetWidth / 2;
+    const half = Math.min(calloutHalf, width / 2); // asking for its size would lay the page out anew
     const x = Math.min(Math.max(token.px * this.scale, half), width - half);
-    this.callout.style.left = `${x}px`;
-    this.callout.style.top = `${y > above + 16 ? y - above : y + above}px`;
+    put(this.callout, x, y > above + 16 ? y - above : y + above);
   }
 
   /** @param {PointerEvent} event */

@@ -92,8 +92,7 @@ static void put_soundings(bw_ink *ink, const bw_danger *danger, const bw_labels 
     }
 }
 
-void bw_draw_danger(bw_ink *ink, const bw_danger *danger, bw_labels *labels, bw_units units,
-                    const bw_view *view) {
+void bw_draw_depths(bw_ink *ink, const bw_danger *danger, const bw_view *view) {
     const bw_box *box = &view->box;
     BW_ASSERT(danger->count >= 1 && danger->count <= BW_MAX_LEVELS);
     bw_ink_clip(ink, box->x, box->y, box->width, box->height);
@@ -105,6 +104,13 @@ void bw_draw_danger(bw_ink *ink, const bw_danger *danger, bw_labels *labels, bw_
         bw_ink_stroke(ink, BW_ROLE_CONTOUR, 0.75);
         bw_contour_line(ink, &danger->grid, danger->levels[i], view);
     }
+    bw_ink_unclip(ink);
+}
+
+void bw_draw_figures(bw_ink *ink, const bw_danger *danger, bw_labels *labels, bw_units units,
+                     const bw_view *view) {
+    const bw_box *box = &view->box;
+    bw_ink_clip(ink, box->x, box->y, box->width, box->height);
     for (int i = 0; i < danger->count; i++) {
         label_contour(ink, danger, i, labels, view);
     }
@@ -115,6 +121,12 @@ void bw_draw_danger(bw_ink *ink, const bw_danger *danger, bw_labels *labels, bw_
         const bw_vec middle = bw_v(b.x + b.width / 2, b.y + b.height / 2);
         labels->labels[i].ground = bw_danger_role(danger, bw_view_place(view, middle));
     }
+}
+
+void bw_draw_danger(bw_ink *ink, const bw_danger *danger, bw_labels *labels, bw_units units,
+                    const bw_view *view) {
+    bw_draw_depths(ink, danger, view);
+    bw_draw_figures(ink, danger, labels, units, view);
 }
 
 double bw_draw_danger_key(bw_ink *ink, double x, double y) {

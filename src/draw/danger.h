@@ -22,8 +22,15 @@ bw_danger bw_danger_of(bw_grid grid);
 /// The tint at p: BW_ROLE_PAPER below the first level.
 bw_role bw_danger_role(const bw_danger *danger, bw_vec p);
 
-/// Draws it on the paper. Soundings stand between the graticule's crosses where no contour runs through
+/// Tints and contours, on the paper.
+void bw_draw_depths(bw_ink *ink, const bw_danger *danger, const bw_view *view);
+
+/// The contours' figures and the soundings, over them. Soundings stand between the graticule's crosses where no contour runs through
 /// them and the placed labels leave them room; the labels' patches take the tint they stand on.
+void bw_draw_figures(bw_ink *ink, const bw_danger *danger, bw_labels *labels, bw_units units,
+                     const bw_view *view);
+
+/// Both.
 void bw_draw_danger(bw_ink *ink, const bw_danger *danger, bw_labels *labels, bw_units units,
                     const bw_view *view);
 

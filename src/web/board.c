@@ -21,6 +21,7 @@ void bw_board_reset(bw_board *board) {
     board->zoom = 1;
     board->lines = BW_RUN_SOLID;
     board->shots_level = board->shots_field = -1;
+    board->surveyed = 0;
     board->view = (bw_board_view){.stage = -1, .landmark = -1, .mirrored = 1};
     bw_tree_begin(&board->tree);
 }

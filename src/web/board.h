@@ -11,7 +11,7 @@
 #include "core/follow.h"
 #include "core/shape.h"
 #include "core/shot.h"
-#include "draw/contour.h"
+#include "draw/danger.h"
 #include "draw/ink.h"
 #include "draw/theme.h"
 #include "draw/view.h"
@@ -73,11 +73,11 @@ typedef struct bw_board_view {
     int32_t mode;     ///< bw_board_mode
     int32_t danger;   ///< 1: the danger of a shot is drawn
     int32_t attackers;
-    int32_t metres;  ///< 1 when shown units are metres
-    int32_t set;     ///< of the attackers: an index, BW_SET_NONE or BW_SET_OWN
-    int32_t own_set; ///< 1 when that is a set of the scheme's own
-    int32_t lines;   ///< bw_lines
-    int32_t reserved;
+    int32_t metres;       ///< 1 when shown units are metres
+    int32_t set;          ///< of the attackers: an index, BW_SET_NONE or BW_SET_OWN
+    int32_t own_set;      ///< 1 when that is a set of the scheme's own
+    int32_t lines;        ///< bw_lines
+    int32_t ground;       ///< counts on when what lies under the marks has changed
     int32_t can_add;      ///< 1 when there is room for one attacker more
     int32_t can_keep;     ///< 1 when they can be kept as a set of the scheme's own
     double zoom;          ///< 1 for the whole field
@@ -118,6 +118,8 @@ typedef struct bw_board {
     bw_shot_table shots;
     int shots_level, shots_field; ///< what the tables were filled for, -1 for nothing
     double chance[BW_GRID_SIDE * BW_GRID_SIDE];
+    bw_danger depths;  ///< the danger of a shot on the chart, on these chances
+    uint64_t surveyed; ///< what the ground was when view.ground counted last
     bw_finding findings[BW_MAX_FINDINGS];
 
     bw_error error; ///< of the last document refused
@@ -213,6 +215,10 @@ void bw_board_say(bw_board *board);
 /// Draws the chart, at most `width` by `height` points, with its marks into board->page, and sets
 /// view.width, view.height and the tokens' page points.
 void bw_board_draw(bw_board *board, double width, double height);
+
+/// The same, only some of it.
+enum { BW_PART_GROUND = 1, BW_PART_MARKS = 2 };
+void bw_board_draw_part(bw_board *board, double width, double height, int parts);
 
 /// Draws the key of what the chart shows, `width` points wide, into board->page; the page's height is
 /// in the ink.

@@ -1,9 +1,8 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 /// The board's chart. Like draw/scene.c it draws far to near, but what lies between the men and their
 /// places is a tether (draw/marks.h), with his seconds beside him.
-#include "web/board.h"
+#include "web/board_ground.h"
 
-#include "core/level.h"
 #include "draw/chart.h"
 #include "draw/danger.h"
 #include "draw/keeper.h"
@@ -26,26 +25,6 @@ typedef struct sketch {
     const bw_stage *stage;
     char words[BW_MAX_SPOTS][40]; ///< beside each man
 } sketch;
-
-static bw_danger sample_danger(bw_board *board, bw_window window) {
-    const bw_scheme *scheme = &board->scheme;
-    if (board->shots_level != scheme->level || board->shots_field != scheme->field) {
-        bw_shot_build(bw_level_at(scheme->level), bw_field_at(scheme->field), &board->shots);
-        board->shots_level = scheme->level;
-        board->shots_field = scheme->field;
-    }
-    const double wide = window.right - window.left, tall = window.top - window.bottom;
-    const double cell = bw_max(wide, tall) / (BW_GRID_SIDE - 1);
-    bw_grid grid = {window.left, window.bottom, cell, 0, 0, board->chance};
-    grid.columns = (int)bw_min(bw_floor(wide / cell + 0.5) + 1, BW_GRID_SIDE);
-    grid.rows = (int)bw_min(bw_floor(tall / cell + 0.5) + 1, BW_GRID_SIDE);
-    for (int r = 0; r < grid.rows; r++) {
-        for (int c = 0; c < grid.columns; c++)
-            board->chance[r * grid.columns + c] = bw_shot_worth(
-                &board->shots, bw_v(window.left + c * cell, window.bottom + r * cell));
-    }
-    return bw_danger_of(grid);
-}
 
 static bool homes(const sketch *k) {
     return k->board->mode == BW_BOARD_HOMES;
@@ -167,28 +146,25 @@ static void fit(bw_board *board, double width, double height, bool figures) {
     board->view.height = board->chart.box.height + aside;
 }
 
-void bw_board_draw(bw_board *board, double width, double height) {
+void bw_board_draw_part(bw_board *board, double width, double height, int parts) {
     if (!board->open) return;
     const bool large = width >= small_chart;
     bw_ink *ink = bw_ink_in(board->page, sizeof board->page);
     ink->lines = board->lines;
     fit(board, width, height, large);
     bw_ink_page(ink, board->view.width, board->view.height);
+    bw_board_survey(board, large);
+    if (parts & BW_PART_GROUND) bw_board_draw_ground(board, ink, large);
+    if (!(parts & BW_PART_MARKS)) return;
     sketch k = {.board = board,
                 .ink = ink,
                 .view = &board->chart,
                 .size = large ? bw_marks_large() : bw_marks_small(),
                 .stage = &board->scheme.stages[board->stage]};
-    const bw_units units = board->scheme.units;
     bw_labels labels;
     collect(&k, &labels);
     bw_labels_place(&labels);
-    bw_draw_paper(ink, k.view);
-    if (board->danger) {
-        const bw_danger danger = sample_danger(board, k.view->window);
-        bw_draw_danger(ink, &danger, &labels, units, k.view);
-    }
-    bw_draw_field(ink, bw_field_at(board->scheme.field), units, k.view);
+    if (board->danger) bw_draw_figures(ink, &board->depths, &labels, board->scheme.units, k.view);
     const bw_box *box = &k.view->box;
     bw_ink_clip(ink, box->x, box->y, box->width, box->height);
     if (!homes(&k)) draw_landmarks(&k);
@@ -196,6 +172,9 @@ void bw_board_draw(bw_board *board, double width, double height) {
     bw_labels_draw(ink, &labels);
     draw_people(&k);
     bw_ink_unclip(ink);
-    bw_draw_border(ink, units, k.view, large);
     place_tokens(&k);
+}
+
+void bw_board_draw(bw_board *board, double width, double height) {
+    bw_board_draw_part(board, width, height, BW_PART_GROUND | BW_PART_MARKS);
 }

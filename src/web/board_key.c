@@ -11,6 +11,8 @@ static uint32_t keys_of(const bw_board *board) {
     if (board->mode == BW_BOARD_HOMES) return keys | BW_KEY_DEFENDER;
     keys |= BW_KEY_BALL | BW_KEY_PLACE;
     keys |= board->mode == BW_BOARD_PINS ? BW_KEY_PIN : BW_KEY_TETHER;
+    // Every duty there may be, whoever has it now: a key that changed under a drag could not be read.
+    keys |= BW_KEY_DUTIES & ~(uint32_t)BW_KEY_DUTY_MAN;
     for (int s = 0; s < board->plan.spots; s++)
         keys |= (uint32_t)BW_KEY_DUTY_BALL << board->station[s].duty;
     return keys;

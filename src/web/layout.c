@@ -46,6 +46,7 @@ static const field view[] = {
     I32(bw_board_view, set),
     I32(bw_board_view, own_set),
     I32(bw_board_view, lines),
+    I32(bw_board_view, ground),
     I32(bw_board_view, can_add),
     I32(bw_board_view, can_keep),
     F64(bw_board_view, zoom),

@@ -213,6 +213,12 @@ void bw_page_draw(double width, double height) {
     if (width - width == 0 && height - height == 0) bw_board_draw(&board, width, height);
 }
 
+BW_EXPORT(bw_page_draw_part)
+void bw_page_draw_part(double width, double height, int parts) {
+    if (width - width == 0 && height - height == 0)
+        bw_board_draw_part(&board, width, height, parts);
+}
+
 BW_EXPORT(bw_page_key)
 void bw_page_key(double width) {
     if (width - width == 0) bw_board_key(&board, width);

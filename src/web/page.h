@@ -90,6 +90,7 @@ void bw_page_run(double seconds);
 void bw_page_settle(void);
 void bw_page_say(void);
 void bw_page_draw(double width, double height);
+void bw_page_draw_part(double width, double height, int parts);
 void bw_page_key(double width);
 
 /// The page of ink as SVG in a theme, at bw_page_output(), with `style` bytes of the input buffer as its

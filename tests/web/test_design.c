@@ -196,6 +196,29 @@ static void danger_is_labelled(void) {
     }
 }
 
+/// The whole chart is its ground with its marks on it; the ground counts on only when it changes.
+static void the_ground_is_drawn_once(void) {
+    begin(1, BW_YARDS);
+    board.danger = true;
+    bw_board_draw(&board, 500, 500);
+    const bw_ink *ink = (const bw_ink *)board.page;
+    const int32_t all = ink->items, ground = board.view.ground;
+    bw_board_draw_part(&board, 500, 500, BW_PART_GROUND);
+    const int32_t under = ink->items;
+    bw_board_draw_part(&board, 500, 500, BW_PART_MARKS);
+    CHECK_INT(under + ink->items, all);
+    bw_board_move(&board, 0, bw_v(6, 4));
+    bw_board_run(&board, 0.2);
+    bw_board_draw(&board, 500, 500);
+    CHECK_INT(board.view.ground, ground);
+    bw_board_zoom(&board, 1.5, bw_v(200, 200));
+    bw_board_draw(&board, 500, 500);
+    CHECK_INT(board.view.ground, ground + 1);
+    board.danger = false;
+    bw_board_draw(&board, 500, 500);
+    CHECK_INT(board.view.ground, ground + 2);
+}
+
 int main(int argc, char **argv) {
     RUN(knobs_stay_within_the_readers_limits);
     RUN(a_turn_is_seen_at_once);
@@ -203,6 +226,7 @@ int main(int argc, char **argv) {
     RUN(a_set_is_kept_and_dropped);
     RUN(zoom_keeps_what_is_under_the_fingers);
     RUN(danger_is_labelled);
+    RUN(the_ground_is_drawn_once);
     RUN(a_drag_is_true_at_every_zoom);
     return test_report(argc, argv);
 }
