@@ -36,7 +36,7 @@ async function host(files, example, server, refused) {
   }
   new Share(server);
   new Prints(server, () => files.board.history.text,
-    (kind) => `${files.baseName()}-${kind}.pdf`, download);
+    (kind) => `${files.baseName()}-${kind}.${kind === 'film' ? 'mp4' : 'pdf'}`, download);
 }
 
 /** A player's device: it looks, and nothing it moves is kept. @param {Files} files

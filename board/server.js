@@ -11,9 +11,11 @@
  * @typedef {{id: number, name: string, address: string, joined_s_ago: number}} Device
  * @typedef {{wanted: boolean, open: boolean, refused: string, address?: string, code?: string,
  *   code_s_left?: number, share_s_left?: number, qr?: string[], devices: Device[]}} Sharing
- * @typedef {'test' | 'book' | 'report' | 'strip'} Kind what a run makes: JSON, or a PDF
+ * @typedef {'test' | 'book' | 'report' | 'strip' | 'packet' | 'cards' | 'quiz' | 'wall' | 'film'} Kind
+ *   what a run makes: JSON, a film (MP4), or a PDF
  * @typedef {Record<string, string | number>} Values options of `breakwater test`: offence, defence,
- *   set, start, late, seconds, level, seed; quick: 1; paper, theme
+ *   set, start, late, seconds, level, seed; quick: 1; paper, theme; large: 1, spot;
+ *   lesson: its id
  * @typedef {{signal?: AbortSignal, progress?: (done: number, count: number) => void}} Watch
  */
 

@@ -5,12 +5,7 @@
 
 #include "draw/sheet.h"
 #include "paint/pages.h"
-
-/// Bytes that whoever holds them frees.
-typedef struct bw_bytes {
-    char *data;
-    size_t length;
-} bw_bytes;
+#include "serve/scratch.h"
 
 typedef struct bw_press {
     bw_fonts *fonts;

@@ -112,6 +112,11 @@ static const bw_work_kind kinds[] = {
     {"book", "application/pdf", "pdf", make_book},
     {"report", "application/pdf", "pdf", make_report},
     {"strip", "application/pdf", "pdf", make_strip},
+    {"packet", "application/pdf", "pdf", bw_make_packet},
+    {"cards", "application/pdf", "pdf", bw_make_cards},
+    {"quiz", "application/pdf", "pdf", bw_make_quiz},
+    {"wall", "application/pdf", "pdf", bw_make_wall},
+    {"film", "video/mp4", "mp4", bw_make_film},
 };
 
 const bw_work_kind *bw_work_kind_at(int index) {
@@ -127,6 +132,7 @@ static const bw_work_kind *find_kind(const char *id) {
 
 static bw_status read_into(const bw_target *target, const char *body, size_t length, bw_work *w,
                            bw_error *error) {
+    w->target = *target;
     w->kind = find_kind(bw_target_value(target, "kind"));
     if (!w->kind) {
         *error = (bw_error){.status = BW_BAD_INPUT};

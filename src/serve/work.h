@@ -15,6 +15,7 @@
 /// Everything one run needs, in one block of about 2 MB.
 typedef struct bw_work {
     const struct bw_work_kind *kind;
+    bw_target target; ///< what was asked for, for kinds that know more words
     bw_scheme scheme;
     bw_break_def def; ///< the headline break
     int seconds;      ///< for the answer
@@ -40,12 +41,22 @@ typedef struct bw_work_kind {
 const bw_work_kind *bw_work_kind_at(int index);
 
 /// Reads what is asked for: the kind and the break in the target's values (offence, defence, set, start,
-/// late, seconds, level, seed as the verb test has them; quick=1; paper; theme), the scheme in the body.
-/// On BW_OK *out is the caller's to free.
+/// late, seconds, level, seed as the verb test has them; quick=1; paper; theme; large=1 and spot for what
+/// is handed out; lesson, by its id, for a film), the scheme in the body. On BW_OK *out is the caller's
+/// to free.
 bw_status bw_work_read(const bw_target *target, const char *body, size_t length, bw_work **out,
                        bw_error *error);
 
-/// The break among the target's values, for a scheme already read. Private to this room.
+/// What is handed out: packet, pocket cards, quiz, wall sheets. Private to this room, as are these.
+bw_status bw_make_packet(bw_work *work, bw_press *press, bw_bytes *result, bw_text *why);
+bw_status bw_make_cards(bw_work *work, bw_press *press, bw_bytes *result, bw_text *why);
+bw_status bw_make_quiz(bw_work *work, bw_press *press, bw_bytes *result, bw_text *why);
+bw_status bw_make_wall(bw_work *work, bw_press *press, bw_bytes *result, bw_text *why);
+
+/// A lesson as a film.
+bw_status bw_make_film(bw_work *work, bw_press *press, bw_bytes *result, bw_text *why);
+
+/// The break among the target's values, for a scheme already read.
 bw_status bw_work_read_break(const bw_target *target, bw_work *work, bw_error *error);
 
 #endif

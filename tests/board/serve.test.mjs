@@ -132,6 +132,25 @@ check('the picture book is made and handed over', async (t) => {
   assert.deepEqual(errors, []);
 });
 
+check('a packet and a film are made and handed over', async (t) => {
+  const { address } = await serve(t, 'packet.json');
+  const { page, errors } = await visit(t, address);
+  await page.click('#print');
+  const made = async (name) => {
+    const [file] = await Promise.all([page.waitForEvent('download', { timeout: 240000 }),
+      page.click(`#print-pane button:text-is("${name}")`)]);
+    const bytes = await readFile(await file.path());
+    await page.waitForSelector(`#print-pane [role=status]:has-text("${name}: handed")`);
+    return { name: file.suggestedFilename(), bytes };
+  };
+  const packet = await made('Packet'), film = await made('Film');
+  assert.match(packet.name, /-packet\.pdf$/);
+  assert.equal(packet.bytes.subarray(0, 5).toString(), '%PDF-');
+  assert.match(film.name, /-film\.mp4$/);
+  assert.equal(film.bytes.subarray(4, 8).toString(), 'ftyp');
+  assert.deepEqual(errors, []);
+});
+
 check('a run is cancelled, and another can begin', async (t) => {
   const { address } = await serve(t, 'cancel.json');
   const { page, errors } = await visit(t, address);

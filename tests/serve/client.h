@@ -30,7 +30,7 @@ static inline double test_clock(void *self) {
 typedef struct reply {
     int status;
     char head[4096];
-    char body[400000];
+    char body[4000000];
     size_t length;
 } reply;
 

@@ -3,6 +3,7 @@
 /// and heavy runs beside it.
 #include "client.h"
 #include "file/document.h"
+#include "serve/work.h"
 #include <sys/stat.h>
 
 static desk d;
@@ -126,6 +127,16 @@ static void runs_give_json_and_papers(void) {
     CHECK(strstr(got.head, "application/pdf") && strncmp(got.body, "%PDF-", 5) == 0);
 }
 
+/// What a kind alone knows to be wrong is told when it is made.
+static void kinds_refuse_their_own_words(void) {
+    CHECK(run_to_the_end("/api/jobs?kind=film&lesson=none") > 0);
+    CHECK(strstr(got.body, "\"failed\"") && strstr(got.body, "no such lesson"));
+    for (int i = 0; bw_work_kind_at(i); i++) {
+        const bw_work_kind *kind = bw_work_kind_at(i);
+        CHECK(kind->id[0] && kind->make && strchr(kind->type, '/') && kind->ending[0]);
+    }
+}
+
 static void one_run_at_a_time_and_it_can_be_cancelled(void) {
     CHECK_INT(test_ask(d.port, d.host, "POST", "/api/jobs?kind=test", d.both, demo), 202);
     CHECK_INT(test_ask(d.port, d.host, "POST", "/api/jobs?kind=book", d.both, demo), 409);
@@ -144,7 +155,7 @@ static void one_run_at_a_time_and_it_can_be_cancelled(void) {
 
 static void what_cannot_be_run_is_refused_in_words(void) {
     const char *wrong[] = {"/api/jobs",
-                           "/api/jobs?kind=film",
+                           "/api/jobs?kind=song",
                            "/api/jobs?kind=test&set=9-9-9",
                            "/api/jobs?kind=test&start=nowhere",
                            "/api/jobs?kind=test&offence=7",
@@ -219,6 +230,7 @@ int main(int argc, char **argv) {
     RUN_WITH_A_FILE(an_edit_elsewhere_is_never_lost);
     RUN_WITH_A_FILE(what_is_no_scheme_is_not_written);
     RUN_WITH_A_FILE(runs_give_json_and_papers);
+    RUN_WITH_A_FILE(kinds_refuse_their_own_words);
     RUN_WITH_A_FILE(one_run_at_a_time_and_it_can_be_cancelled);
     RUN_WITH_A_FILE(what_cannot_be_run_is_refused_in_words);
     RUN_WITH_A_FILE(closing_ends_a_run);

@@ -1,0 +1,44 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "core/text.h"
+#include "report/films.h"
+#include "serve/work.h"
+
+enum { WIDTH = 1280 }; // pixels: sharp on a tablet, and small enough to send
+
+/// The lesson with this id, the first when none is named, or NULL.
+static const bw_lesson *find_lesson(const bw_scheme *scheme, const char *id) {
+    for (int i = 0; i < scheme->lesson_count; i++) {
+        if (!id || bw_same(scheme->lessons[i].id, id)) return &scheme->lessons[i];
+    }
+    return NULL;
+}
+
+bw_status bw_make_film(bw_work *w, bw_press *press, bw_bytes *result, bw_text *why) {
+    (void)press; // films have fonts of their own, one set a thread
+    bw_lesson_job lesson = {.lesson =
+                                find_lesson(&w->scheme, bw_target_value(&w->target, "lesson"))};
+    if (!lesson.lesson) {
+        bw_put(why, "The scheme has no such lesson.");
+        return BW_NOT_FOUND;
+    }
+    bw_scratch scratch;
+    bw_status status = bw_scratch_open(&scratch, "lesson.mp4", why);
+    if (status != BW_OK) return status;
+    lesson.paths[BW_FILM_MP4] = scratch.path;
+    bw_films films = {.scheme = &w->scheme,
+                      .jobs = &lesson,
+                      .count = 1,
+                      .width = WIDTH,
+                      .theme = w->theme,
+                      .progress = w->battery.progress,
+                      .self = w->battery.self,
+                      .cancel = w->battery.cancel};
+    status = bw_films_make(&films);
+    if (status != BW_OK) bw_put(why, lesson.why[0] ? lesson.why : "The film could not be made.");
+    if (status == BW_OK && !bw_scratch_take(&scratch, result)) {
+        bw_put(why, "The finished film could not be read back.");
+        status = BW_FILE;
+    }
+    bw_scratch_close(&scratch);
+    return status;
+}
