@@ -155,6 +155,65 @@ static void a_full_disk_is_said(void) {
     scratch_files(1);
 }
 
+/// Puts one copy and then the other back over the file, and backs it up, until killed.
+static void restore_for_ever(const char *path, const char *const *copies, int pipe_end) {
+    bw_error error;
+    bw_team *team;
+    for (int turn = 0;; turn++) {
+        if (bw_team_restore(copies[turn % 2], path, true, &error) != BW_OK) _exit(1);
+        if (bw_team_open(path, BW_TEAM_READ, &team, &error) != BW_OK) _exit(2);
+        if (bw_team_backup(team, copies[2], true, &error) != BW_OK) _exit(3);
+        bw_team_close(team);
+        if (turn < 2 && write(pipe_end, &turn, sizeof turn) != sizeof turn) _exit(4);
+    }
+}
+
+static int entries_in(const char *path) {
+    static unsigned char there[100];
+    int count = 0;
+    see_which(path, there, 100);
+    for (int i = 0; i < 100; i++)
+        count += there[i];
+    return count;
+}
+
+static void a_copy_is_put_back_whole(void) {
+    static const int sizes[] = {10, 90};
+    char paths[3][520];
+    const char *const copies[] = {paths[0], paths[1], paths[2]};
+    unsigned long long seed = 4;
+    bw_error error;
+    for (int k = 0; k < 3; k++)
+        snprintf(paths[k], sizeof paths[k], "%s", scratch_path(k == 0 ? "a" : k == 1 ? "b" : "c"));
+    for (int k = 0; k < 2; k++) {
+        bw_team *team = NULL;
+        CHECK_INT(bw_team_create(copies[k], &error), BW_OK);
+        CHECK_INT(bw_team_open(copies[k], BW_TEAM_WRITE, &team, &error), BW_OK);
+        CHECK(fill_everything(team, sizes[k]));
+        bw_team_close(team);
+    }
+    for (int round = 0; round < 25; round++) {
+        char path[520];
+        int ends[2], turn, status;
+        snprintf(path, sizeof path, "%s", scratch_path("restored.team"));
+        CHECK(pipe(ends) == 0);
+        const pid_t child = fork();
+        if (child == 0) restore_for_ever(path, copies, ends[1]);
+        close(ends[1]);
+        CHECK(read(ends[0], &turn, sizeof turn) == sizeof turn);
+        struct timespec wait = {0, (long)(test_random(&seed) % 60000000)};
+        nanosleep(&wait, NULL);
+        kill(child, SIGKILL);
+        close(ends[0]);
+        CHECK(waitpid(child, &status, 0) == child && WIFSIGNALED(status));
+        const int now = entries_in(path), copied = entries_in(copies[2]);
+        CHECK(now == sizes[0] || now == sizes[1]);
+        CHECK(copied == sizes[0] || copied == sizes[1]);
+        CHECK_INT(entries_in(copies[0]), sizes[0]);
+    }
+    scratch_files(1);
+}
+
 enum { WRITERS = 4, EACH = 60 };
 
 /// Entries of its own, and ten that every writer has.
@@ -201,6 +260,7 @@ int main(int argc, char **argv) {
     RUN(nothing_acknowledged_is_lost);
     scratch_files(1);
     RUN(a_full_disk_is_said);
+    RUN(a_copy_is_put_back_whole);
     RUN(writers_do_not_lose_each_other);
     scratch_end();
     return test_report(argc, argv);
