@@ -52,7 +52,8 @@ static bw_status gather(bw_team *team, holdings *h, bw_error *error) {
 static void print_players(FILE *out, const holdings *h) {
     for (int i = 0; i < h->player_count; i++) {
         const bw_player *p = &h->players[i];
-        fprintf(out, "  %2d  %-6s", p->jersey, p->initials);
+        const bool last = !h->full_names && p->spot_count == 0;
+        fprintf(out, last ? "  %2d  %s" : "  %2d  %-6s", p->jersey, p->initials);
         if (h->full_names) fprintf(out, "  %-24s", p->name);
         for (int k = 0; k < p->spot_count; k++)
             fprintf(out, "%s%s%s", k > 0 ? ", " : "  ", p->spots[k].spot,

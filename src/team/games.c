@@ -11,16 +11,33 @@ static const char *fault(const bw_game *g) {
     return NULL;
 }
 
+/// The game of this day against this opponent, or 0. Asked first, for an insert that meets it would use up a
+/// number.
+static bw_status find(bw_team *team, bw_game *g, bw_error *error) {
+    bw_sql q = bw_sql_of(team, "SELECT id FROM game WHERE date = ? AND opponent = ?");
+    bw_sql_text(&q, g->date);
+    bw_sql_text(&q, g->opponent);
+    g->id = bw_sql_row(&q) ? bw_sql_int_at(&q, 0) : 0;
+    return bw_sql_end(&q, error);
+}
+
+static bw_status set_field(bw_team *team, const bw_game *g, bw_error *error) {
+    bw_sql q = bw_sql_of(team, "UPDATE game SET field = ? WHERE id = ?");
+    bw_sql_text(&q, g->field);
+    bw_sql_int(&q, g->id);
+    bw_sql_again(&q);
+    return bw_sql_end(&q, error);
+}
+
 static bw_status put(bw_team *team, bw_game *g, bw_error *error) {
-    bw_sql q = bw_sql_of(team, "INSERT INTO game (date, opponent, field) VALUES (?, ?, ?)"
-                               " ON CONFLICT (date, opponent) DO UPDATE SET field ="
-                               " iif(excluded.field = '', game.field, excluded.field)"
-                               " RETURNING id");
+    const bw_status found = find(team, g, error);
+    if (found != BW_OK) return found;
+    if (g->id != 0) return g->field[0] ? set_field(team, g, error) : BW_OK;
+    bw_sql q = bw_sql_of(team, "INSERT INTO game (date, opponent, field) VALUES (?, ?, ?)");
     bw_sql_text(&q, g->date);
     bw_sql_text(&q, g->opponent);
     bw_sql_text(&q, g->field);
-    while (bw_sql_row(&q))
-        g->id = bw_sql_int_at(&q, 0);
+    if (bw_sql_again(&q)) g->id = sqlite3_last_insert_rowid(team->db);
     return bw_sql_end(&q, error);
 }
 

@@ -148,6 +148,9 @@ static void games_and_settings(void) {
     CHECK_INT(bw_team_put_game(team, &g, &error), BW_OK); // an empty field does not unsay it
     CHECK_INT(bw_team_game(team, g.id, &h, &error), BW_OK);
     CHECK_TEXT(h.field, "home");
+    bw_game next = {.date = "2026-04-12", .opponent = "Gullhaven Petrels"};
+    CHECK_INT(bw_team_put_game(team, &next, &error), BW_OK);
+    CHECK_INT(next.id, g.id + 1); // finding one uses up no number
     CHECK_INT(bw_team_game(team, 99, &h, &error), BW_NOT_FOUND);
     CHECK_INT(bw_team_game(team, 0, &h, &error), BW_NOT_FOUND);
 
