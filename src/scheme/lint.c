@@ -174,5 +174,6 @@ int bw_scheme_lint(const bw_scheme *scheme, bw_finding *findings, int room) {
         look_at_stage(&lint, i);
     lint.stage = -1;
     bw_lint_late(&lint);
+    bw_lint_lessons(&lint);
     return lint.count;
 }

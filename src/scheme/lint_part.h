@@ -38,6 +38,7 @@ void bw_lint_places(bw_lint *lint);    ///< men off the field, in the goal, in t
 void bw_lint_cover(bw_lint *lint);     ///< ball, crease, crowding, gaps, at each landmark
 void bw_lint_runs(bw_lint *lint);      ///< rotations and carries nobody can follow
 void bw_lint_late(bw_lint *lint);      ///< late men with nothing to take
+void bw_lint_lessons(bw_lint *lint);   ///< captions too long, or in words new players do not know
 
 /// The next finding, empty but for its severity.
 bw_finding *bw_lint_begin(bw_lint *lint, bw_severity severity);

@@ -3,6 +3,7 @@
 #include "harness.h"
 #include "scheme/caption.h"
 #include "scheme/fresh.h"
+#include "scheme/style.h"
 #include <ctype.h>
 #include <stdlib.h>
 #include <string.h>
@@ -41,6 +42,12 @@ static void a_player_is_told_what_the_unit_is(void) {
             bw_say_you(scheme, 1, s, &stations[s], at, &text);
             CHECK(strncmp(room, "Ball ", 5) == 0);
             CHECK(room[text.used - 1] == '.');
+            char job[300];
+            bw_text words = bw_text_in(job, sizeof job);
+            bw_say_your_job(scheme, 1, s, &stations[s], at, &words);
+            CHECK(strstr(room, job) != NULL);
+            CHECK(bw_style_sentence(job) <= BW_SENTENCE_WORDS);
+            CHECK(bw_style_jargon(room) == NULL);
             CHECK(strstr(room, " he ") == NULL && strstr(room, " his ") == NULL);
             const bool quiet =
                 stations[s].duty == BW_DUTY_ADJACENT || stations[s].duty == BW_DUTY_BACKSIDE;

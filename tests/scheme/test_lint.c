@@ -328,6 +328,41 @@ static void late_men_need_something_to_take(void) {
     expect("takes no spot that it has", BW_WARNING, "/late/0/takes");
 }
 
+static void captions_are_short_and_plain(void) {
+    static const char *const fine[] = {"", "Wait. Let him come to you.",
+                                       "Nobody chases. Port low and starboard low hold.",
+                                       "Message the sagebrush: sage, saga, transit."};
+    bw_scheme *scheme = fresh();
+    scheme->lesson_count = 1;
+    bw_lesson *lesson = &scheme->lessons[0];
+    *lesson = (bw_lesson){.name = "Walk", .defenders = 4, .stop_count = 2};
+    lint(scheme);
+    const int before = found_count;
+    for (int i = 0; i < BW_COUNT(fine); i++) {
+        bw_copy(lesson->stops[1].caption, sizeof lesson->stops[1].caption, fine[i]);
+        lint(scheme);
+        CHECK_INT(found_count, before);
+    }
+    bw_copy(lesson->stops[1].caption, sizeof lesson->stops[1].caption,
+            "Now the low left man has to go all the way across to the other side at once.");
+    lint(scheme);
+    expect("has 18 words in one sentence; 14", BW_NOTE, "/lessons/0/stops/1/caption");
+    bw_copy(lesson->stops[0].caption, sizeof lesson->stops[0].caption,
+            "One two three four five. One two three four five. One two three four five. One two "
+            "three four five. One two three four five. One two three four.");
+    lint(scheme);
+    expect("has 29 words; 28", BW_NOTE, "/lessons/0/stops/0/caption");
+    lesson->stops[0].caption[0] = '\0';
+    bw_copy(lesson->stops[1].caption, sizeof lesson->stops[1].caption,
+            "Low left, sagging, is free.");
+    lint(scheme);
+    expect("a word that new players do not know", BW_NOTE, "/lessons/0/stops/1/caption");
+    bw_copy(lesson->stops[1].caption, sizeof lesson->stops[1].caption, "ROTATE now.");
+    lint(scheme);
+    expect("a word that new players do not know", BW_NOTE, "/lessons/0/stops/1/caption");
+    CHECK(strstr(with("do not know")->remedy, "move") != NULL);
+}
+
 static void landmarks_on_top_of_each_other(void) {
     bw_scheme *scheme = fresh();
     int l = scheme->landmark_count++;
@@ -417,6 +452,7 @@ int main(int argc, char **argv) {
     RUN(lengths_follow_the_unit);
     RUN(a_derived_pin_points_at_the_one_given);
     RUN(late_men_need_something_to_take);
+    RUN(captions_are_short_and_plain);
     RUN(landmarks_on_top_of_each_other);
     RUN(sentences_are_whole);
     RUN(room_only_limits_what_is_kept);
