@@ -213,7 +213,11 @@ static int run_job(const bw_args *args, bw_teach_job *job) {
     job->teach.large = bw_option_given(args, "large");
     job->teach.seed = (uint64_t)seed;
     job->ink->lines = bw_option_lines(args);
-    code = find_weak(job);
+    for (int i = 0; bw_teach_part_at(i) && code == BW_EXIT_OK; i++) {
+        if (!wanted[i] || !bw_teach_part_at(i)->weak) continue;
+        code = find_weak(job);
+        break;
+    }
     return code == BW_EXIT_OK ? make_all(job, wanted) : code;
 }
 

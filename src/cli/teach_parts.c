@@ -41,11 +41,11 @@ static int make_wall(const bw_teach_job *job, const char *path, int *pages) {
 const bw_teach_part *bw_teach_part_at(int index) {
     static const bw_teach_part parts[] = {
         {"packet", "packet.pdf", "the idea, each stage, each spot's own page, what to rehearse",
-         make_packet},
-        {"cards", "cards.pdf", "pocket cards, fronts and backs", make_cards},
-        {"quiz", "quiz.pdf", "questions to answer on paper, and their key", make_quiz},
-        {"wall", "wall.pdf", "a poster for each stage", make_wall},
-        {"films", "films", "every lesson as a film, with captions", bw_teach_films},
+         true, make_packet},
+        {"cards", "cards.pdf", "pocket cards, fronts and backs", false, make_cards},
+        {"quiz", "quiz.pdf", "questions to answer on paper, and their key", true, make_quiz},
+        {"wall", "wall.pdf", "a poster for each stage", false, make_wall},
+        {"films", "films", "every lesson as a film, with captions", false, bw_teach_films},
     };
     return index < BW_COUNT(parts) ? &parts[index] : NULL;
 }

@@ -74,7 +74,7 @@ typedef struct key_row {
 /// The rows from below: the first beside the scale bar, the duties in a row of their own. In a narrow
 /// block each row holds what fits. Returns how many.
 static int key_rows(uint32_t keys, double width, bool narrow, key_row rows[BW_KEY_COUNT]) {
-    static const double scale_room = 190;
+    static const double scale_room = 230; // the longest scale bar, its unit, and the arrow
     rows[0] = (key_row){narrow ? 0 : keys & ~BW_KEY_DUTIES, 22};
     rows[1] = (key_row){keys & BW_KEY_DUTIES, 18};
     if (!narrow) return rows[1].keys ? 2 : 1;

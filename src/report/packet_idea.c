@@ -15,20 +15,21 @@ static int idea_stage(const bw_scheme *scheme) {
     return four >= 0 ? four : 0;
 }
 
-/// The whole unit at home, as wide as the page allows.
+/// The whole unit at home, as large as what is left of the page allows, within reason.
 static void put_chart(bw_paging *p, int stage_index) {
     const bw_scheme *scheme = p->teach->scheme;
     const bw_stage *stage = &scheme->stages[stage_index];
     const bw_window window = bw_window_unit(scheme);
-    const double wide = bw_min(bw_min(p->width, 370), bw_view_width(window, 250));
-    const double x = p->x + (p->width - wide) / 2;
-    const bw_view view = bw_view_fit(window, x + BW_BORDER, p->y + BW_BORDER, wide - 2 * BW_BORDER);
-    const double height = view.box.height + 2 * BW_BORDER;
+    const double left = p->bottom - p->y - 2 * BW_BORDER;
+    const double tall = left >= 150 ? bw_min(left, 250) : 250;
+    const double wide = bw_min(bw_min(p->width, 370) - 2 * BW_BORDER, bw_view_width(window, tall));
+    const double scale = wide / (window.right - window.left);
+    const double height = (window.top - window.bottom) * scale + 2 * BW_BORDER;
     bw_paging_room(p, height);
-    bw_paging_scale(p, view.scale);
+    bw_paging_scale(p, scale);
     if (p->ink) {
         const bw_view here =
-            bw_view_fit(window, x + BW_BORDER, p->y + BW_BORDER, wide - 2 * BW_BORDER);
+            bw_view_fit(window, p->x + (p->width - wide) / 2, p->y + BW_BORDER, wide);
         bw_station homes[BW_MAX_SPOTS];
         for (int s = 0; s < stage->defenders; s++)
             homes[s] = (bw_station){stage->spots[s].home, BW_DUTY_HOLD, -1};

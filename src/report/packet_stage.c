@@ -13,6 +13,9 @@
 
 enum { ROTATIONS = 4 };
 
+/// Widest chart of a rotation, in two columns and in one: two rows to a page.
+static const double widest = 252, widest_alone = 176;
+
 /// The places at which a spot has a duty, after `lead`; nothing when there are none.
 static void put_places(bw_text *out, const bw_scheme *scheme, const bw_plan *plan, int s,
                        bw_duty duty, const char *lead) {
@@ -200,14 +203,15 @@ static void say_run(const bw_run_chart *run, char *title, size_t title_room, bw_
     bw_put(words, ".");
 }
 
-/// One rotation in a column; with ink NULL only measured.
-static double put_rotation(bw_ink *ink, const bw_run_chart *run, double x, double y, double width) {
+/// One rotation in a column, its chart `wide`; with ink NULL only measured.
+static double put_rotation(bw_ink *ink, const bw_run_chart *run, double x, double y, double width,
+                           double wide) {
     char title[5 * BW_NAME_SIZE], words[BW_PACKET_LINE];
     bw_text t = bw_text_in(words, sizeof words);
     say_run(run, title, sizeof title, &t);
     double at = y + bw_put_column(ink, BW_ROLE_TEXT, BW_BOLD, x, y, width, title) + 5;
     if (ink) bw_ink_begin(ink, BW_TAG_FIGURE, title);
-    at += bw_packet_run(ink, run, x, at, width) + 3;
+    at += bw_packet_run(ink, run, x, at, wide) + 3;
     if (ink) bw_ink_end(ink);
     return at - y + bw_put_column(ink, BW_ROLE_TEXT, BW_REGULAR, x, at, width, words);
 }
@@ -231,14 +235,16 @@ void bw_packet_rotations(bw_paging *p, int stage_index) {
         "were.");
     double width;
     const int columns = bw_packet_columns(p, &width);
+    const double wide = bw_min(width, columns > 1 ? widest : widest_alone);
     for (int i = 0; i < count; i += columns) {
         double height = 0;
         for (int c = 0; c < columns && i + c < count; c++)
-            height = bw_max(height, put_rotation(NULL, &runs[i + c], 0, 0, width));
+            height = bw_max(height, put_rotation(NULL, &runs[i + c], 0, 0, width, wide));
         bw_paging_room(p, height);
         for (int c = 0; c < columns && i + c < count && p->ink; c++)
-            put_rotation(p->ink, &runs[i + c], p->x + c * (width + BW_PACKET_GUTTER), p->y, width);
-        bw_paging_scale(p, bw_packet_scale(scheme, width));
+            put_rotation(p->ink, &runs[i + c], p->x + c * (width + BW_PACKET_GUTTER), p->y, width,
+                         wide);
+        bw_paging_scale(p, bw_packet_scale(scheme, wide));
         p->y += height + 12;
     }
 }

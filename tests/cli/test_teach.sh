@@ -5,7 +5,7 @@ scheme=$BW_ROOT/examples/terns.json
 out=$scratch/handouts
 export SOURCE_DATE_EPOCH=1776470400
 
-run 0 teach "$scheme" -o "$out" --only packet --json
+run 0 teach "$scheme" -o "$out" --only packet,cards,quiz,wall --json
 json 'j.files.length > 0 && j.files.every(f => f.part && f.file && f.pages >= 0)'
 talks "packet.pdf"
 check "the packet is a PDF" sh -c "head -c 5 '$out/packet.pdf' | grep -q %PDF-"
@@ -40,10 +40,36 @@ check "Letter" sh -c "pdfinfo '$scratch/first.pdf' | grep -q '612 x 792'"
 check "A4" sh -c "pdfinfo '$scratch/own/packet.pdf' | grep -q 'A4'"
 check "dated" grep -qF "2026-04-18" "$scratch/words"
 
+# Every size of type in the files, in thirds of a point.
+smallest() {
+    pdftohtml -xml -stdout -i -zoom 3 "$1" | sed -n 's/.*<fontspec .*size="\([0-9]*\)".*/\1/p' |
+        sort -n | head -1
+}
+check "labels of 9 pt and up" test "$(smallest "$out/packet.pdf")" -ge 27
+check "cards from 8 pt" test "$(smallest "$out/cards.pdf")" -ge 24
+check "large print a third larger" test "$(smallest "$scratch/own/packet.pdf")" -ge 36
+check "the wall from afar" test "$(smallest "$out/wall.pdf")" -ge 87
+# Words keep 12.7 mm to every edge of the paper.
+margins() {
+    pdftotext -bbox "$1" - | awk -F'"' '
+        /<page/ { width = $2; height = $4 }
+        /<word/ && ($2 < 35.9 || $6 > width - 35.9 || $8 > height - 30) { bad++ }
+        END { exit bad > 0 }'
+}
+for part in packet cards quiz wall; do
+    check "margins of $part" margins "$out/$part.pdf"
+done
+
 run 2 teach "$scheme"
 talks "-o FOLDER"
 run 2 teach "$scheme" -o "$scratch/never" --only packets
 talks "did you mean \"packet\"?"
+run 2 teach "$scheme" -o "$scratch/never" --card 54
+run 1 teach "$scheme" -o "$scratch/small" --only cards --card 30x30
+talks "does not fit"
+check "nothing is left of it" test ! -e "$scratch/small"
+run 0 teach "$scheme" -o "$scratch/portrait" --only cards,wall --card 54x85.6 --json
+json 'j.files.map(f => f.part).join() === "cards,wall"'
 run 1 teach "$scheme" -o "$scratch/never" --spot ZZ
 talks "no stage has a spot \"ZZ\""
 run 3 teach "$scheme" -o "$scratch/no/folder"
