@@ -53,7 +53,7 @@ check "the wall from afar" test "$(smallest "$out/wall.pdf")" -ge 87
 margins() {
     pdftotext -bbox "$1" - | awk -F'"' '
         /<page/ { width = $2; height = $4 }
-        /<word/ && ($2 < 35.9 || $6 > width - 35.9 || $8 > height - 30) { bad++ }
+        /<word/ && ($2 < 35.9 || $6 > width - 35.9 || $8 > height - 24) { bad++ }
         END { exit bad > 0 }'
 }
 for part in packet cards quiz wall; do
