@@ -50,7 +50,7 @@
 
 /// Its functions under their own names.
 typedef struct bw_libav {
-#define BW_X(name) __typeof__(name) *name;
+#define BW_X(name) __typeof__(name) *(name);
     BW_AVUTIL_MAP(BW_X)
     BW_AVCODEC_MAP(BW_X)
     BW_AVFORMAT_MAP(BW_X)
