@@ -6,6 +6,8 @@
 #include "draw/curve_frame.h"
 #include "draw/path.h"
 
+enum { LINES = 4 };
+
 static const double above = 16, below = 16;
 static const double name_height = 12; // of one line's name at its end
 
@@ -46,8 +48,8 @@ static void draw_points(bw_ink *ink, const bw_curve_frame *f, const line *l, boo
 }
 
 /// By falling worth at ten seconds; lines as high keep their order.
-static void sort_lines(const line **list, int count) {
-    for (int i = 1; i < count; i++) {
+static void sort_lines(const line **list) {
+    for (int i = 1; i < LINES; i++) {
         const line *l = list[i];
         int k = i;
         for (; k > 0 && list[k - 1]->worth[BW_MAX_SECONDS] < l->worth[BW_MAX_SECONDS]; k--)
@@ -57,20 +59,20 @@ static void sort_lines(const line **list, int count) {
 }
 
 /// Each line's name at its end, "A typical 31", none over another.
-static void draw_names(bw_ink *ink, const bw_curve_frame *f, const line *lines, int count) {
-    const line *order[4];
-    double y[4];
-    for (int i = 0; i < count; i++)
+static void draw_names(bw_ink *ink, const bw_curve_frame *f, const line *lines) {
+    const line *order[LINES];
+    double y[LINES];
+    for (int i = 0; i < LINES; i++)
         order[i] = &lines[i];
-    sort_lines(order, count);
+    sort_lines(order);
     double floor = bw_curve_bottom(f);
-    for (int i = count - 1; i >= 0; i--) {
+    for (int i = LINES - 1; i >= 0; i--) {
         const double end = bw_curve_spot(f, BW_MAX_SECONDS, order[i]->worth[BW_MAX_SECONDS]).y + 3;
         y[i] = bw_min(end, floor);
         floor = y[i] - name_height;
     }
     double ceiling = f->plot.y + 3;
-    for (int i = 0; i < count; i++) {
+    for (int i = 0; i < LINES; i++) {
         y[i] = bw_max(y[i], ceiling);
         ceiling = y[i] + name_height;
         char words[40];
@@ -89,18 +91,18 @@ void bw_draw_curve_pair(bw_ink *ink, const bw_curve *a, const bw_curve *b, bw_bo
                               .plot = {box.x + BW_CURVE_LEFT, box.y + above,
                                        box.width - BW_CURVE_LEFT - BW_CURVE_RIGHT,
                                        box.height - above - below}};
-    const line lines[] = {
+    const line lines[LINES] = {
         {"A best ", a->best, NULL, BW_ROLE_DEFENDER, 1.1, 0, 0},
         {"B best ", b->best, NULL, BW_ROLE_ATTACKER, 1.1, 6, 3.5},
         {"A typical ", a->typical, a->error, BW_ROLE_DEFENDER, 2.4, 0, 0},
         {"B typical ", b->typical, b->error, BW_ROLE_ATTACKER, 2.4, 6, 3.5},
     };
     bw_curve_scale(ink, &f);
-    for (int i = 0; i < BW_COUNT(lines); i++)
+    for (int i = 0; i < LINES; i++)
         draw_line(ink, &f, &lines[i]);
     draw_points(ink, &f, &lines[2], false);
     draw_points(ink, &f, &lines[3], true);
     bw_curve_axes(ink, &f);
     bw_curve_caption(ink, &f);
-    draw_names(ink, &f, lines, BW_COUNT(lines));
+    draw_names(ink, &f, lines);
 }
