@@ -11,3 +11,11 @@ bw_page(board
         page=served.html script=static/board.js style=static/board.css
         core=static/core.wasm regular=static/regular.otf bold=static/bold.otf
         example=static/example.json worker=static/worker.js)
+
+bw_page(handout
+  SCRIPT tools/build-handout.mjs
+  MODULE handout.wasm
+  SOURCES handout/*.js handout/*.html handout/*.css board/feed.js assets/fonts/*.otf
+  FILES template.html
+  ROOM report
+  EMBED template=template.html)

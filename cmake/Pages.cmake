@@ -2,11 +2,12 @@
 # Pages made in Node and carried inside the program. board/pages.cmake lists them:
 #
 #   bw_page(NAME SCRIPT tools/build-NAME.mjs SOURCES pattern... FILES file...
-#           [ROOM room EMBED symbol=file...])
+#           [MODULE file.wasm] [ROOM room EMBED symbol=file...])
 #
-# SCRIPT is run as `node SCRIPT MODULE.wasm FOLDER`, FOLDER being BW_PAGES/NAME, and writes every one
-# of FILES there (tools/bundle.mjs has what such scripts share). It runs again when the script, the
-# module, or a file that a pattern of SOURCES finds has changed; patterns begin at the root of the tree.
+# SCRIPT is run as `node SCRIPT MODULE.wasm FOLDER`, FOLDER being BW_PAGES/NAME and the module the
+# board's if none is named, and writes every one of FILES there (tools/bundle.mjs has what such scripts
+# share). It runs again when the script, the module, or a file that a pattern of SOURCES finds has
+# changed; patterns begin at the root of the tree.
 #
 # EMBED puts files into the library of src/ROOM: `symbol=file` gives the bytes from bw_NAME_symbol up
 # to bw_NAME_symbol_end. In C, in a header of that room:
@@ -18,14 +19,18 @@
 
 if(PROJECT_NAME STREQUAL breakwater-pages)
   function(bw_page name)
-    cmake_parse_arguments(PARSE_ARGV 1 PAGE "" "SCRIPT;ROOM" "SOURCES;FILES;EMBED")
+    cmake_parse_arguments(PARSE_ARGV 1 PAGE "" "SCRIPT;MODULE;ROOM" "SOURCES;FILES;EMBED")
     list(TRANSFORM PAGE_SOURCES PREPEND ${BW_ROOT}/)
     list(TRANSFORM PAGE_FILES PREPEND ${BW_PAGES}/${name}/)
     file(GLOB sources CONFIGURE_DEPENDS ${PAGE_SOURCES})
+    set(module ${BW_WASM})
+    if(PAGE_MODULE)
+      set(module ${BW_PAGES}/wasm/${PAGE_MODULE})
+    endif()
     add_custom_command(OUTPUT ${PAGE_FILES}
-      COMMAND node ${BW_ROOT}/${PAGE_SCRIPT} ${BW_WASM} ${BW_PAGES}/${name}
+      COMMAND node ${BW_ROOT}/${PAGE_SCRIPT} ${module} ${BW_PAGES}/${name}
       DEPENDS ${BW_ROOT}/${PAGE_SCRIPT} ${BW_ROOT}/tools/bundle.mjs ${BW_ROOT}/package-lock.json
-              ${BW_WASM} ${sources}
+              ${module} ${sources}
       COMMENT "Making the pages of ${name}" VERBATIM)
     add_custom_target(${name} ALL DEPENDS ${PAGE_FILES})
   endfunction()
@@ -58,7 +63,7 @@ function(bw_embed name room)
 endfunction()
 
 function(bw_page name)
-  cmake_parse_arguments(PARSE_ARGV 1 PAGE "" "SCRIPT;ROOM" "SOURCES;FILES;EMBED")
+  cmake_parse_arguments(PARSE_ARGV 1 PAGE "" "SCRIPT;MODULE;ROOM" "SOURCES;FILES;EMBED")
   if(PAGE_ROOM)
     bw_embed(${name} ${PAGE_ROOM} ${PAGE_EMBED})
   endif()
@@ -72,6 +77,7 @@ add_custom_target(pages
   COMMAND ${CMAKE_COMMAND} -D BW_ROOT=${CMAKE_SOURCE_DIR} -D BW_PAGES=${BW_PAGES}
           -P ${CMAKE_SOURCE_DIR}/cmake/make-pages.cmake
   BYPRODUCTS ${BW_PAGE_FILES} ${BW_PAGES}/wasm/breakwater.wasm ${BW_PAGES}/wasm/breakwater-test.wasm
+             ${BW_PAGES}/wasm/handout.wasm
   COMMENT "Seeing to the pages" VERBATIM)
 
 # What one asks for by name: the modules, the one-file board, the board for a static host.

@@ -285,6 +285,8 @@ const bw_command bw_command_teach = {
         "over the long edge. quiz.pdf: charts to mark and questions, those about the weakest "
         "rotations first, the rest drawn by --seed; the key stands on pages of its own. wall.pdf: "
         "a poster for each stage, tabloid or A3.\n\n"
+        "handout.html: one page for a player's phone that works without a network and sends "
+        "nothing: every picture, rotations as they run, and a quiz that asks before it shows.\n\n"
         "films: a folder with every lesson at true speed, as .mp4, .webm and, for captions, .vtt; "
         "with --gif as .gif too.\n\n"
         "The weakest rotations come from one quick test of each stage and are a model's "

@@ -4,10 +4,13 @@
 #include "cli/say.h"
 #include "cli/stop.h"
 #include "cli/teach_films.h"
+#include "file/document.h"
 #include "report/cards.h"
+#include "report/handout.h"
 #include "report/packet.h"
 #include "report/quiz_sheet.h"
 #include "report/wall.h"
+#include <stdlib.h>
 
 static int make_packet(const bw_teach_job *job, const char *path, int *pages) {
     *pages = bw_packet_pages(&job->teach);
@@ -38,10 +41,32 @@ static int make_wall(const bw_teach_job *job, const char *path, int *pages) {
     return bw_teach_pdf(job, path, &wall);
 }
 
+static int make_handout(const bw_teach_job *job, const char *path, int *pages) {
+    (void)pages; // none of paper
+    char *memory = malloc(BW_HANDOUT_BYTES);
+    if (!memory) {
+        bw_say_error("there is no memory left for the hand-out.");
+        return BW_EXIT_LIMIT;
+    }
+    bw_text page = bw_text_in(memory, BW_HANDOUT_BYTES);
+    bw_error error = {0};
+    bw_status status = bw_handout(&job->teach, job->ink, &page);
+    if (status == BW_NO_ROOM)
+        bw_copy(error.message, sizeof error.message,
+                "the hand-out has more in it than there is room for");
+    if (status == BW_OK) status = bw_file_save(path, page.data, page.used, &error);
+    free(memory);
+    if (status == BW_OK) return BW_EXIT_OK;
+    bw_say_error("%s.", error.message);
+    return bw_exit_code(status);
+}
+
 const bw_teach_part *bw_teach_part_at(int index) {
     static const bw_teach_part parts[] = {
         {"packet", "packet.pdf", "the idea, each stage, each spot's own page, what to rehearse",
          true, make_packet},
+        {"handout", "handout.html",
+         "for a player's phone: pictures, rotations, quiz; works offline", false, make_handout},
         {"cards", "cards.pdf", "pocket cards, fronts and backs", false, make_cards},
         {"quiz", "quiz.pdf", "questions to answer on paper, and their key", true, make_quiz},
         {"wall", "wall.pdf", "a poster for each stage", false, make_wall},

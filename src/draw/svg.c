@@ -23,6 +23,23 @@ static void put_colour(bw_text *out, uint32_t colour) {
     }
 }
 
+/// The colour of a role as an attribute: the theme's own, or without a theme a class that a style sheet
+/// colours.
+static void put_paint(bw_text *out, const char *what, int role, const bw_theme *theme) {
+    if (theme) {
+        bw_put_char(out, ' ');
+        bw_put(out, what);
+        bw_put(out, "=\"");
+        put_colour(out, theme->colour[role]);
+    } else {
+        bw_put(out, " class=\"");
+        bw_put_char(out, what[0]);
+        bw_put_char(out, '-');
+        bw_put(out, bw_role_name((bw_role)role));
+    }
+    bw_put_char(out, '"');
+}
+
 /// Text of an element or an attribute; control characters, which XML forbids, become spaces.
 static void put_escaped(bw_text *out, const char *s, int32_t length) {
     for (int32_t i = 0; i < length; i++) {
@@ -53,10 +70,9 @@ static void put_path(bw_text *out, const bw_ink_item *item) {
 }
 
 static void put_stroke(bw_text *out, const bw_ink_item *item, const bw_theme *theme) {
-    bw_put(out, "<path fill=\"none\" stroke=\"");
-    put_colour(out, theme->colour[item->role]);
-    bw_put_char(out, '"');
-    put_attribute(out, "stroke-width", item->size * theme->weight);
+    bw_put(out, "<path fill=\"none\"");
+    put_paint(out, "stroke", item->role, theme);
+    put_attribute(out, "stroke-width", item->size * (theme ? theme->weight : 1));
     bw_put(out, " stroke-linejoin=\"round\"");
     if (item->style == BW_CAP_ROUND) bw_put(out, " stroke-linecap=\"round\"");
     if (item->dash[1] > 0) {
@@ -82,9 +98,8 @@ static void put_text(bw_text *out, const bw_ink_item *item, const bw_theme *them
         bw_put(out, anchors[item->align]);
         bw_put_char(out, '"');
     }
-    bw_put(out, " fill=\"");
-    put_colour(out, theme->colour[item->role]);
-    bw_put(out, "\">");
+    put_paint(out, "fill", item->role, theme);
+    bw_put_char(out, '>');
     put_escaped(out, bw_ink_string(item), item->text);
     bw_put(out, "</text>\n");
 }
@@ -121,9 +136,8 @@ static void put_clip(bw_text *out, const bw_ink_item *item) {
 static void put_item(bw_text *out, const bw_ink_item *item, const bw_theme *theme) {
     switch ((bw_ink_kind)item->kind) {
     case BW_INK_FILL:
-        bw_put(out, "<path fill=\"");
-        put_colour(out, theme->colour[item->role]);
-        bw_put_char(out, '"');
+        bw_put(out, "<path");
+        put_paint(out, "fill", item->role, theme);
         put_path(out, item);
         break;
     case BW_INK_STROKE: put_stroke(out, item, theme); break;
@@ -132,6 +146,12 @@ static void put_item(bw_text *out, const bw_ink_item *item, const bw_theme *them
     case BW_INK_UNCLIP: bw_put(out, "</svg>\n"); break;
     case BW_INK_OPEN: put_open(out, item); break;
     case BW_INK_SHUT: bw_put(out, "</g>\n"); break;
+    }
+}
+
+static void put_items(bw_text *out, const bw_ink *ink, const bw_theme *theme) {
+    for (const bw_ink_item *item = bw_ink_first(ink); item; item = bw_ink_next(ink, item)) {
+        put_item(out, item, theme);
     }
 }
 
@@ -149,8 +169,10 @@ void bw_svg(const bw_ink *ink, const bw_theme *theme, const char *style, bw_text
         bw_put(out, style);
         bw_put(out, "</style>\n");
     }
-    for (const bw_ink_item *item = bw_ink_first(ink); item; item = bw_ink_next(ink, item)) {
-        put_item(out, item, theme);
-    }
+    put_items(out, ink, theme);
     bw_put(out, "</svg>\n");
+}
+
+void bw_svg_pieces(const bw_ink *ink, bw_text *out) {
+    put_items(out, ink, NULL);
 }

@@ -15,4 +15,8 @@
 /// out->full tells when it did not fit.
 void bw_svg(const bw_ink *ink, const bw_theme *theme, const char *style, bw_text *out);
 
+/// Appends the page's elements alone, for a page that brings its own <svg> and style sheet: in the place
+/// of colours they have the classes "f-ROLE" (fill) and "s-ROLE" (stroke), with the names of bw_role_name.
+void bw_svg_pieces(const bw_ink *ink, bw_text *out);
+
 #endif

@@ -96,6 +96,7 @@ whole() {
         case $file in
             */films) ;;
             *.pdf) tail -c 8 "$file" | grep -q '%%EOF' || return 1 ;;
+            *.html) tail -c 8 "$file" | grep -q '</html>' || return 1 ;;
             *.mp4 | *.webm | *.vtt) [ "$(wc -c <"$file")" -gt 700 ] || return 1 ;;
             *) return 1 ;;
         esac
