@@ -182,8 +182,8 @@ export class Results {
     this.number = number;
     this.film.load(this.side, number);
     write(title, number < 0 ? 'What beats it, step by step' : `Weak rotation: ${this.tester.say(Word.film)}`);
-    write(find('test-answer', HTMLParagraphElement), number < 0 ? this.tester.say(Word.answer, this.side)
-      : `Typical play. ${this.tester.say(Word.cost, this.side, number)} ${this.tester.say(Word.behind, this.side, number)}`);
+    write(find('test-answer', HTMLParagraphElement), number < 0 ? `Best play, the stress test. ${this.tester.say(Word.answer, this.side)}`
+      : `Typical play, the forecast. ${this.tester.say(Word.cost, this.side, number)} ${this.tester.say(Word.behind, this.side, number)}`);
     this.steps.hidden = number >= 0; // they are the answer's
     this.back.hidden = number < 0;
     this.#mark();

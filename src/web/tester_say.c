@@ -142,6 +142,18 @@ void bw_tester_say_moment(const bw_tester *t, double at_s, bw_text *out) {
     }
 }
 
+/// " +1 and +2 are still on their way back.", or nothing.
+static void say_coming(const bw_sequence *sq, const bw_frame *now, bw_text *out) {
+    int said = 0;
+    for (int d = 0; d < sq->b->defenders; d++) {
+        if (now->in[d]) continue;
+        bw_put(out, said++ == 0 ? " " : " and ");
+        bw_put(out, bw_defender_code(sq->b, d));
+    }
+    if (said > 0)
+        bw_put(out, said == 1 ? " is still on his way back." : " are still on their way back.");
+}
+
 void bw_tester_say_late(const bw_tester *t, double at_s, bw_text *out) {
     const bw_sequence sq = bw_tester_sequence(t);
     if (sq.count == 0) return;
@@ -156,10 +168,5 @@ void bw_tester_say_late(const bw_tester *t, double at_s, bw_text *out) {
         bw_say_seconds(now.late[d], out);
     }
     bw_put(out, said > 0 ? "." : "Nobody is late to his place.");
-    for (int d = 0; d < sq.b->defenders; d++) {
-        if (now.in[d]) continue;
-        bw_put(out, " ");
-        bw_put(out, bw_defender_code(sq.b, d));
-        bw_put(out, " is still on his way back.");
-    }
+    say_coming(&sq, &now, out);
 }

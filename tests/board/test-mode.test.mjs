@@ -231,7 +231,7 @@ check('compare: another level; a file; the version before the edits', () =>
     assert.deepEqual(await page.locator('#test-numbers-table th[scope=col]').allTextContents(),
       ['Within', 'Typical A', 'Best A', 'Typical B', 'Best B']);
     await page.locator('#test-film-sides input[value="1"]').check({ force: true });
-    assert.match(await page.textContent('#test-answer'), /^The answer: /);
+    assert.match(await page.textContent('#test-answer'), /^Best play, the stress test\. The answer: /);
 
     await page.selectOption('#test-other', 'file');
     await page.click('#test-run');
