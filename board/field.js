@@ -14,7 +14,7 @@ const still = 4;          // CSS px a finger may slip in a tap
 const calloutHalf = 125;  // CSS px: half of the widest callout
 const above = 84;         // CSS px (22 mm) from the finger to the callout
 const leastKey = 260;     // CSS px: a narrower key gets a row of its own
-const around = 300;       // CSS px above and below the chart on a wide page
+const around = 300, tabs = 50; // CSS px above and below the chart on a wide page; more with tabs
 const step = 0.5, stride = 2; // shown units an arrow key moves, and with shift
 
 /** May this token be moved in this mode? @param {View} view @param {Token} token */
@@ -75,10 +75,11 @@ export class Field {
       return this.measured;
     }
     const wide = window.matchMedia('(min-width: 60rem)').matches;
-    const watched = !wide && document.documentElement.classList.contains('watch');
+    const root = document.documentElement.classList;
+    const watched = !wide && root.contains('watch');
     const gap = parseFloat(getComputedStyle(main).paddingLeft);
     const width = wide ? chart.clientWidth : main.clientWidth - 2 * gap;
-    const height = wide ? Math.max(420, innerHeight - around) : innerHeight * (watched ? 0.4 : 0.72);
+    const height = wide ? Math.max(420, innerHeight - around - (root.contains('tabbed') ? tabs : 0)) : innerHeight * (watched ? 0.4 : 0.72);
     const beside = width - /** @type {HTMLElement} */ (this.zoom.whole.parentElement).offsetWidth - 17;
     this.measured = { width, height: Math.max(height, 200), key: beside < leastKey ? width : beside };
     return this.measured;
