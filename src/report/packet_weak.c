@@ -8,7 +8,7 @@
 #include "scheme/caption.h"
 #include "trial/words.h"
 
-enum { SHOWN = 4 };
+enum { SHOWN = 4, SHOWN_EACH = 2 }; // rotations, and of one stage
 
 static const double chart_wide = 185;
 static const double chart_gap = 14;
@@ -16,7 +16,7 @@ static const double chart_gap = 14;
 static void say_cost(const bw_weak *weak, bw_text *out) {
     const double cost = 100 * weak->cost;
     bw_put(out, "Costs about ");
-    bw_put_fixed(out, cost, cost < 1 ? 1 : 0);
+    bw_put_fixed(out, cost, cost < 9.5 ? 1 : 0);
     bw_put(out, " goals in 100 breaks. ");
 }
 
@@ -123,13 +123,14 @@ static bool wanted(const bw_teach *teach, const bw_weak *weak) {
 void bw_packet_weak(bw_paging *p) {
     const bw_teach *teach = p->teach;
     const bw_scheme *scheme = teach->scheme;
-    int shown = 0;
+    int shown = 0, of_stage[BW_MAX_STAGES] = {0};
     uint32_t keys = 0;
     for (int i = 0; i < teach->weak->count; i++)
         keys |= bw_packet_run_keys(&scheme->stages[teach->weak->weak[i].stage]);
     for (int i = 0; i < teach->weak->count && shown < SHOWN; i++) {
         const bw_weak *weak = &teach->weak->weak[i];
-        if (!wanted(teach, weak)) continue;
+        if (!wanted(teach, weak) || of_stage[weak->stage] == SHOWN_EACH) continue;
+        of_stage[weak->stage]++;
         if (shown == 0) {
             static const char title[] = "What to rehearse first";
             bw_paging_page(p, keys, title, true);

@@ -28,23 +28,33 @@ static bool same(const bw_weak *a, const bw_weak *b) {
            bw_distance(a->to, b->to) == 0;
 }
 
+static void drop(bw_weak_list *list, int at) {
+    for (int k = at + 1; k < list->count; k++)
+        list->weak[k - 1] = list->weak[k];
+    list->count--;
+}
+
+/// Leaves of a stage only so many, the dearest.
+static void thin(bw_weak_list *list, int stage) {
+    int count = 0;
+    for (int i = 0; i < list->count; i++) {
+        if (list->weak[i].stage == stage && ++count > BW_WEAK_EACH) drop(list, i--);
+    }
+}
+
 /// Into its place by falling cost; of two alike the dearer stays.
 static void insert(bw_weak_list *list, const bw_weak *weak) {
     for (int i = 0; i < list->count; i++) {
         if (!same(&list->weak[i], weak)) continue;
         if (list->weak[i].cost >= weak->cost) return;
-        for (int k = i + 1; k < list->count; k++)
-            list->weak[k - 1] = list->weak[k];
-        list->count--;
+        drop(list, i);
     }
-    int at = list->count;
-    while (at > 0 && list->weak[at - 1].cost < weak->cost)
-        at--;
-    if (at == BW_WEAK_LIST) return;
-    if (list->count < BW_WEAK_LIST) list->count++;
-    for (int k = list->count - 1; k > at; k--)
-        list->weak[k] = list->weak[k - 1];
+    BW_ASSERT(list->count < BW_WEAK_LIST);
+    int at = list->count++;
+    for (; at > 0 && list->weak[at - 1].cost < weak->cost; at--)
+        list->weak[at] = list->weak[at - 1];
     list->weak[at] = *weak;
+    thin(list, weak->stage);
 }
 
 void bw_weak_take(const bw_ground *ground, const bw_trial *trial, bw_weak_list *list) {

@@ -6,7 +6,9 @@
 
 #include "trial/trial.h"
 
-enum { BW_WEAK_LIST = 12, BW_WEAK_MEN = 3 };
+/// So many of each stage, for a stage that is played little needs its practice too; and room for one
+/// more while the list is being made.
+enum { BW_WEAK_EACH = 4, BW_WEAK_LIST = BW_MAX_STAGES * BW_WEAK_EACH + 1, BW_WEAK_MEN = 3 };
 
 /// A man late for a rotation.
 typedef struct bw_weak_man {
