@@ -137,9 +137,9 @@ void bw_packet_weak(bw_paging *p) {
             bw_paging_heading(p, BW_TAG_H1, BW_TYPE_HEAD, title);
             bw_paging_text(
                 p, BW_ROLE_TEXT, 10,
-                "Where being late costs us most, by the model's estimate: typical play of "
-                "the other side, in breaks run on the computer. Trust it to tell which "
-                "comes first, not how many goals it is.");
+                "Where being late costs us most, by the model's estimate: breaks played on the "
+                "computer, in which nobody comes back to help. Trust it to tell which comes first, "
+                "not how many goals it is.");
         }
         shown++;
         bw_paging_room(p, put_weak(NULL, scheme, weak, shown, 0, 0, p->width));

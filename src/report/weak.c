@@ -4,6 +4,9 @@
 #include "trial/standard.h"
 #include "trial/words.h"
 
+/// Breaks simulated for each stage: enough to rank by, and no more than a coach waits for.
+enum { ROLLOUTS = 16 };
+
 /// Goals in one break below which a rotation is not worth a line (as in the test report).
 static const double least = 0.0005;
 
@@ -15,10 +18,15 @@ int bw_weak_trials(const bw_scheme *scheme, uint64_t seed, bw_trial *trials) {
         if (scheme->stages[s].match_up) continue; // nothing rotates when everyone has a man
         bw_trial *trial = &trials[count++];
         trial->def = bw_standard_def(scheme, in == 3 ? 4 : 6, in, usual.set, usual.start);
+        trial->def.late_count = 0; // or the unit is in the next stage before the ball arrives
         trial->def.seed = seed;
         trial->effort = bw_effort_standard();
         trial->effort.with_weak = true;
         trial->effort.curve.with_best = false;
+        trial->effort.seconds = 1;
+        trial->effort.curve.search.depth = 1; // nor is the answer
+        trial->effort.curve.typical.rollouts = ROLLOUTS;
+        trial->effort.curve.settled_rollouts = 1; // that curve is not looked at
     }
     return count;
 }

@@ -32,7 +32,7 @@ typedef struct bw_weak_list {
 } bw_weak_list;
 
 /// The breaks to run, one for each stage: six attackers (four against three), the usual set, ball up
-/// top, the scheme's late men. Fills def and effort of trials[BW_MAX_STAGES]; returns how many.
+/// top, and nobody comes back, so that each stage's own rotations are seen. Fills def and effort of trials[BW_MAX_STAGES]; returns how many.
 int bw_weak_trials(const bw_scheme *scheme, uint64_t seed, bw_trial *trials);
 
 /// Takes in the rotations of a trial that has a result. Those between matched-up men have no spots to
