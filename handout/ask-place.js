@@ -66,9 +66,9 @@ export function askPlace({ hand, about }, question, answer) {
   const ways = { ArrowLeft: [-1, 0], ArrowRight: [1, 0], ArrowUp: [0, 1], ArrowDown: [0, -1] };
   field.addEventListener('keydown', (event) => {
     const way = ways[event.key];
-    if (event.key === 'Enter' && at) done.click();
-    if (!way) return;
-    event.preventDefault();
+    if (!way && event.key !== 'Enter') return;
+    event.preventDefault(); // the page must not scroll, nor this key press what comes next
+    if (!way) return done.click();
     const by = event.shiftKey ? 2 : 0.5, now = at ?? { right: 0, out: 5 };
     put(hand.said(hand.call.point(now.right + by * way[0], now.out + by * way[1])));
   });

@@ -66,7 +66,7 @@ const bw_teach_part *bw_teach_part_at(int index) {
         {"packet", "packet.pdf", "the idea, each stage, each spot's own page, what to rehearse",
          true, make_packet},
         {"handout", "handout.html",
-         "for a player's phone: pictures, rotations, quiz; works offline", false, make_handout},
+         "for a player's phone: pictures, rotations, quiz; works offline", true, make_handout},
         {"cards", "cards.pdf", "pocket cards, fronts and backs", false, make_cards},
         {"quiz", "quiz.pdf", "questions to answer on paper, and their key", true, make_quiz},
         {"wall", "wall.pdf", "a poster for each stage", false, make_wall},
