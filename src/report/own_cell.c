@@ -10,7 +10,13 @@
 
 /// The charts: small enough for a dozen to a page, large enough that a yard shows.
 static const double chart_wide = 108;
-static const double chart_gap = 9; // to the words beside it
+static const double chart_tall = 91.5; // at most: six rows to a page
+static const double chart_gap = 9;     // to the words beside it
+
+/// Width of the chart's box, its border left out.
+static double box_wide(bw_window window) {
+    return bw_min(chart_wide - 2 * BW_BORDER, bw_view_width(window, chart_tall - 2 * BW_BORDER));
+}
 
 void bw_own_cell_fill(const bw_scheme *scheme, const bw_plan *plan, int stage, int spot,
                       int landmark, bw_own_cell *cell) {
@@ -37,12 +43,12 @@ static double column(bw_ink *ink, bw_role role, bw_weight weight, double x, doub
 
 double bw_own_cell_scale(const bw_scheme *scheme) {
     const bw_window window = bw_window_unit(scheme);
-    return (chart_wide - 2 * BW_BORDER) / (window.right - window.left);
+    return box_wide(window) / (window.right - window.left);
 }
 
 double bw_own_cell_put(bw_ink *ink, const bw_own_cell *cell, double x, double y, double width) {
-    const bw_view view = bw_view_fit(bw_window_unit(cell->scheme), x + BW_BORDER, y + BW_BORDER,
-                                     chart_wide - 2 * BW_BORDER);
+    const bw_window window = bw_window_unit(cell->scheme);
+    const bw_view view = bw_view_fit(window, x + BW_BORDER, y + BW_BORDER, box_wide(window));
     const double words = x + chart_wide + chart_gap, room = width - chart_wide - chart_gap;
     if (ink) {
         const bw_own own = {.scheme = cell->scheme,

@@ -22,11 +22,12 @@ int bw_weak_trials(const bw_scheme *scheme, uint64_t seed, bw_trial *trials) {
         trial->def.seed = seed;
         trial->effort = bw_effort_standard();
         trial->effort.with_weak = true;
+        trial->effort.curve.typical.rollouts = ROLLOUTS;
+        // Best play, the answer and the settled curve are not looked at.
         trial->effort.curve.with_best = false;
         trial->effort.seconds = 1;
-        trial->effort.curve.search.depth = 1; // nor is the answer
-        trial->effort.curve.typical.rollouts = ROLLOUTS;
-        trial->effort.curve.settled_rollouts = 1; // that curve is not looked at
+        trial->effort.curve.search.depth = 1;
+        trial->effort.curve.settled_rollouts = 1;
     }
     return count;
 }
