@@ -197,9 +197,10 @@ const bw_command bw_command_tune = {
         "Left without pull this model packs everyone close to the goal, more than coaches do: read "
         "the suggestion as a direction to try, a yard at a time.\n\n"
         "With --json: {\"units\", \"defenders\", \"shape\", \"seed\", \"candidates\", "
-        "\"training_breaks\", \"file\", \"numbers\": [{\"what\", \"before\", \"after\", "
-        "\"practice\"}], \"homes\": [...], \"goals_a_break\": [{\"on\", \"held_out\", \"typical\", "
-        "\"best\"}], \"verdict\", \"precision\"}.",
+        "\"training_breaks\", \"file\", \"numbers\": [{\"what\", \"key\", \"spots\", "
+        "\"unit\", \"before\", \"after\", \"practice\"}], \"homes\": [...], \"goals_a_break\": "
+        "[{\"on\", \"held_out\", \"typical\", "
+        "\"best\"}], \"verdict\", \"limits\", \"precision\"}.",
     .examples =
         "breakwater tune mine.json # writes mine-tuned.json\n"
         "breakwater tune mine.json --stage 5 --keep M --within 2 --sheets why.pdf # gently\n"

@@ -6,9 +6,6 @@
 #include "draw/view.h"
 #include <string.h>
 
-static const char *const rule_words[] = {"pickup", "cushion", "shift", "soft",
-                                         "area",   "pull",    "crease"};
-
 /// Everything --keep may name, for the nearest word: spots, then the rest.
 static const char *keepable(const void *self, int index) {
     const bw_stage *stage = self;
@@ -16,22 +13,8 @@ static const char *keepable(const void *self, int index) {
     if (index < stage->defenders) return stage->spots[index].id;
     index -= stage->defenders;
     if (index < BW_COUNT(whole)) return whole[index];
-    index -= BW_COUNT(whole);
-    return index < BW_COUNT(rule_words) ? rule_words[index] : NULL;
-}
-
-static bool keep_word(const bw_stage *stage, const char *word, bw_knob_limits *limits) {
-    const int spot = bw_stage_spot(stage, word);
-    if (spot >= 0) {
-        limits->keep[spot] = true;
-        return true;
-    }
-    if (bw_same(word, "homes")) return limits->keep_homes = true;
-    if (bw_same(word, "rule")) return limits->keep_rule = true;
-    for (int k = 0; k < BW_COUNT(rule_words); k++) {
-        if (bw_same(word, rule_words[k])) return limits->keep_kind[BW_KNOB_PICKUP + k] = true;
-    }
-    return false;
+    const int kind = BW_KNOB_PICKUP + index - BW_COUNT(whole);
+    return kind <= BW_KNOB_CREASE ? bw_knob_key((bw_knob_kind)kind) : NULL;
 }
 
 static int load_keep(const bw_args *args, const bw_stage *stage, bw_knob_limits *limits) {
@@ -41,7 +24,7 @@ static int load_keep(const bw_args *args, const bw_stage *stage, bw_knob_limits 
         const size_t length = strcspn(text, ",");
         bw_text t = bw_text_in(word, sizeof word);
         bw_put_n(&t, text, length);
-        if (!keep_word(stage, word, limits)) {
+        if (!bw_knob_keep(stage, word, limits)) {
             const char *near = bw_nearest_word(word, keepable, stage);
             return bw_usage(
                 args->verb,

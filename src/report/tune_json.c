@@ -17,6 +17,15 @@ static void text(bw_json *json, const char *key, const char *value) {
     bw_json_text(json, value);
 }
 
+/// Whose: a spot and his mirror image, by id; nobody's for a number of the rule.
+static void put_spots(bw_json *json, const bw_stage *stage, int spot, int twin) {
+    bw_json_key(json, "spots");
+    bw_json_open(json, '[');
+    if (spot >= 0) bw_json_text(json, stage->spots[spot].id);
+    if (spot >= 0 && twin >= 0 && twin != spot) bw_json_text(json, stage->spots[twin].id);
+    bw_json_close(json, ']');
+}
+
 static void put_changes(bw_json *json, const bw_tune_report *r) {
     const bw_stage *stage = &r->def->scheme->stages[r->def->stage];
     bw_json_key(json, "numbers");
@@ -28,6 +37,9 @@ static void put_changes(bw_json *json, const bw_tune_report *r) {
         bw_knob_name(stage, knob, &t);
         bw_json_open(json, '{');
         text(json, "what", name);
+        text(json, "key", bw_knob_key(knob->kind));
+        put_spots(json, stage, knob->spot, knob->twin);
+        text(json, "unit", bw_knob_is_length(knob) ? bw_unit_short(r->def->scheme->units) : "");
         number(json, "before", shown(r, knob, knob->now));
         number(json, "after", shown(r, knob, r->tuned->at[k]));
         number(json, "practice", shown(r, knob, knob->practice));
@@ -54,8 +66,12 @@ static void put_homes(bw_json *json, const bw_tune_report *r) {
     bw_json_close(json, ']');
 }
 
-static void put_gain(bw_json *json, const char *key, const bw_gain *g) {
-    bw_json_key(json, key);
+static void put_gain(bw_json *json, const bw_tune_report *r, bw_drill_kind kind, bool best) {
+    const bw_gain *g = best ? &r->evidence->best[kind] : &r->evidence->typical[kind];
+    char words[200];
+    bw_text t = bw_text_in(words, sizeof words);
+    bw_say_kind(r, kind, best, &t);
+    bw_json_key(json, best ? "best" : "typical");
     bw_json_open(json, '{');
     number(json, "before", g->before);
     number(json, "after", g->after);
@@ -65,6 +81,7 @@ static void put_gain(bw_json *json, const char *key, const bw_gain *g) {
     number(json, "standard_error", g->error);
     bw_json_key(json, "more_than_chance");
     bw_json_bool(json, bw_gain_is_real(g));
+    text(json, "in_100_breaks", words);
     bw_json_close(json, '}');
 }
 
@@ -80,8 +97,8 @@ static void put_evidence(bw_json *json, const bw_tune_report *r) {
         if (kind == BW_DRILL_LEVEL) text(json, "level", bw_level_at(r->evidence->level)->id);
         number(json, "breaks", r->evidence->drills[kind]);
         number(json, "seeds", r->evidence->seeds);
-        put_gain(json, "typical", &r->evidence->typical[kind]);
-        put_gain(json, "best", &r->evidence->best[kind]);
+        put_gain(json, r, (bw_drill_kind)kind, false);
+        put_gain(json, r, (bw_drill_kind)kind, true);
         bw_json_close(json, '}');
     }
     bw_json_close(json, ']');
@@ -91,6 +108,7 @@ static void put_map(bw_json *json, const bw_tune_report *r, const bw_sense_map *
     const bw_stage *stage = &r->def->scheme->stages[r->def->stage];
     bw_json_open(json, '{');
     text(json, "spot", stage->spots[map->spot].id);
+    put_spots(json, stage, map->spot, map->twin);
     bw_json_key(json, "cost_by_out_then_right");
     bw_json_open(json, '[');
     for (int out = 0; out < BW_SENSE_SIDE; out++) {
@@ -105,6 +123,19 @@ static void put_map(bw_json *json, const bw_tune_report *r, const bw_sense_map *
     }
     bw_json_close(json, ']');
     bw_json_close(json, '}');
+}
+
+/// What the figures leave out.
+static void put_limits(bw_json *json, const bw_tune_report *r) {
+    char words[600];
+    bw_json_key(json, "limits");
+    bw_json_open(json, '[');
+    for (int i = 0;; i++) {
+        bw_text t = bw_text_in(words, sizeof words);
+        if (!bw_say_tune_limit(r, i, &t)) break;
+        bw_json_text(json, words);
+    }
+    bw_json_close(json, ']');
 }
 
 void bw_tune_json(FILE *stream, const bw_tune_report *r) {
@@ -125,6 +156,7 @@ void bw_tune_json(FILE *stream, const bw_tune_report *r) {
     bw_text t = bw_text_in(line, sizeof line);
     bw_say_gain(r, &t);
     text(&json, "verdict", line);
+    put_limits(&json, r);
     number(&json, "pull_before", r->tuned->pull_before);
     number(&json, "pull_after", r->tuned->pull_after);
     bw_json_key(&json, "precision");

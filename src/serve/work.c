@@ -107,16 +107,20 @@ static bw_status make_strip(bw_work *w, bw_press *press, bw_bytes *result, bw_te
     return status;
 }
 
+static const char json[] = "application/json", pdf[] = "application/pdf";
+
 static const bw_work_kind kinds[] = {
-    {"test", "application/json", "json", make_test},
-    {"book", "application/pdf", "pdf", make_book},
-    {"report", "application/pdf", "pdf", make_report},
-    {"strip", "application/pdf", "pdf", make_strip},
-    {"packet", "application/pdf", "pdf", bw_make_packet},
-    {"cards", "application/pdf", "pdf", bw_make_cards},
-    {"quiz", "application/pdf", "pdf", bw_make_quiz},
-    {"wall", "application/pdf", "pdf", bw_make_wall},
-    {"film", "video/mp4", "mp4", bw_make_film},
+    {"test", json, "json", NULL, make_test},
+    {"book", pdf, "pdf", NULL, make_book},
+    {"report", pdf, "pdf", NULL, make_report},
+    {"strip", pdf, "pdf", NULL, make_strip},
+    {"packet", pdf, "pdf", NULL, bw_make_packet},
+    {"cards", pdf, "pdf", NULL, bw_make_cards},
+    {"quiz", pdf, "pdf", NULL, bw_make_quiz},
+    {"wall", pdf, "pdf", NULL, bw_make_wall},
+    {"film", "video/mp4", "mp4", NULL, bw_make_film},
+    {"tune", json, "json", bw_work_read_tuning, bw_make_tuning},
+    {"tune-sheets", pdf, "pdf", bw_work_read_tuning, bw_make_tuning_sheets},
 };
 
 const bw_work_kind *bw_work_kind_at(int index) {
@@ -146,6 +150,7 @@ static bw_status read_into(const bw_target *target, const char *body, size_t len
     }
     bw_status status = bw_document_parse(body, length, &w->scheme, error);
     if (status == BW_OK) status = bw_work_read_break(target, w, error);
+    if (status == BW_OK && w->kind->read) status = w->kind->read(w, error);
     if (status != BW_OK) return status;
     bw_text why = bw_text_in(error->message, sizeof error->message);
     status = bw_ground_build(&w->scheme, w->level, &w->ground, &why);

@@ -11,6 +11,7 @@
 #include "scheme/error.h"
 #include "serve/press.h"
 #include "serve/target.h"
+#include "tune/tune.h"
 
 /// Everything one run needs, in one block of about 2 MB.
 typedef struct bw_work {
@@ -20,6 +21,7 @@ typedef struct bw_work {
     bw_break_def def; ///< the headline break
     int seconds;      ///< for the answer
     bool alone;       ///< without the standard set
+    bw_tuning tuning; ///< for the kinds that suggest better spots
     const bw_level *level;
     bw_paper paper;
     const bw_theme *theme;
@@ -33,6 +35,8 @@ typedef struct bw_work_kind {
     const char *id;     ///< as asked for, ?kind=
     const char *type;   ///< of its result
     const char *ending; ///< of a file of it
+    /// Reads words of its own from the target, the scheme being read; NULL when it has none.
+    bw_status (*read)(bw_work *work, bw_error *error);
     /// Makes the result. One sentence in *why when the answer is not BW_OK.
     bw_status (*make)(bw_work *work, bw_press *press, bw_bytes *result, bw_text *why);
 } bw_work_kind;
@@ -42,7 +46,8 @@ const bw_work_kind *bw_work_kind_at(int index);
 
 /// Reads what is asked for: the kind and the break in the target's values (offence, defence, set, start,
 /// late, seconds, level, seed as the verb test has them; quick=1; paper; theme; large=1 and spot for what
-/// is handed out; lesson, by its id, for a film), the scheme in the body. On BW_OK *out is the caller's
+/// is handed out; lesson, by its id, for a film; stage, keep, within, spacing, mix, practice, tries and
+/// breaks, as the verb tune has them, for better spots), the scheme in the body. On BW_OK *out is the caller's
 /// to free.
 bw_status bw_work_read(const bw_target *target, const char *body, size_t length, bw_work **out,
                        bw_error *error);
@@ -55,6 +60,11 @@ bw_status bw_make_wall(bw_work *work, bw_press *press, bw_bytes *result, bw_text
 
 /// A lesson as a film.
 bw_status bw_make_film(bw_work *work, bw_press *press, bw_bytes *result, bw_text *why);
+
+/// Better spots for a stage: as JSON, and as sheets.
+bw_status bw_work_read_tuning(bw_work *work, bw_error *error);
+bw_status bw_make_tuning(bw_work *work, bw_press *press, bw_bytes *result, bw_text *why);
+bw_status bw_make_tuning_sheets(bw_work *work, bw_press *press, bw_bytes *result, bw_text *why);
 
 /// The break among the target's values, for a scheme already read.
 bw_status bw_work_read_break(const bw_target *target, bw_work *work, bw_error *error);

@@ -18,32 +18,13 @@ static bw_status refuse(bw_error *error, const char *what, const char *name, con
     return BW_BAD_INPUT;
 }
 
-/// Digits with at most one point among them; -1 when there are none. *text moves past it.
-static double read_length(const char **text) {
-    double value = 0, place = 0;
-    int digits = 0;
-    for (; digits < 9; ++*text) {
-        const char c = **text;
-        if (c == '.' && place == 0) {
-            place = 1;
-        } else if (c >= '0' && c <= '9') {
-            digits++;
-            place /= 10;
-            value = place > 0 ? value + place * (c - '0') : value * 10 + (c - '0');
-        } else {
-            break;
-        }
-    }
-    return digits > 0 ? value : -1;
-}
-
 static bw_status read_late(const bw_target *target, bw_work *w, bw_error *error) {
     const char *text = bw_target_value(target, "late");
     if (!text) return BW_OK;
     const double metres = w->scheme.units == BW_METRES ? 1 : BW_METRES_PER_YARD;
     w->def.late_count = 0;
     while (*text) {
-        const double length = read_length(&text) * metres;
+        const double length = bw_target_decimal(&text) * metres;
         if (w->def.late_count == BW_MAX_LATE || !(length > 0) || length > farthest ||
             (*text && (*text != ',' || !text[1])))
             return refuse(error, "late is up to four distances with commas between", "", "");

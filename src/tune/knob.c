@@ -43,6 +43,26 @@ bw_knob_limits bw_knob_limits_default(void) {
     return (bw_knob_limits){.most = 4 * YD};
 }
 
+const char *bw_knob_key(bw_knob_kind kind) {
+    static const char *const keys[] = {"wide", "out",  "pickup", "cushion", "shift",
+                                       "soft", "area", "pull",   "crease"};
+    return keys[kind];
+}
+
+bool bw_knob_keep(const bw_stage *stage, const char *word, bw_knob_limits *limits) {
+    const int spot = bw_stage_spot(stage, word);
+    if (spot >= 0) {
+        limits->keep[spot] = true;
+        return true;
+    }
+    if (bw_same(word, "homes")) return limits->keep_homes = true;
+    if (bw_same(word, "rule")) return limits->keep_rule = true;
+    for (int k = BW_KNOB_PICKUP; k <= BW_KNOB_CREASE; k++) {
+        if (bw_same(word, bw_knob_key((bw_knob_kind)k))) return limits->keep_kind[k] = true;
+    }
+    return false;
+}
+
 /// Homes of the usual starting stage with as many defenders, each given to the spot of `stage` it is
 /// nearest to (least worst distance); false when there is no such stage.
 static bool practice_homes(const bw_scheme *scheme, const bw_stage *stage, bw_vec *home) {

@@ -42,6 +42,13 @@ typedef struct bw_knob_limits {
 
 bw_knob_limits bw_knob_limits_default(void);
 
+/// The kind in one word: "wide", "out", "pickup", "cushion", "shift", "soft", "area", "pull", "crease".
+const char *bw_knob_key(bw_knob_kind kind);
+
+/// Takes what a word names out of what may be turned: a spot of the stage by its id, "homes", "rule", or
+/// a number of the rule by its key. False when it names none of these.
+bool bw_knob_keep(const bw_stage *stage, const char *word, bw_knob_limits *limits);
+
 /// Lists the knobs of a stage into list[BW_MAX_KNOBS]; returns how many.
 int bw_knobs(const bw_scheme *scheme, int stage, const bw_knob_limits *limits, bw_knob *list);
 
