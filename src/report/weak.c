@@ -4,8 +4,9 @@
 #include "trial/standard.h"
 #include "trial/words.h"
 
-/// Breaks simulated for each stage: enough to rank by, and no more than a coach waits for.
-enum { ROLLOUTS = 16 };
+/// Breaks simulated for each stage, and rotations looked into: enough to rank by, and no more than a coach
+/// waits for.
+enum { ROLLOUTS = 16, LOOKED_INTO = 7 };
 
 /// Goals in one break below which a rotation is not worth a line (as in the test report).
 static const double least = 0.0005;
@@ -22,6 +23,7 @@ int bw_weak_trials(const bw_scheme *scheme, uint64_t seed, bw_trial *trials) {
         trial->def.seed = seed;
         trial->effort = bw_effort_standard();
         trial->effort.with_weak = true;
+        trial->effort.weak_most = LOOKED_INTO;
         trial->effort.curve.typical.rollouts = ROLLOUTS;
         // Best play, the answer and the settled curve are not looked at.
         trial->effort.curve.with_best = false;

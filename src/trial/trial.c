@@ -94,8 +94,11 @@ static bw_status begin_weak(trial_work *w) {
     find_stragglers(trial);
     w->at = (bw_trial_progress){BW_TRIAL_WEAK, 0, 0};
     if (!trial->effort.with_weak) return BW_OK;
-    return bw_whatif_begin(&trial->begun, &trial->curve.forecast, w->scratch, w->room,
-                           &trial->whatif, &w->at.of);
+    const bw_status status = bw_whatif_begin(&trial->begun, &trial->curve.forecast, w->scratch,
+                                             w->room, &trial->whatif, &w->at.of);
+    const int most = trial->effort.weak_most;
+    if (most > 0 && w->at.of > most) w->at.of = most;
+    return status;
 }
 
 static bw_status step_curve(trial_work *w) {

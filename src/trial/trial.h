@@ -23,6 +23,7 @@ typedef struct bw_effort {
     int seconds;        ///< the answer is for this many seconds, 1 to 10; default 4
     bool with_weak;     ///< rank the weakest rotations too; default true
     bw_curve_def curve; ///< depth, budget, roll-outs, margin
+    int weak_most;      ///< only so many of the rotations most used; 0, the default: all there are
 } bw_effort;
 
 bw_effort bw_effort_default(void);

@@ -74,6 +74,7 @@ static void every_stage_that_rotates_is_tried(void) {
         CHECK(bw_scheme_stage(&scheme, trials[i].def.defence) >= 0);
         CHECK(trials[i].def.offence > trials[i].def.defence || trials[i].def.defence == 6);
         CHECK_INT(trials[i].def.late_count, 0);
+        CHECK(trials[i].effort.weak_most >= BW_WEAK_EACH);
         CHECK(trials[i].effort.with_weak && !trials[i].effort.curve.with_best);
     }
 }
