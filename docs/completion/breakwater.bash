@@ -52,6 +52,7 @@ _breakwater() {
         test:--seconds) return ;;
         test:--level) words='youth-u11 youth-u13 youth-u15 high-school college' ;;
         test:--seed) return ;;
+        test:--team) files=1 ;;
         test:--paper) words='letter a4' ;;
         test:--theme) words='chart sun dark mono' ;;
         test:--lines) words='run-solid pass-solid' ;;
@@ -103,6 +104,9 @@ _breakwater() {
         team:--field) return ;;
         team:--note) return ;;
         team:--revision) return ;;
+        team:--stage) return ;;
+        team:--by) words='margin worth' ;;
+        team:--apply) words='on off' ;;
         team:--sheet) words='roster splits breaks' ;;
         team:--output|team:-o) files=1 ;;
         team:--units) words='yd m' ;;
@@ -147,11 +151,11 @@ _breakwater() {
                 check) words='--json --output --units --no-color --help --version' ;;
                 where) words='--stage --ball --attackers --set --men --json --output --units --no-color --help --version' ;;
                 draw) words='--stage --ball --attackers --set --men --danger --answer --offence --defence --start --late --seconds --level --seed --film --width --paper --theme --lines --format --dpi --json --output --units --no-color --help --version' ;;
-                test) words='--set --offence --defence --start --late --seconds --level --seed --quick --paper --theme --lines --format --dpi --json --output --units --no-color --help --version' ;;
+                test) words='--set --offence --defence --start --late --seconds --level --seed --team --quick --paper --theme --lines --format --dpi --json --output --units --no-color --help --version' ;;
                 tune) words='--stage --keep --within --spacing --mix --practice --tries --breaks --seed --resume --sheets --paper --json --output --units --no-color --help --version' ;;
                 teach) words='--only --spot --paper --theme --lines --card --large --gif --seed --json --output --units --no-color --help --version' ;;
                 rehearse) words='--stage --players --minutes --goals --numbers --plain --paper --theme --lines --format --dpi --json --output --units --no-color --help --version' ;;
-                team) words='--name --initials --spots --fixed --date --clock --field --note --revision --sheet --force --json --output --units --no-color --help --version' ;;
+                team) words='--name --initials --spots --fixed --date --clock --field --note --revision --stage --by --apply --sheet --force --json --output --units --no-color --help --version' ;;
                 log) words='--seconds --passes --shot --out --stage --revision --game --against --date --time --note --id --last --json --output --units --no-color --help --version' ;;
                 review) words='--before --after --no-model --paper --theme --lines --format --dpi --json --output --units --no-color --help --version' ;;
                 board) words='--port --share --minutes --host --address --save --json --output --units --no-color --help --version' ;;
@@ -161,7 +165,7 @@ _breakwater() {
     case $current:$verb:$COMP_CWORD in
         -*) files= ;;
         *:help:*) words="$words new check where draw test tune teach rehearse team log review board help" files= ;;
-        *:team:2) words='new show set player split game scheme quiz import export backup restore check forget scrub' files= ;;
+        *:team:2) words='new show set player split game scheme quiz legs lineup feedback import export backup restore check forget scrub' files= ;;
         *:log:3) words='add list edit undo remove import export' files= ;;
     esac
     COMPREPLY=($(compgen -W "$words" -- "$current"))

@@ -43,6 +43,10 @@ int bw_import_sheet(const bw_args *args, bw_team *team, bw_csv_sheet sheet, cons
 /// Exports a sheet to --output or standard output.
 int bw_export_sheet(const bw_args *args, bw_csv_sheet sheet);
 
+/// What a line-up can be chosen by; NULL past the last.
+const char *bw_who_aim_choice(int index);
+const char *bw_on_off_choice(int index);
+
 /// The actions of `team`, each in the file of its kind.
 int bw_team_new(const bw_args *args);
 int bw_team_show(const bw_args *args);
@@ -52,6 +56,9 @@ int bw_team_edit_splits(const bw_args *args);
 int bw_team_edit_game(const bw_args *args);
 int bw_team_edit_scheme(const bw_args *args);
 int bw_team_edit_quiz(const bw_args *args);
+int bw_team_give_feedback(const bw_args *args);
+int bw_team_show_legs(const bw_args *args);
+int bw_team_choose_lineup(const bw_args *args);
 int bw_team_import_sheet(const bw_args *args);
 int bw_team_export_sheet(const bw_args *args);
 int bw_team_make_backup(const bw_args *args);

@@ -4,6 +4,7 @@
 #include "cli/out.h"
 #include "cli/pages.h"
 #include "cli/say.h"
+#include "cli/team_level.h"
 #include "cli/trials.h"
 #include "report/pages.h"
 #include "report/test_json.h"
@@ -51,10 +52,19 @@ static int print(const bw_args *args, const job *j) {
     return bw_out_close(&out, BW_EXIT_OK);
 }
 
+/// The level, with the figures of --team when given.
+static int load_own_level(const bw_args *args, const bw_scheme *scheme, bw_break_request *request) {
+    const bw_level *level = request->level ? request->level : bw_level_at(scheme->level);
+    const int code = bw_load_team_level(args, &level);
+    request->level = level;
+    return code;
+}
+
 static int run_job(const bw_args *args, job *j) {
     bw_break_request request;
     int code = bw_load_scheme(args, &j->scheme);
     if (code == BW_EXIT_OK) code = bw_load_break(args, &j->scheme, &request);
+    if (code == BW_EXIT_OK) code = load_own_level(args, &j->scheme, &request);
     if (code == BW_EXIT_OK) code = bw_load_ground(&j->scheme, &request, &j->ground);
     if (code != BW_EXIT_OK) return code;
 
@@ -92,6 +102,10 @@ static int run(const bw_args *args) {
 static const bw_option options[] = {
     {.name = "set", .value = "SET", .help = "Attack set, such as 2-2-2; the scheme's own too"},
     BW_BREAK_OPTIONS,
+    {.name = "team",
+     .value = "FILE",
+     .file = true,
+     .help = "Team file whose own figures move the level (team feedback --apply on)"},
     {.name = "quick", .help = "Only the one break, without the standard set"},
     BW_PAGE_OPTIONS,
 };

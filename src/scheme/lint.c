@@ -147,6 +147,12 @@ static bool stage_symmetric(const bw_scheme *scheme, const bw_stage *stage) {
     return pins_symmetric(scheme, stage);
 }
 
+void bw_lint_stage_ready(bw_lint *lint) {
+    bw_plan_build(lint->scheme, lint->stage, &lint->plan);
+    for (int l = 0; l < lint->scheme->landmark_count; l++)
+        bw_where(&lint->plan, lint->scheme->landmarks[l].at, NULL, 0, lint->at[l]);
+}
+
 static void look_at_stage(bw_lint *lint, int stage) {
     lint->stage = stage;
     lint->symmetric = stage_symmetric(lint->scheme, bw_lint_stage(lint));
@@ -154,9 +160,7 @@ static void look_at_stage(bw_lint *lint, int stage) {
     bw_lint_places(lint);
     // With men to mark, places follow the attackers; without them there is nothing to measure.
     if (bw_lint_stage(lint)->match_up) return;
-    bw_plan_build(lint->scheme, stage, &lint->plan);
-    for (int l = 0; l < lint->scheme->landmark_count; l++)
-        bw_where(&lint->plan, lint->scheme->landmarks[l].at, NULL, 0, lint->at[l]);
+    bw_lint_stage_ready(lint);
     bw_lint_cover(lint);
     bw_lint_runs(lint);
 }

@@ -85,4 +85,10 @@ bool bw_lint_shot_next(const bw_lint *lint, int landmark);
 /// Never negative.
 double bw_lint_time(const bw_lint *lint, bw_vec from, bw_vec to);
 
+/// Seconds until it matters that a spot's man is in his place after a pass between two landmarks.
+double bw_lint_time_for(const bw_lint *lint, int from, int to, int spot);
+
+/// Makes stage number lint->stage ready: its plan, and where everyone stands for each landmark.
+void bw_lint_stage_ready(bw_lint *lint);
+
 #endif

@@ -59,8 +59,7 @@ static bool can_wait(const bw_lint *lint, int from, int to, int spot) {
     return false;
 }
 
-/// Seconds until it matters that a man is in his place after a pass.
-static double time_for(const bw_lint *lint, int from, int to, int spot) {
+double bw_lint_time_for(const bw_lint *lint, int from, int to, int spot) {
     bw_vec ball = landmark(lint, to);
     double time = bw_lint_time(lint, landmark(lint, from), ball);
     if (!can_wait(lint, from, to, spot)) return time;
@@ -76,7 +75,7 @@ static run passed(const bw_lint *lint, int from, int to) {
     for (int s = 0; s < lint->plan.spots; s++) {
         double d = bw_distance(lint->at[from][s].at, lint->at[to][s].at) - lint->level->stick_reach;
         if (d <= 0) continue;
-        double time = time_for(lint, from, to, s);
+        double time = bw_lint_time_for(lint, from, to, s);
         double asked = bw_speed_needed(lint->level->defender.tau, d, time);
         if (asked > worst.asked) {
             worst.asked = asked;

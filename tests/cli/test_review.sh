@@ -58,4 +58,35 @@ grep -v '95 %' "$scratch/out" | grep -q '%' && fail "a bare percentage on paper"
 run 1 review "$BW_ROOT/README.md"
 talks "not a team file"
 
+# Legs, line-up and feedback from the same file.
+run 0 team import "$file" "$examples/terns-roster.csv" --sheet roster
+run 0 team import "$file" "$examples/terns-splits.csv" --sheet splits
+run 0 team legs "$file"
+expect "top speed"
+expect "give or take"
+expect "no sprints in the file"
+expect "to spare in his tightest run"
+run 0 team legs "$file" --json
+json 'j.players.length === 24 && j.players.filter(p => p.fitted).length > 15'
+json 'j.players.filter(p => p.fitted).every(p => p.vmax_m_s > 5 && p.vmax_m_s < 11 && p.vmax_standard_error > 0 && p.margins.every(m => m.worst_s <= m.mean_s))'
+run 0 team split "$file" 1 1=0.7 2=1.0 --clock move --units m
+run 0 team legs "$file"
+expect "He is still speeding up at the last split"
+run 0 team lineup "$file" --json
+json 'j.places.length === 6 && new Set(j.places.map(p => p.jersey)).size === 6'
+json 'j.places[0].jersey === 2 && j.places[1].jersey === 3'
+run 0 team lineup "$file"
+expect "you fixed him there"
+run 1 team lineup "$file" --stage 6
+run 2 team lineup "$file" --by luck
+run 0 team feedback "$file"
+expect "Nothing is changed."
+run 0 team feedback "$file" --apply on --json
+json 'j.applied === true && j.pass_caught.after < j.pass_caught.before && j.goals_a_shot.n === 65'
+run 0 test "$examples/terns.json" --quick --team "$file"
+talks "With the team's own figures"
+run 0 team feedback "$file" --apply off
+run 0 test "$examples/terns.json" --quick --team "$file"
+talks "keeps no figures of its own"
+
 finish

@@ -1,0 +1,160 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+/// team legs: each player's top speed and start from his sprints, and the time he has to spare on his spots.
+#include "cli/out.h"
+#include "cli/say.h"
+#include "cli/team_file.h"
+#include "cli/team_roster.h"
+#include "core/level.h"
+#include "report/json_out.h"
+#include "scheme/margin.h"
+#include <stdlib.h>
+
+/// Distance whose time is told, yards: what youth and college test most (docs/model.md).
+static const double told_yd = 20;
+
+static double shown(const bw_squad *s, double metres) {
+    return s->units == BW_METRES ? metres : metres / BW_METRES_PER_YARD;
+}
+
+static const char *unit(const bw_squad *s) {
+    return s->units == BW_METRES ? "m" : "yd";
+}
+
+/// His spot in a stage of the scheme, or -1.
+static int spot_in(const bw_stage *stage, const char *code) {
+    return stage->match_up ? -1 : bw_stage_spot(stage, code);
+}
+
+static void print_margins(FILE *out, const bw_squad *s, const bw_squad_man *m) {
+    for (int i = 0; i < s->scheme.stage_count; i++) {
+        bw_margin margin[BW_MAX_SPOTS];
+        bw_margins(&s->scheme, i, m->legs.fit.legs, margin);
+        for (int k = 0; k < m->player.spot_count; k++) {
+            const int spot = spot_in(&s->scheme.stages[i], m->player.spots[k].spot);
+            if (spot < 0 || margin[spot].rotations == 0) continue;
+            const bw_margin *g = &margin[spot];
+            fprintf(out, "        %-3s in the %s: %.1f s %s, %s to %s", m->player.spots[k].spot,
+                    s->scheme.stages[i].shape, g->worst < 0 ? -g->worst : g->worst,
+                    g->worst < 0 ? "late in his tightest run" : "to spare in his tightest run",
+                    s->scheme.landmarks[g->from].name, s->scheme.landmarks[g->to].name);
+            if (g->late > 1) fprintf(out, "; late in %d of %d", g->late, g->rotations);
+            fputc('\n', out);
+        }
+    }
+}
+
+static void print_man(FILE *out, const bw_squad *s, const bw_squad_man *m) {
+    const bw_sprint *f = &m->legs.fit;
+    fprintf(out, "%3d  %-4s  ", m->player.jersey, m->player.initials);
+    if (f->verdict != BW_SPRINT_FITTED) {
+        fprintf(out, "%s\n",
+                m->legs.date[0] ? bw_sprint_why(f->verdict) : "no sprints in the file");
+        return;
+    }
+    fprintf(out, "top speed %.1f %s/s", shown(s, f->legs.vmax), unit(s));
+    if (f->vmax_error > 0) fprintf(out, " (give or take %.1f)", shown(s, 2 * f->vmax_error));
+    fprintf(out, ", start %.2f s", f->legs.tau);
+    if (f->tau_error > 0) fprintf(out, " (give or take %.2f)", 2 * f->tau_error);
+    fprintf(out, ", %d yd in %.2f s from his first step; %d splits, %s%s\n", (int)told_yd,
+            bw_sprint_time(f->legs, told_yd * BW_METRES_PER_YARD), f->splits, m->legs.date,
+            f->vmax_error > 0 ? "" : ", too few for an error");
+    if (s->has_scheme) print_margins(out, s, m);
+}
+
+static void print_text(FILE *out, const bw_squad *s) {
+    fprintf(out, "Legs from timed sprints, the start of the clock reckoned in; \"start\" is the "
+                 "time to 63 %% of top "
+                 "speed.\n\n");
+    int fitted = 0;
+    for (int i = 0; i < s->count; i++) {
+        print_man(out, s, &s->men[i]);
+        fitted += s->men[i].legs.fit.verdict == BW_SPRINT_FITTED;
+    }
+    if (s->count == 0) fputs("There are no players in the file.\n", out);
+    if (fitted > 0 && s->has_scheme)
+        fprintf(out,
+                "\nTime to spare: until it matters that he is in place (the ball wound up, thrown "
+                "and made ready, "
+                "his reaction taken off), less his run. By the model, %s; a straight sprint says "
+                "nothing of "
+                "turning.\n",
+                bw_level_at(s->scheme.level)->name);
+}
+
+static void number(bw_json *json, const char *key, double value) {
+    bw_json_key(json, key);
+    bw_json_number(json, value);
+}
+
+static void json_man(bw_json *json, const bw_squad *s, const bw_squad_man *m) {
+    const bw_sprint *f = &m->legs.fit;
+    bw_json_open(json, '{');
+    number(json, "jersey", m->player.jersey);
+    bw_json_key(json, "fitted");
+    bw_json_bool(json, f->verdict == BW_SPRINT_FITTED);
+    if (f->verdict != BW_SPRINT_FITTED) {
+        bw_json_key(json, "why");
+        bw_json_text(json, bw_sprint_why(f->verdict));
+        bw_json_close(json, '}');
+        return;
+    }
+    number(json, "vmax_m_s", f->legs.vmax);
+    number(json, "tau_s", f->legs.tau);
+    if (f->vmax_error > 0) {
+        number(json, "vmax_standard_error", f->vmax_error);
+        number(json, "tau_standard_error", f->tau_error);
+        number(json, "residual_s", f->residual);
+    }
+    number(json, "clock_late_s", f->late);
+    number(json, "splits", f->splits);
+    bw_json_key(json, "date");
+    bw_json_text(json, m->legs.date);
+    bw_json_key(json, "margins");
+    bw_json_open(json, '[');
+    for (int i = 0; s->has_scheme && i < s->scheme.stage_count; i++) {
+        bw_margin margin[BW_MAX_SPOTS];
+        bw_margins(&s->scheme, i, f->legs, margin);
+        for (int k = 0; k < m->player.spot_count; k++) {
+            const int spot = spot_in(&s->scheme.stages[i], m->player.spots[k].spot);
+            if (spot < 0 || margin[spot].rotations == 0) continue;
+            bw_json_open(json, '{');
+            bw_json_key(json, "spot");
+            bw_json_text(json, m->player.spots[k].spot);
+            number(json, "defenders", s->scheme.stages[i].defenders);
+            number(json, "worst_s", margin[spot].worst);
+            number(json, "mean_s", margin[spot].mean);
+            number(json, "late", margin[spot].late);
+            number(json, "rotations", margin[spot].rotations);
+            bw_json_close(json, '}');
+        }
+    }
+    bw_json_close(json, ']');
+    bw_json_close(json, '}');
+}
+
+static void print_json(FILE *out, const bw_squad *s) {
+    bw_json json = {.stream = out};
+    bw_json_open(&json, '{');
+    bw_json_key(&json, "players");
+    bw_json_open(&json, '[');
+    for (int i = 0; i < s->count; i++)
+        json_man(&json, s, &s->men[i]);
+    bw_json_close(&json, ']');
+    bw_json_close(&json, '}');
+    bw_json_end(&json);
+}
+
+int bw_team_show_legs(const bw_args *args) {
+    bw_squad *s;
+    int code = bw_load_squad(args, &s);
+    if (code != BW_EXIT_OK) return code;
+    bw_out out;
+    if (!bw_out_open(args, &out)) {
+        code = BW_EXIT_FILE;
+    } else {
+        (bw_option_given(args, "json") ? print_json : print_text)(out.stream, s);
+        code = bw_out_close(&out, BW_EXIT_OK);
+    }
+    bw_squad_drop(s);
+    return code;
+}

@@ -1,0 +1,228 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+/// team lineup: who goes where, and what each choice is worth.
+#include "cli/load.h"
+#include "cli/out.h"
+#include "cli/say.h"
+#include "cli/team_file.h"
+#include "cli/team_roster.h"
+#include "report/json_out.h"
+#include "tune/who.h"
+#include <stdlib.h>
+#include <string.h>
+
+typedef struct job {
+    bw_squad *squad;
+    int stage;
+    bw_who_aim aim;
+    bw_candidate men[BW_LINEUP_MEN];
+    int man[BW_LINEUP_MEN]; ///< index in the squad
+    int count;
+    bw_who who;
+} job;
+
+const char *bw_who_aim_choice(int index) {
+    static const char *const aims[] = {"margin", "worth", NULL};
+    return aims[index];
+}
+
+/// Whether he can play a place with these codes; a place without codes is anybody's who plays at all.
+static bool can(const bw_player *p, char codes[BW_MAX_SPOTS + 1][BW_ID_SIZE], bool *fixed) {
+    *fixed = false;
+    if (!codes[0][0]) return p->spot_count > 0;
+    for (int c = 0; codes[c][0]; c++) {
+        for (int k = 0; k < p->spot_count; k++) {
+            if (strcmp(p->spots[k].spot, codes[c]) != 0) continue;
+            // A late man takes one of several spots: being fixed to one of them does not fix him here.
+            *fixed = p->spots[k].fixed && !codes[1][0];
+            return true;
+        }
+    }
+    return false;
+}
+
+static void list_men(job *j) {
+    const bw_squad *s = j->squad;
+    char name[BW_LINEUP_PLACES][BW_NAME_SIZE];
+    const int places = bw_who_places(&s->scheme, j->stage, name);
+    const int spots = s->scheme.stages[j->stage].defenders;
+    for (int i = 0; i < s->count && j->count < BW_LINEUP_MEN; i++) {
+        bw_candidate *c = &j->men[j->count];
+        *c = (bw_candidate){.jersey = s->men[i].player.jersey};
+        if (s->men[i].legs.fit.verdict == BW_SPRINT_FITTED) c->legs = s->men[i].legs.fit.legs;
+        bool any = false;
+        for (int p = 0; p < places; p++) {
+            char codes[BW_MAX_SPOTS + 1][BW_ID_SIZE];
+            bw_who_codes(&s->scheme, j->stage, p, codes);
+            c->may[p] = can(&s->men[i].player, codes, &c->fixed[p]);
+            if (p >= spots) c->fixed[p] = false;
+            any |= c->may[p];
+        }
+        if (!any) continue;
+        j->man[j->count++] = i;
+    }
+}
+
+static void put_who(FILE *out, const job *j, int man) {
+    const bw_player *p = &j->squad->men[j->man[man]].player;
+    char name[BW_INITIALS_SIZE + 16];
+    snprintf(name, sizeof name, "#%d%s%s", p->jersey, p->initials[0] ? " " : "", p->initials);
+    fprintf(out, "%-10s", name);
+}
+
+/// "0.3 s to spare", "0.2 s late"; late men by how they compare with the level.
+static void put_cost(FILE *out, const job *j, int p) {
+    const bw_who_place *place = &j->who.place[p];
+    const double c = place->cost;
+    if (j->aim == BW_WHO_WORTH)
+        fprintf(out, "%.1f goals in 100 breaks %s", 100 * (c < 0 ? -c : c),
+                c <= 0 ? "fewer" : "more");
+    else if (p < j->who.spots)
+        fprintf(out, "%.1f s %s in his tightest run", c < 0 ? -c : c, c <= 0 ? "to spare" : "late");
+    else
+        fprintf(out, "%.1f s %s than the level to his spot", c < 0 ? -c : c,
+                c <= 0 ? "sooner" : "later");
+}
+
+static void put_swap(FILE *out, const job *j, const bw_who_place *place) {
+    if (place->second < 0) {
+        fprintf(out, place->fixed ? "; you fixed him there" : "; nobody else can");
+        return;
+    }
+    fprintf(out, "; without him ");
+    put_who(out, j, place->second);
+    if (j->aim == BW_WHO_WORTH)
+        fprintf(out, "there, %+.1f goals in 100", 100 * place->swap);
+    else
+        fprintf(out, "there, tightest run %.1f s tighter", place->swap);
+}
+
+static void print_text(FILE *out, const job *j) {
+    const bw_stage *stage = &j->squad->scheme.stages[j->stage];
+    fprintf(out, "Who goes where in the %s, by %s\n\n", stage->shape,
+            j->aim == BW_WHO_WORTH ? "worth (typical play, the forecast)" : "the tightest run");
+    for (int p = 0; p < j->who.place_count; p++) {
+        const bw_who_place *place = &j->who.place[p];
+        fprintf(out, "  %-20s ", place->name);
+        put_who(out, j, place->man);
+        put_cost(out, j, p);
+        put_swap(out, j, place);
+        if (j->men[place->man].legs.vmax <= 0) fputs("; no sprints of his, level legs taken", out);
+        fputc('\n', out);
+    }
+    if (j->aim == BW_WHO_WORTH)
+        fprintf(out,
+                "\nTypical play within six seconds: %.1f goals in 100 breaks with these men, %.1f "
+                "with level legs. "
+                "Differences under about 1 in 100 are within the model's own chance.\n",
+                100 * j->who.chosen_typical, 100 * j->who.level_typical);
+    fputs("\nLegs from straight sprints; reading, stick and courage are not in it. Your fixed "
+          "choices are kept.\n",
+          out);
+}
+
+static void number(bw_json *json, const char *key, double value) {
+    bw_json_key(json, key);
+    bw_json_number(json, value);
+}
+
+static void print_json(FILE *out, const job *j) {
+    bw_json json = {.stream = out};
+    bw_json_open(&json, '{');
+    number(&json, "defenders", j->who.spots);
+    bw_json_key(&json, "by");
+    bw_json_text(&json, bw_who_aim_choice(j->aim));
+    bw_json_key(&json, "unit");
+    bw_json_text(&json, j->aim == BW_WHO_WORTH ? "goals a break" : "s");
+    bw_json_key(&json, "places");
+    bw_json_open(&json, '[');
+    for (int p = 0; p < j->who.place_count; p++) {
+        const bw_who_place *place = &j->who.place[p];
+        bw_json_open(&json, '{');
+        bw_json_key(&json, "place");
+        bw_json_text(&json, place->name);
+        bw_json_key(&json, "late_man");
+        bw_json_bool(&json, p >= j->who.spots);
+        number(&json, "jersey", j->men[place->man].jersey);
+        number(&json, "cost", place->cost);
+        if (place->second >= 0) {
+            number(&json, "second", j->men[place->second].jersey);
+            number(&json, "swap", place->swap);
+        }
+        bw_json_close(&json, '}');
+    }
+    bw_json_close(&json, ']');
+    number(&json, "worst", j->who.worst);
+    number(&json, "sum", j->who.sum);
+    if (j->aim == BW_WHO_WORTH) {
+        number(&json, "typical", j->who.chosen_typical);
+        number(&json, "typical_level_legs", j->who.level_typical);
+    }
+    bw_json_close(&json, '}');
+    bw_json_end(&json);
+}
+
+static int refuse(const job *j, bw_status status, int unfilled) {
+    if (status == BW_NO_ROOM) {
+        bw_say_error("there is not enough memory for a line-up.");
+        return BW_EXIT_LIMIT;
+    }
+    if (status == BW_BAD_INPUT)
+        bw_say_error(
+            "the fixed choices contradict each other, or numbers are even with this stage: two "
+            "players cannot be fixed to one spot, nor one to two.");
+    else if (unfilled >= 0)
+        bw_say_error(
+            "nobody on the roster can play %s; say who can with `breakwater team player FILE "
+            "JERSEY --spots`.",
+            j->who.place[unfilled].name);
+    else
+        bw_say_error(
+            "there are not enough players for all the places of this stage and its late men.");
+    return BW_EXIT_WRONG;
+}
+
+static int choose_stage(const bw_args *args, const bw_scheme *scheme, int *stage) {
+    int code = BW_EXIT_OK;
+    *stage = bw_scheme_stage(scheme, 4);
+    if (bw_option_given(args, "stage")) {
+        *stage = bw_load_stage(args, scheme, &code);
+        return *stage < 0 ? code : BW_EXIT_OK;
+    }
+    if (*stage < 0) *stage = 0;
+    return code;
+}
+
+static int run_job(const bw_args *args, job *j) {
+    int code = bw_load_squad(args, &j->squad);
+    if (code != BW_EXIT_OK) return code;
+    if (!j->squad->has_scheme) {
+        bw_say_error(
+            "the team file holds no scheme yet; name one: breakwater team lineup FILE SCHEME.");
+        return BW_EXIT_WRONG;
+    }
+    code = choose_stage(args, &j->squad->scheme, &j->stage);
+    if (code != BW_EXIT_OK) return code;
+    const char *by = bw_option_text(args, "by");
+    j->aim = by && strcmp(by, "worth") == 0 ? BW_WHO_WORTH : BW_WHO_MARGIN;
+    list_men(j);
+    int unfilled;
+    const bw_status status =
+        bw_who_choose(&j->squad->scheme, j->stage, j->men, j->count, j->aim, &j->who, &unfilled);
+    if (status != BW_OK) return refuse(j, status, unfilled);
+    bw_out out;
+    if (!bw_out_open(args, &out)) return BW_EXIT_FILE;
+    (bw_option_given(args, "json") ? print_json : print_text)(out.stream, j);
+    return bw_out_close(&out, BW_EXIT_OK);
+}
+
+int bw_team_choose_lineup(const bw_args *args) {
+    job *j = calloc(1, sizeof *j);
+    if (!j) {
+        bw_say_error("there is not enough memory for a line-up.");
+        return BW_EXIT_LIMIT;
+    }
+    const int code = run_job(args, j);
+    bw_squad_drop(j->squad);
+    free(j);
+    return code;
+}

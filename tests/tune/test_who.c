@@ -1,0 +1,81 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+/// Who goes where: fixed choices stand, the quickest go where runs are tight, and what cannot be is said.
+#include "harness.h"
+#include "scheme/fresh.h"
+#include "tune/who.h"
+
+static bw_scheme scheme;
+enum { MEN = 12 };
+static bw_candidate men[MEN];
+
+/// Twelve men who can play anything, each a little quicker than the one before.
+static void everybody(void) {
+    bw_scheme_fresh(0, 3, &scheme);
+    for (int m = 0; m < MEN; m++) {
+        men[m] = (bw_candidate){.jersey = m + 1, .legs = {6.5 + 0.2 * m, 1.2}};
+        for (int p = 0; p < BW_LINEUP_PLACES; p++)
+            men[m].may[p] = true;
+    }
+}
+
+static void the_quickest_are_chosen(void) {
+    everybody();
+    bw_who who;
+    int unfilled;
+    CHECK_INT(bw_who_choose(&scheme, 1, men, MEN, BW_WHO_MARGIN, &who, &unfilled), BW_OK);
+    CHECK_INT(who.place_count, 6);
+    CHECK_INT(who.spots, 4);
+    for (int p = 0; p < who.place_count; p++) {
+        // Six places and twelve men: nobody of the slow half.
+        CHECK(who.place[p].man >= MEN / 2);
+        CHECK(who.place[p].second >= 0);
+        CHECK(who.place[p].swap >= -1e-9);
+        CHECK(who.place[p].cost <= who.worst + 1e-12);
+    }
+}
+
+static void fixed_choices_stand(void) {
+    everybody();
+    men[0].fixed[2] = true;
+    bw_who who;
+    int unfilled;
+    CHECK_INT(bw_who_choose(&scheme, 1, men, MEN, BW_WHO_MARGIN, &who, &unfilled), BW_OK);
+    CHECK_INT(who.place[2].man, 0);
+    CHECK(who.place[2].fixed && who.place[2].second < 0);
+    men[1].fixed[2] = true;
+    CHECK_INT(bw_who_choose(&scheme, 1, men, MEN, BW_WHO_MARGIN, &who, &unfilled), BW_BAD_INPUT);
+}
+
+static void what_cannot_be_is_said(void) {
+    everybody();
+    for (int m = 0; m < MEN; m++)
+        men[m].may[3] = false;
+    bw_who who;
+    int unfilled;
+    CHECK_INT(bw_who_choose(&scheme, 1, men, MEN, BW_WHO_MARGIN, &who, &unfilled), BW_NOT_FOUND);
+    CHECK_INT(unfilled, 3);
+    everybody();
+    CHECK_INT(bw_who_choose(&scheme, 1, men, 3, BW_WHO_MARGIN, &who, &unfilled), BW_NOT_FOUND);
+    CHECK_INT(unfilled, -1);
+}
+
+static void places_and_their_codes(void) {
+    bw_scheme_fresh(0, 3, &scheme);
+    char name[BW_LINEUP_PLACES][BW_NAME_SIZE], codes[BW_MAX_SPOTS + 1][BW_ID_SIZE];
+    CHECK_INT(bw_who_places(&scheme, 1, name), 6);
+    CHECK_TEXT(name[0], scheme.stages[1].spots[0].name);
+    CHECK_TEXT(name[4], scheme.late[0].role);
+    bw_who_codes(&scheme, 1, 0, codes);
+    CHECK_TEXT(codes[0], scheme.stages[1].spots[0].id);
+    CHECK_TEXT(codes[1], "");
+    bw_who_codes(&scheme, 1, 4, codes);
+    CHECK_TEXT(codes[0], scheme.late[0].takes[0]);
+}
+
+int main(int argc, char **argv) {
+    RUN(the_quickest_are_chosen);
+    RUN(fixed_choices_stand);
+    RUN(what_cannot_be_is_said);
+    RUN(places_and_their_codes);
+    return test_report(argc, argv);
+}
