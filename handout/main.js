@@ -10,7 +10,7 @@ import { offerQuiz } from './quiz.js';
 import { offerWatch } from './watch.js';
 
 /** @typedef {{hand: Hand, about: import('./hand.js').About, keep: Keep, stage: number, spots: number[],
- *   edition: number, weak: number[][], changed: (() => void)[]}} Page */
+ *   edition: number, passSolid: boolean, weak: number[][], changed: (() => void)[]}} Page */
 
 /** What can be told when something is missing. @param {string} words */
 function notice(words) {
@@ -65,7 +65,10 @@ async function start() {
     find('kept', HTMLElement).textContent = words;
   });
   /** @type {Page} */
-  const page = { hand, about: hand.about(), keep, stage: 0, spots: [], edition: data.edition, weak: data.weak, changed: [] };
+  const page = {
+    hand, about: hand.about(), keep, stage: 0, spots: [], edition: data.edition, passSolid: data.passSolid,
+    weak: data.weak, changed: [],
+  };
   for (const [stage, , to, spot, weakness] of page.weak) hand.call.weak(stage, to, spot, weakness);
   offerLooks(keep);
   offerModes();

@@ -96,7 +96,7 @@ export function offerQuiz(page) {
     }, 'main');
     const words = make('div', { class: mark_.right ? 'feedback' : 'feedback wrong', role: 'status' },
       make('b', {}, `${mark_.right ? '\u2713' : '\u2717'} ${mark_.words}`), make('p', {}, mark_.answer), make('p', {}, mark_.why));
-    room.replaceChildren(make('h2', { class: 'asked' }, `${number + 1} of ${count}. ${question.words}`), words,
+    room.replaceChildren(make('p', { class: 'in' }, stageName(question.stage)), make('h2', { class: 'asked' }, `${number + 1} of ${count}. ${question.words}`), words,
       ...(question.landmark >= 0 ? [answered(question, mark_)] : []), next);
     next.focus();
   };
@@ -105,7 +105,7 @@ export function offerQuiz(page) {
     /** @type {Question} */
     const question = hand.said(hand.call.ask(number));
     const head = make('h2', { class: 'asked', tabindex: -1 }, `${number + 1} of ${count}. ${question.words}`);
-    room.replaceChildren(make('p', { class: 'quiet' }, stageName(question.stage)), head);
+    room.replaceChildren(make('p', { class: 'in' }, stageName(question.stage)), head);
     since = performance.now();
     if (question.kind === 'where') {
       room.append(...askPlace(page, question, (x, y, finger) =>

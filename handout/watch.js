@@ -70,7 +70,7 @@ export function offerWatch(page) {
     time.max = String(all);
     svg = picture(page.stage, a);
     const { x, y } = about.places[a], end = about.places[b];
-    svg.insertBefore(mark('path', { class: 'pass', d: `M${x} ${y}L${end.x} ${end.y}` }), svg.children[1] ?? null);
+    svg.insertBefore(mark('path', { class: page.passSolid ? 'pass solid' : 'pass', d: `M${x} ${y}L${end.x} ${end.y}` }), svg.children[1] ?? null);
     svg.setAttribute('aria-label', `The ball goes from ${about.places[a].name} to ${end.name}`);
     ring = own >= 0 ? ringMan(svg, own) : null;
     film.replaceChildren(svg);

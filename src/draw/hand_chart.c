@@ -41,5 +41,5 @@ void bw_draw_hand_chart(bw_ink *ink, const bw_scheme *scheme, const bw_danger *d
         bw_path_circle(ink, bw_view_point(&view, scheme->landmarks[l].at), place_mark);
     bw_mark_keeper(ink, bw_hand_marks(), bw_keeper_point(&view, field, bw_hand_marks(), 0));
     bw_draw_border(ink, scheme->units, &view, false);
-    bw_draw_scale(ink, scheme->units, view.scale, BW_HAND_WIDTH - 2, bw_hand_height(&view) - 2);
+    bw_draw_scale(ink, scheme->units, view.scale, BW_HAND_WIDTH - 8, bw_hand_height(&view) - 2);
 }

@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-/// The block of data the hand-out's program reads: {"format", "version", "edition", "spot", "weak":
-/// [[stage, from, to, spot, weakness], ...], "scheme": {...}}: landmarks by index, "from" -1 for no landmark.
+/// The block of data the hand-out's program reads: {"format", "version", "edition", "passSolid", "spot",
+/// "weak": [[stage, from, to, spot, weakness], ...], "scheme": {...}}: landmarks by index, "from" -1 for
+/// no landmark.
 #include "core/quiz_code.h"
 #include "report/handout_parts.h"
 #include "report/html.h"
@@ -52,6 +53,8 @@ static void put_scheme(const bw_handout_job *job, bw_scheme *scheme, bw_text *te
     bw_text *out = job->out;
     bw_put(out, "{\"format\":\"breakwater-handout\",\"version\":1,\"edition\":");
     bw_put_int(out, bw_quiz_document(text->data, text->used));
+    bw_put(out, ",\"passSolid\":");
+    bw_put(out, job->ink->lines == BW_PASS_SOLID ? "true" : "false");
     bw_put(out, ",\"spot\":\"");
     bw_put(out, job->teach->spot ? job->teach->spot : "");
     bw_put(out, "\",\"weak\":[");
