@@ -2,7 +2,7 @@
 // The quiz: it asks before it shows, and there is no clock. How long an answer took is kept, not scored.
 import { askPlace } from './ask-place.js';
 import { button, find, make, mark } from './dom.js';
-import { cross, empty, man, picture } from './pictures.js';
+import { cross, empty, man, picture, ringMan } from './pictures.js';
 
 /** @typedef {import('./hand.js').Mark} Mark */
 /** @typedef {import('./hand.js').Question} Question */
@@ -26,11 +26,8 @@ const score = (right, asked) => `${right} of ${asked}`;
 function answered(question, mark_) {
   const svg = picture(question.stage, question.landmark);
   for (const one of svg.querySelectorAll('[data-spot]')) one.classList.add('mate');
-  const you = man(svg, question.spot);
-  if (you) {
-    you.classList.remove('mate');
-    svg.append(you);
-  }
+  man(svg, question.spot)?.classList.remove('mate');
+  ringMan(svg, question.spot);
   if (question.kind !== 'where') return svg;
   svg.append(
     mark('circle', { class: 'answer-ring', cx: mark_.x, cy: mark_.y, r: Math.max(mark_.tolerance, 18) }),
