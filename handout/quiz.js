@@ -94,7 +94,9 @@ export function offerQuiz(page) {
     const words = make('div', { class: mark_.right ? 'feedback' : 'feedback wrong', role: 'status' },
       make('b', {}, `${mark_.right ? '\u2713' : '\u2717'} ${mark_.words}`), make('p', {}, mark_.answer), make('p', {}, mark_.why));
     room.replaceChildren(make('p', { class: 'in' }, stageName(question.stage)), make('h2', { class: 'asked' }, `${number + 1} of ${count}. ${question.words}`), words,
-      ...(question.landmark >= 0 ? [answered(question, mark_)] : []), next);
+      ...(question.landmark >= 0 ? [answered(question, mark_)] : []),
+      ...(question.kind === 'where' ? [make('p', { class: 'quiet' },
+        'Cross: your answer. Ring: your place. Inside the dashed ring you had full marks.')] : []), next);
     next.focus();
   };
 

@@ -69,7 +69,7 @@ void bw_handout_marks(const bw_handout_job *job) {
 
 void bw_handout_key(const bw_handout_job *job) {
     static const uint32_t keys =
-        BW_KEY_DEFENDER | BW_KEY_KEEPER | BW_KEY_BALL | BW_KEY_PLACE | BW_KEY_DUTIES;
+        BW_KEY_DEFENDER | BW_KEY_KEEPER | BW_KEY_BALL | BW_KEY_PLACE | BW_KEY_PASS | BW_KEY_DUTIES;
     bw_ink *ink = job->ink;
     const double height = bw_draw_key_rows(NULL, keys, 0, 0, BW_HAND_WIDTH);
     bw_ink_page(ink, BW_HAND_WIDTH, height);

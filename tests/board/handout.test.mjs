@@ -85,6 +85,7 @@ async function tapAt(page, at, right = 0, out = 0) {
 }
 // Of the Terns' chart: 30 yards across within its border.
 const perYard = (320 - 10) / 30;
+const atLine = 5 + 17 * perYard; // the goal line in it, 17 yards below its upper edge
 
 /** Goes through a quiz; `how` answers one question. Returns the words of the end. */
 async function quiz(page, how) {
@@ -206,6 +207,54 @@ check('the same score by keys, numbers and names', async () => {
     await page.keyboard.press('Enter');
   }
   assert.match(await page.locator('.score').textContent(), /^\d of 8$/);
+  await context.close();
+});
+
+check('one place, said in four ways, gets one mark', async () => {
+  const ways = {
+    tap: (page) => tapAt(page, { x: 160 - 3 * perYard, y: atLine - 1.5 * perYard }),
+    name: (page) => page.getByLabel('A place by its name').selectOption({ label: 'Left post' }),
+    numbers: async (page) => {
+      await page.getByLabel('yards to the right, left with a minus').fill('-3');
+      await page.getByLabel('yards out from the goal line').fill('1.5');
+    },
+    arrows: async (page) => {
+      for (let i = 0; i < 6; i++) await page.locator('#ask').press('ArrowLeft');
+      await page.locator('#ask').press('Shift+ArrowDown');
+      for (let i = 0; i < 3; i++) await page.locator('#ask').press('ArrowDown');
+    },
+  };
+  const marks = {};
+  for (const [name, say] of Object.entries(ways)) {
+    const { page, context } = await phone();
+    await pick(page, '4', 'LL');
+    await mode(page, 'Quiz');
+    await page.getByRole('button', { name: 'Start' }).click();
+    while (!(await asked(page)).where) {
+      await page.locator('.options button').first().click();
+      await page.locator('#quiz button.main').click();
+    }
+    await page.locator('summary', { hasText: 'Without tapping' }).click();
+    await say(page);
+    await page.getByRole('button', { name: 'Answer', exact: true }).click();
+    const words = await page.locator('.feedback').textContent();
+    const kept = await page.evaluate(() => JSON.parse(Object.values(localStorage)[0]).cards);
+    marks[name] = { words: name === 'tap' ? words.replace(/\d\.\d/, '') : words, kept };
+    await context.close();
+  }
+  assert.deepEqual(marks.name, marks.numbers);
+  assert.deepEqual(marks.arrows, marks.numbers);
+  assert.deepEqual(marks.tap.kept, marks.numbers.kept);
+});
+
+check('a browser too old for the program says so and keeps the pictures', async () => {
+  const context = await browser.newContext({ viewport: { width: 360, height: 740 }, offline: true });
+  const page = await context.newPage();
+  await page.addInitScript(() => { delete globalThis.DecompressionStream; });
+  await page.goto(pathToFileURL(file).href);
+  await page.locator('#notice:visible').waitFor();
+  assert.match(await page.locator('#notice').textContent(), /too old .* Every picture and every answer is below/);
+  assert.equal(await page.locator('.stage article svg:visible').count(), scheme.stages.length * scheme.landmarks.length);
   await context.close();
 });
 
