@@ -4,10 +4,23 @@
 #include "cli/say.h"
 #include "cli/team_file.h"
 #include "cli/team_json.h"
-#include "core/text.h"
+#include "core/quiz_code.h"
+#include "scheme/quiz_words.h"
 #include "team/date.h"
 #include "team/quiz.h"
 #include <stdlib.h>
+
+/// The code as it was typed, in the one way it is kept; says what is wrong with it.
+static bool read_code(const char *typed, bw_quiz_result *result) {
+    char words[160];
+    bw_text why = bw_text_in(words, sizeof words);
+    bw_text code = bw_text_in(result->code, sizeof result->code);
+    bw_quiz_said said;
+    if (bw_quiz_read(typed, bw_text_length(typed), &said, &why) == BW_OK)
+        return bw_quiz_write(&said, &code);
+    bw_say_error("%s", words);
+    return false;
+}
 
 static int keep(const bw_args *args) {
     bw_quiz_result result = {.time = bw_now()};
@@ -16,9 +29,7 @@ static int keep(const bw_args *args) {
     bool fresh;
     if (!bw_operand_int(args, 1, "the jersey number", 0, BW_MAX_JERSEY, &result.jersey))
         return BW_EXIT_USAGE;
-    if (!bw_copy(result.code, sizeof result.code, args->operands[2]))
-        return bw_usage(args->verb, "a result code is at most %d bytes long.",
-                        BW_QUIZ_CODE_SIZE - 1);
+    if (!read_code(args->operands[2], &result)) return BW_EXIT_WRONG;
     const int code = bw_open_team(args, BW_TEAM_WRITE, &team);
     if (code != BW_EXIT_OK) return code;
     if (bw_team_add_quiz(team, &result, &fresh, &error) != BW_OK)
@@ -28,12 +39,51 @@ static int keep(const bw_args *args) {
     return bw_tell_facts(args, &(bw_fact){"added", fresh, NULL}, 1);
 }
 
+/// "LL, 5 of 8; stands 2.0 yd too deep": what a code says, nothing when it is none of a hand-out's.
+static void put_said(const char *code, bw_text *out) {
+    bw_quiz_said said;
+    char where[80];
+    bw_text t = bw_text_in(where, sizeof where);
+    if (bw_quiz_read(code, bw_text_length(code), &said, NULL) != BW_OK) return;
+    bw_put(out, said.spot);
+    bw_put(out, ", ");
+    bw_put_int(out, said.right);
+    bw_put(out, " of ");
+    bw_put_int(out, said.asked);
+    if (said.tries < BW_TRIES_FOR_BIAS) return;
+    bw_say_offset(BW_YARDS, said.bias, &t);
+    bw_put(out, t.used ? "; over " : "; leans to no side over ");
+    bw_put_int(out, said.tries);
+    bw_put(out, t.used ? " places stands " : " places");
+    bw_put(out, where);
+}
+
 static void text_results(FILE *out, const bw_quiz_result *list, int count) {
     for (int i = 0; i < count; i++) {
-        char when[32] = "";
+        char when[32] = "", words[160] = "";
         bw_text t = bw_text_in(when, sizeof when);
         if (list[i].time > 0) bw_put_time(&t, list[i].time);
-        fprintf(out, "%3d  %-20s  %s\n", list[i].jersey, when, list[i].code);
+        bw_text said = bw_text_in(words, sizeof words);
+        put_said(list[i].code, &said);
+        fprintf(out, "%3d  %-20s  %s  %s\n", list[i].jersey, when, list[i].code, words);
+    }
+}
+
+/// The same as members; none when it says nothing.
+static void json_said(bw_json *json, const char *code) {
+    bw_quiz_said said;
+    if (bw_quiz_read(code, bw_text_length(code), &said, NULL) != BW_OK) return;
+    const struct {
+        const char *key;
+        double value;
+    } numbers[] = {{"day", said.day},        {"asked", said.asked},     {"right", said.right},
+                   {"places", said.tries},   {"bias_x_m", said.bias.x}, {"bias_y_m", said.bias.y},
+                   {"spread_m", said.spread}};
+    bw_json_key(json, "spot");
+    bw_json_text(json, said.spot);
+    for (int i = 0; i < BW_COUNT(numbers); i++) {
+        bw_json_key(json, numbers[i].key);
+        bw_json_number(json, numbers[i].value);
     }
 }
 
@@ -49,6 +99,7 @@ static void json_results(FILE *out, const bw_quiz_result *list, int count) {
         bw_json_time(&json, "time", list[i].time);
         bw_json_key(&json, "code");
         bw_json_text(&json, list[i].code);
+        json_said(&json, list[i].code);
         bw_json_close(&json, '}');
     }
     bw_json_close(&json, ']');

@@ -3,9 +3,6 @@
 
 #include "scheme/caption.h"
 
-/// Under so many tries an average says nothing.
-enum { FEW_TRIES = 3 };
-
 static double unit_of(bw_units units) {
     return units == BW_METRES ? 1 : BW_METRES_PER_YARD;
 }
@@ -132,7 +129,7 @@ void bw_say_mark(const bw_scheme *scheme, int stage, const bw_mark_given *given,
 void bw_say_bias(bw_units units, const bw_tally *tally, bw_text *out) {
     char words[80];
     bw_text t = bw_text_in(words, sizeof words);
-    if (tally->tries < FEW_TRIES) {
+    if (tally->tries < BW_TRIES_FOR_BIAS) {
         bw_put(out, "Answer three places and you are told which way you lean.");
         return;
     }

@@ -7,6 +7,9 @@
 #include "core/recall.h"
 #include "core/text.h"
 
+/// Places asked for before anything is said of what they have in common.
+enum { BW_TRIES_FOR_BIAS = 3 };
+
 /// "Ball at left goal-line extended. You are top left. Where do you stand?"
 void bw_ask_where(const bw_scheme *scheme, int stage, int spot, bw_vec ball, bw_text *out);
 

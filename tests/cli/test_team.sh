@@ -94,15 +94,24 @@ run 1 team scheme "$file" --revision 3
 talks "there is no scheme revision 3"
 
 # Quiz results.
-run 0 team quiz "$file" 12 K7QX-22 --json
+run 0 team quiz "$file" 12 24HM-NF6N-JR0K-H020-A382-ET31-6QER --json
 json 'j.added === 1'
-run 0 team quiz "$file" 12 K7QX-22
+run 0 team quiz "$file" 12 24HM-NF6N-JR0K-H020-A382-ET31-6QER
 talks "is known already"
-run 1 team quiz "$file" 50 K7QX-22
+run 1 team quiz "$file" 50 24HM-NF6N-JR0K-H020-A382-ET31-6QER
 talks "nobody on the roster wears number 50"
 run 2 team quiz "$file" 12
 run 0 team quiz "$file" --json
-json 'j.quiz_results.length === 1 && j.quiz_results[0].code === "K7QX-22"'
+json 'j.quiz_results.length === 1 && j.quiz_results[0].code === "24HM-NF6N-JR0K-H020-A382-ET31-6QER"'
+json 'j.quiz_results[0].spot === "LL" && j.quiz_results[0].right === 5 && j.quiz_results[0].asked === 8 && j.quiz_results[0].bias_y_m === -1.8'
+run 0 team quiz "$file" 12 "24hm nf6n jrok ho2o a382 et3l 6qer"
+talks "is known already"
+run 0 team quiz "$file"
+expect "LL, 5 of 8; over 6 places stands 2.0 yd too deep"
+run 1 team quiz "$file" 12 24HM-NF6N-JR0K-H020-A382-ET31-6QEQ
+talks "A letter of the result code is wrong"
+run 1 team quiz "$file" 12 K7QX-22
+talks "28 letters and digits"
 
 # The log.
 run 0 team game "$file" 2026-04-11 "Gullhaven Petrels" --field home
