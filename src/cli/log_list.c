@@ -3,39 +3,18 @@
 #include "cli/out.h"
 #include "cli/say.h"
 #include "cli/team_file.h"
-#include "cli/team_json.h"
+#include "report/team_json.h"
 #include "team/breaks.h"
+#include "trial/season.h"
 #include <limits.h>
 #include <stdlib.h>
 #include <string.h>
 
-/// "17  6v4  shot saved, 7 s, 3 passes, shot from 4,9 yd, out: TL  (note)".
+/// "17  6v4  shot saved, 7 s, 3 passes, shot from 4.0 yd left, 9.0 yd out, out of place: TL  (note)".
 static void print_entry(FILE *out, const bw_entry *e, bw_units units) {
-    const double per = units == BW_METRES ? 1 : BW_METRES_PER_YARD;
     char line[512];
     bw_text t = bw_text_in(line, sizeof line);
-    bw_put(&t, bw_outcome_words(e->outcome));
-    if (!(e->seconds < 0)) {
-        bw_put(&t, ", ");
-        bw_put_number(&t, e->seconds, 1);
-        bw_put(&t, " s");
-    }
-    if (e->passes >= 0) {
-        bw_put(&t, ", ");
-        bw_put_int(&t, e->passes);
-        bw_put(&t, e->passes == 1 ? " pass" : " passes");
-    }
-    if (e->shot_known) {
-        bw_put(&t, ", shot from ");
-        bw_put_number(&t, e->shot.x / per, 1);
-        bw_put(&t, ",");
-        bw_put_number(&t, e->shot.y / per, 1);
-        bw_put(&t, units == BW_METRES ? " m" : " yd");
-    }
-    for (int i = 0; i < e->out_count; i++) {
-        bw_put(&t, i == 0 ? ", out of place: " : ", ");
-        bw_put(&t, e->out[i]);
-    }
+    bw_say_entry(e, units, &t);
     fprintf(out, "%5lld  %dv%d  %s", (long long)e->order, e->offence, e->defence, line);
     if (e->note[0]) fprintf(out, "  (%s)", e->note);
     fputc('\n', out);

@@ -1,126 +1,42 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 /// The verb `review`: what happened, with intervals, beside what the model said.
-#include "report/review.h"
 #include "cli/out.h"
 #include "cli/pages.h"
-#include "cli/review_forecast.h"
 #include "cli/say.h"
 #include "cli/team_file.h"
-#include "team/breaks.h"
-#include "team/games.h"
-#include "team/revisions.h"
-#include "team/settings.h"
+#include "report/review_data.h"
 #include <stdlib.h>
 #include <string.h>
 
-/// Everything one review needs.
 typedef struct job {
-    bw_team *team;
-    char name[BW_SETTING_SIZE];
-    bw_entry *entries;
-    int entry_count;
-    double *forecast; ///< one a break
-    bw_game *games;
-    bw_revision *revisions;
-    bw_season_name *game_names, *revision_names;
-    int game_count, revision_count;
-    bw_scheme scheme; ///< the newest, for its field and level
-    bool has_scheme;
-    bw_season season;
-    bw_review review;
+    bw_review_data data;
     bw_paper paper;
-    char about[BW_SETTING_SIZE];
 } job;
 
-static int no_memory(void) {
-    bw_say_error("there is not enough memory for the review.");
-    return BW_EXIT_LIMIT;
-}
-
-static bw_status load_all(job *j, bw_error *error) {
-    bw_status status = bw_team_setting(j->team, BW_SETTING_TEAM, j->name, sizeof j->name, error);
-    if (status == BW_OK)
-        status = bw_team_setting(j->team, BW_SETTING_ABOUT, j->about, sizeof j->about, error);
-    if (status == BW_OK)
-        status = bw_team_entries(j->team, NULL, &j->entries, &j->entry_count, error);
-    if (status == BW_OK) status = bw_team_games(j->team, &j->games, &j->game_count, error);
-    if (status == BW_OK)
-        status = bw_team_revisions(j->team, &j->revisions, &j->revision_count, error);
-    if (status != BW_OK || j->revision_count == 0) return status;
-    status = bw_team_scheme(j->team, 0, &j->scheme, NULL, error);
-    j->has_scheme = status == BW_OK;
-    return status;
-}
-
-static bool name_all(job *j) {
-    j->game_names = calloc((size_t)j->game_count + 1, sizeof *j->game_names);
-    j->revision_names = calloc((size_t)j->revision_count + 1, sizeof *j->revision_names);
-    if (!j->game_names || !j->revision_names) return false;
-    for (int i = 0; i < j->game_count; i++) {
-        bw_season_name *n = &j->game_names[i];
-        n->id = j->games[i].id;
-        bw_text t = bw_text_in(n->label, sizeof n->label);
-        bw_put(&t, j->games[i].date);
-        bw_put(&t, " ");
-        bw_put(&t, j->games[i].opponent);
-    }
-    for (int i = 0; i < j->revision_count; i++) {
-        bw_season_name *n = &j->revision_names[i];
-        n->id = j->revisions[i].id;
-        bw_text t = bw_text_in(n->label, sizeof n->label);
-        bw_put(&t, j->revisions[i].scheme);
-        bw_put(&t, " ");
-        bw_put_int(&t, j->revisions[i].id);
-        if (!j->revisions[i].note[0]) continue;
-        bw_put(&t, ", ");
-        bw_put(&t, j->revisions[i].note);
-    }
-    return true;
-}
-
-/// The two newest revisions that breaks were played under, or those --before and --after name.
-static int choose_change(const bw_args *args, job *j) {
-    bw_review *r = &j->review;
-    int wanted[2] = {0, 0};
-    r->before = r->after = -1;
-    for (int i = 0; i < j->season.revision_count; i++) {
-        if (j->season.revisions[i].breaks == 0) continue;
-        r->before = r->after;
-        r->after = i;
-    }
+/// The revisions that --before and --after name, in place of the two newest played.
+static int choose_change(const bw_args *args, bw_review_data *d) {
     static const char *const names[] = {"before", "after"};
     for (int k = 0; k < 2; k++) {
-        if (!bw_option_int(args, names[k], 1, 1000000, &wanted[k])) return BW_EXIT_USAGE;
+        int wanted = 0, found = -1;
+        if (!bw_option_int(args, names[k], 1, 1000000, &wanted)) return BW_EXIT_USAGE;
         if (!bw_option_given(args, names[k])) continue;
-        int found = -1;
-        for (int i = 0; i < j->season.revision_count; i++) {
-            if (j->season.revisions[i].key == wanted[k]) found = i;
+        for (int i = 0; i < d->season.revision_count; i++) {
+            if (d->season.revisions[i].key == wanted) found = i;
         }
         if (found < 0) {
             bw_say_error(
                 "the team file has no revision %d of a scheme; `breakwater team show` lists them.",
-                wanted[k]);
+                wanted);
             return BW_EXIT_WRONG;
         }
-        *(k == 0 ? &r->before : &r->after) = found;
+        *(k == 0 ? &d->review.before : &d->review.after) = found;
     }
     return BW_EXIT_OK;
 }
 
-static void count(job *j) {
-    const bw_season_log log = {.entries = j->entries,
-                               .count = j->entry_count,
-                               .forecast = j->forecast,
-                               .games = j->game_names,
-                               .game_count = j->game_count,
-                               .revisions = j->revision_names,
-                               .revision_count = j->revision_count};
-    bw_season_count(&log, &j->season);
-}
-
 static bw_status draw_page(const void *self, int number, bw_ink *ink) {
     const job *j = self;
-    return bw_review_page(&j->review, number, j->paper, ink);
+    return bw_review_page(&j->data.review, number, j->paper, ink);
 }
 
 static bool wants_pages(const bw_args *args) {
@@ -135,65 +51,44 @@ static bool wants_pages(const bw_args *args) {
 static int deliver(const bw_args *args, job *j) {
     if (wants_pages(args)) {
         j->paper = bw_option_paper(args);
-        const bw_pages pages = {bw_review_pages(&j->review), "Review of the season's breaks",
+        const bw_pages pages = {bw_review_pages(&j->data.review), "Review of the season's breaks",
                                 draw_page, j};
         return bw_paint_pages(args, &pages);
     }
     bw_out out;
     if (!bw_out_open(args, &out)) return BW_EXIT_FILE;
     if (bw_option_given(args, "json")) {
-        bw_review_json(out.stream, &j->review);
+        bw_review_json(out.stream, &j->data.review);
     } else {
         static char room[BW_REVIEW_BYTES];
         bw_text text = bw_text_in(room, sizeof room);
-        bw_review_text(&j->review, &text);
+        bw_review_text(&j->data.review, &text);
         fputs(room, out.stream);
     }
     return bw_out_close(&out, BW_EXIT_OK);
 }
 
 static int review(const bw_args *args, job *j) {
-    if (!name_all(j)) return no_memory();
-    const bool modelled = !bw_option_given(args, "no-model") && j->has_scheme && j->entry_count > 0;
-    if (modelled) {
-        j->forecast = calloc((size_t)j->entry_count, sizeof *j->forecast);
-        if (!j->forecast) return no_memory();
-        const int code = bw_forecast_breaks(j->team, j->entries, j->entry_count, j->forecast);
-        if (code != BW_EXIT_OK) return code;
-    }
-    count(j);
-    j->review = (bw_review){.season = &j->season,
-                            .entries = j->entries,
-                            .entry_count = j->entry_count,
-                            .team = j->name,
-                            .field = bw_field_at(j->has_scheme ? j->scheme.field : 0),
-                            .units = bw_team_units(args),
-                            .modelled = modelled,
-                            .about = j->about[0] ? j->about : NULL};
-    const int code = choose_change(args, j);
-    return code == BW_EXIT_OK ? deliver(args, j) : code;
-}
-
-static int run_job(const bw_args *args, job *j) {
-    int code = bw_open_team(args, BW_TEAM_READ, &j->team);
-    if (code != BW_EXIT_OK) return code;
+    bw_team *team;
     bw_error error;
-    if (load_all(j, &error) != BW_OK) return bw_team_refusal(j->team, args->operands[0], &error);
-    code = review(args, j);
-    bw_team_close(j->team);
-    return code;
+    int code = bw_open_team(args, BW_TEAM_READ, &team);
+    if (code != BW_EXIT_OK) return code;
+    const bool modelled = !bw_option_given(args, "no-model");
+    if (bw_review_load(team, modelled, bw_team_units(args), NULL, &j->data, &error) != BW_OK)
+        return bw_team_refusal(team, args->operands[0], &error);
+    bw_team_close(team);
+    code = choose_change(args, &j->data);
+    return code == BW_EXIT_OK ? deliver(args, j) : code;
 }
 
 static int run(const bw_args *args) {
     job *j = calloc(1, sizeof *j);
-    if (!j) return no_memory();
-    const int code = run_job(args, j);
-    free(j->entries);
-    free(j->forecast);
-    free(j->games);
-    free(j->revisions);
-    free(j->game_names);
-    free(j->revision_names);
+    if (!j) {
+        bw_say_error("there is not enough memory for the review.");
+        return BW_EXIT_LIMIT;
+    }
+    const int code = review(args, j);
+    bw_review_drop(&j->data);
     free(j);
     return code;
 }

@@ -2,7 +2,7 @@
 /// team show: what the file holds, counted, and the roster.
 #include "cli/out.h"
 #include "cli/team_file.h"
-#include "cli/team_json.h"
+#include "report/team_json.h"
 #include "team/breaks.h"
 #include "team/games.h"
 #include "team/quiz.h"

@@ -69,7 +69,7 @@ static bool few_enough(const char *text, size_t length, size_t *at) {
     return true;
 }
 
-bw_status bw_document_parse(const char *text, size_t length, bw_scheme *scheme, bw_error *error) {
+bw_status bw_tree_parse(const char *text, size_t length, bw_tree *tree, bw_error *error) {
     if (length == 0) return fail(error, BW_BAD_INPUT, "the file is empty; a scheme begins with {");
     if (length > BW_DOCUMENT_BYTES) {
         return fail(error, BW_LIMIT, "the file is larger than a scheme can be (1 MB)");
@@ -100,18 +100,26 @@ bw_status bw_document_parse(const char *text, size_t length, bw_scheme *scheme, 
         bw_explain(&source, at, &why, error);
         return error->status;
     }
-    bw_tree *tree = malloc(sizeof *tree);
-    if (!tree) {
-        json_decref(root);
-        return fail(error, BW_NO_ROOM, "there is not enough memory to read the file");
-    }
     bw_tree_begin(tree);
     feed(tree, root);
     json_decref(root);
-    bw_tree_finish(tree);
-    bw_status status = bw_scheme_read(tree, scheme, error);
+    if (bw_tree_finish(tree)) return BW_OK;
+    *error = tree->error;
+    bw_source_locate(&source, error->pointer, &error->line, &error->column);
+    return error->status;
+}
+
+bw_status bw_document_parse(const char *text, size_t length, bw_scheme *scheme, bw_error *error) {
+    bw_tree *tree = malloc(sizeof *tree);
+    if (!tree) return fail(error, BW_NO_ROOM, "there is not enough memory to read the file");
+    bw_status status = bw_tree_parse(text, length, tree, error);
+    if (status == BW_OK) {
+        status = bw_scheme_read(tree, scheme, error);
+        const bw_source source = {(char *)text, length};
+        if (status != BW_OK)
+            bw_source_locate(&source, error->pointer, &error->line, &error->column);
+    }
     free(tree);
-    if (status != BW_OK) bw_source_locate(&source, error->pointer, &error->line, &error->column);
     return status;
 }
 

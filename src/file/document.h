@@ -4,7 +4,7 @@
 #define BW_FILE_DOCUMENT_H
 
 #include "core/scheme.h"
-#include "scheme/error.h"
+#include "scheme/tree.h"
 #include <stddef.h>
 
 /// The text a scheme was read from, kept so that later findings can name line and column.
@@ -16,6 +16,10 @@ typedef struct bw_source {
 /// Reads a scheme file; "-" is standard input. On failure *error says why in one sentence
 /// (BW_BAD_INPUT, BW_LIMIT, or BW_FILE when it cannot be read) and *source is empty.
 bw_status bw_document_load(const char *path, bw_scheme *scheme, bw_source *source, bw_error *error);
+
+/// Reads any JSON into a tree, which keeps the limits (scheme/tree.h). On failure *error says why, with
+/// line and column.
+bw_status bw_tree_parse(const char *text, size_t length, bw_tree *tree, bw_error *error);
 
 /// Reads a scheme from text in memory.
 /// The text may hold anything; it is not changed.

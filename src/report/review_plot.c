@@ -1,17 +1,23 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 /// Rates on one scale: what was seen filled, with its interval; what a model says hollow.
+#include "core/maths.h"
 #include "draw/path.h"
 #include "report/pages_part.h"
 #include "report/review_part.h"
 
-static const double label_width = 186, count_width = 58, row_height = 15.5, scale_height = 24;
+static const double count_width = 58, row_height = 15.5, scale_height = 24;
+
+/// Room for the labels: less on a narrow page.
+static double label_width(const bw_sheet *sheet) {
+    return bw_min(186, 0.36 * sheet->block.width);
+}
 
 typedef struct axis {
     double x, width;
 } axis;
 
 static axis axis_of(const bw_sheet *sheet) {
-    const double left = sheet->block.x + label_width + count_width;
+    const double left = sheet->block.x + label_width(sheet) + count_width;
     return (axis){left, sheet->block.x + sheet->block.width - left - 8};
 }
 
@@ -62,7 +68,7 @@ static void put_row(const bw_sheet *sheet, const axis *a, const bw_plot_row *row
     bw_ink *ink = sheet->ink;
     char line[40];
     bw_line_of(ink, BW_ROLE_TEXT, BW_REGULAR, BW_TYPE_SMALL, sheet->block.x, y + 3.5,
-               label_width - 6, row->label);
+               label_width(sheet) - 6, row->label);
     bw_text t = bw_text_in(line, sizeof line);
     bw_put_int(&t, row->seen.hits);
     bw_put(&t, " of ");

@@ -102,6 +102,10 @@ bw_saying bw_may_say(int cases);
 /// "none in 15; could still be up to 20 in 100"; "no breaks". `what` names a case in the last, such as "breaks".
 void bw_say_count(bw_count count, const char *what, bw_text *out);
 
+/// "shot saved, 7 s, 3 passes, shot from 4.0 yd left, 9.0 yd out, out of place: TL, 12": a break without its
+/// numbers, its number and its note.
+void bw_say_entry(const bw_entry *entry, bw_units units, bw_text *out);
+
 /// The difference of two rates in a sentence: whether it is more than chance, and within what.
 void bw_say_difference(bw_count now, bw_count before, bw_text *out);
 

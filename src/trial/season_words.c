@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 /// How counts are said: never a bare rate.
 #include "core/maths.h"
+#include "scheme/caption.h"
 #include "trial/season.h"
 #include "trial/words.h"
 
@@ -84,4 +85,26 @@ void bw_say_difference(bw_count now, bw_count before, bw_text *out) {
                     "who was on changed too.");
     else
         bw_put(out, "Too few to say whether the change did it.");
+}
+
+void bw_say_entry(const bw_entry *e, bw_units units, bw_text *out) {
+    bw_put(out, bw_outcome_words(e->outcome));
+    if (!(e->seconds < 0)) {
+        bw_put(out, ", ");
+        bw_put_number(out, e->seconds, 1);
+        bw_put(out, " s");
+    }
+    if (e->passes >= 0) {
+        bw_put(out, ", ");
+        bw_put_int(out, e->passes);
+        bw_put(out, e->passes == 1 ? " pass" : " passes");
+    }
+    if (e->shot_known) {
+        bw_put(out, ", shot from ");
+        bw_say_place(units, e->shot, out);
+    }
+    for (int i = 0; i < e->out_count; i++) {
+        bw_put(out, i == 0 ? ", out of place: " : ", ");
+        bw_put(out, e->out[i]);
+    }
 }

@@ -117,7 +117,7 @@ talks "28 letters and digits"
 run 0 team game "$file" 2026-04-11 "Gullhaven Petrels" --field home
 expect "1"
 run 0 log "$file" add 6v4 save --seconds 7 --passes 3 --shot 4,9 --out TL,12 --game 1
-expect "6v4  shot saved, 7 s, 3 passes, shot from 4,9 yd, out of place: TL, 12"
+expect "6v4  shot saved, 7 s, 3 passes, shot from 4.0 yd right, 9.0 yd out, out of place: TL, 12"
 run 0 log "$file" add 5v4 forced --against "Gullhaven Petrels" --date 2026-04-11 --id phone-1
 run 0 log "$file" add 5v4 forced --id phone-1
 talks "is number 2 already"

@@ -1,15 +1,17 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 /// What the model forecasts for logged breaks.
-#ifndef BW_CLI_REVIEW_FORECAST_H
-#define BW_CLI_REVIEW_FORECAST_H
+#ifndef BW_REPORT_REVIEW_FORECAST_H
+#define BW_REPORT_REVIEW_FORECAST_H
 
 #include "core/entry.h"
 #include "team/team.h"
+#include <stdatomic.h>
 
 /// Fills forecast[count] with the chance of a goal within ten seconds, typical play, of each break: a mean
 /// over attack sets and ball starts for its numbers under the scheme of its day (the newest when none is
 /// noted); negative where the scheme has no stage for the numbers. Each pair of numbers and revision is
-/// played once. BW_EXIT_OK, or the code after saying what is wrong.
-int bw_forecast_breaks(bw_team *team, const bw_entry *entries, int count, double *forecast);
+/// played once. BW_NO_ROOM without memory; BW_LIMIT once *cancel (NULL: never) is true.
+bw_status bw_forecast_breaks(bw_team *team, const bw_entry *entries, int count,
+                             const atomic_bool *cancel, double *forecast);
 
 #endif

@@ -1,7 +1,6 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include "cli/review_forecast.h"
-#include "cli/command.h"
-#include "cli/say.h"
+#include "report/review_forecast.h"
+
 #include "core/scheme.h"
 #include "team/revisions.h"
 #include "tune/judge.h"
@@ -71,16 +70,17 @@ static double chance_of(player *p, const bw_entry *e) {
     return k->chance;
 }
 
-int bw_forecast_breaks(bw_team *team, const bw_entry *entries, int count, double *forecast) {
+bw_status bw_forecast_breaks(bw_team *team, const bw_entry *entries, int count,
+                             const atomic_bool *cancel, double *forecast) {
     player *p = calloc(1, sizeof *p);
-    if (!p) {
-        bw_say_error("there is not enough memory to play the model.");
-        return BW_EXIT_LIMIT;
-    }
+    if (!p) return BW_NO_ROOM;
     p->team = team;
-    for (int i = 0; i < count; i++)
+    bool cancelled = false;
+    for (int i = 0; i < count && !cancelled; i++) {
         forecast[i] = chance_of(p, &entries[i]);
+        cancelled = cancel && atomic_load(cancel);
+    }
     bw_judge_close(p->judge);
     free(p);
-    return BW_EXIT_OK;
+    return cancelled ? BW_LIMIT : BW_OK;
 }
