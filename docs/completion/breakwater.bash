@@ -134,6 +134,7 @@ _breakwater() {
         review:--dpi) return ;;
         review:--output|review:-o) files=1 ;;
         review:--units) words='yd m' ;;
+        board:--team) files=1 ;;
         board:--port) return ;;
         board:--minutes) return ;;
         board:--host) return ;;
@@ -158,7 +159,7 @@ _breakwater() {
                 team) words='--name --initials --spots --fixed --date --clock --field --note --revision --stage --by --apply --sheet --force --json --output --units --no-color --help --version' ;;
                 log) words='--seconds --passes --shot --out --stage --revision --game --against --date --time --note --id --last --json --output --units --no-color --help --version' ;;
                 review) words='--before --after --no-model --paper --theme --lines --format --dpi --json --output --units --no-color --help --version' ;;
-                board) words='--port --share --minutes --host --address --save --json --output --units --no-color --help --version' ;;
+                board) words='--team --port --share --minutes --host --address --save --json --output --units --no-color --help --version' ;;
                 help) words='--markdown --man --completion --json --output --units --no-color --help --version' ;;
             esac ;;
     esac

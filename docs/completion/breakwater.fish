@@ -192,6 +192,7 @@ complete -c breakwater -n '__fish_seen_subcommand_from review' -l no-color -d 'N
 complete -c breakwater -n '__fish_seen_subcommand_from review' -l help -s h -d 'Say how the verb is used, and stop'
 complete -c breakwater -n '__fish_seen_subcommand_from review' -l version -d 'Say which version this is, and stop'
 complete -c breakwater -f -n __fish_use_subcommand -a board -d 'open the board in a browser: see, move, edit, test and share a scheme'
+complete -c breakwater -n '__fish_seen_subcommand_from board' -l team -r -d 'The team file: log breaks, keep the roster, see the review'
 complete -c breakwater -n '__fish_seen_subcommand_from board' -l port -x -d 'Port on this computer; 7460 when not given, or a free one when that is taken'
 complete -c breakwater -n '__fish_seen_subcommand_from board' -l share -d 'Let devices of the local network in, by a code, for a time'
 complete -c breakwater -n '__fish_seen_subcommand_from board' -l minutes -x -d 'How long sharing lasts'

@@ -8,6 +8,7 @@
 #include "report/json_out.h"
 #include "serve/assets.h"
 #include "serve/listen.h"
+#include "team/team.h"
 #include <poll.h>
 #include <signal.h>
 #include <stdio.h>
@@ -115,9 +116,19 @@ static int read_options(const bw_args *args, bw_server_def *def) {
     return BW_EXIT_OK;
 }
 
+/// Opened once before anything is served, so that a wrong file is refused here and not on the page.
+static int look_at_team(const char *path) {
+    bw_team *team;
+    bw_error error;
+    if (bw_team_open(path, BW_TEAM_WRITE, &team, &error) != BW_OK)
+        return bw_say_refusal(path, &error);
+    bw_team_close(team);
+    return BW_EXIT_OK;
+}
+
 static int run(const bw_args *args) {
     static bw_scheme scheme;
-    bw_server_def def = {.minutes = BW_SHARE_MINUTES};
+    bw_server_def def = {.minutes = BW_SHARE_MINUTES, .team = bw_option_text(args, "team")};
     const char *save = bw_option_text(args, "save");
     if (save && args->operand_count > 0)
         return bw_usage(args->verb, "--save writes the page without a scheme; leave FILE out.");
@@ -129,6 +140,7 @@ static int run(const bw_args *args) {
             return bw_usage(args->verb, "the board saves into its file; name one instead of -.");
         code = bw_load_scheme(args, &scheme);
     }
+    if (code == BW_EXIT_OK && def.team) code = look_at_team(def.team);
     if (code != BW_EXIT_OK) return code;
     catch_signals();
     char room[200];
@@ -144,6 +156,10 @@ static int run(const bw_args *args) {
 }
 
 static const bw_option options[] = {
+    {.name = "team",
+     .value = "TEAM",
+     .file = true,
+     .help = "The team file: log breaks, keep the roster, see the review"},
     {.name = "port",
      .value = "N",
      .help = "Port on this computer; 7460 when not given, or a free one when that is taken"},
@@ -178,10 +194,18 @@ const bw_command bw_command_board = {
         "Devices that joined can look and answer quizzes, nothing else; the page lists them and "
         "removes them. Sharing is plain HTTP: others on the same Wi-Fi can read what is sent. Put "
         "no surnames or birth dates into what you share.\n\n"
+        "With --team the page has three more tabs: Log, for the sideline, with at most three taps "
+        "a "
+        "break; Roster; and Review. Breaks are kept in the browser until they are in the team "
+        "file, "
+        "so none is lost when the program stops; what is not in the file yet is sent when the page "
+        "is opened again from the same port. Players' devices see nothing of the team file.\n\n"
         "Nothing is sent anywhere else. With --json: {\"address\",\"port\"}.",
-    .examples = "breakwater board mine.json # the board on a scheme\n"
-                "breakwater board mine.json --share --minutes 45 # and for the team's devices\n"
-                "breakwater board --save board.html # one page that works without the program\n",
+    .examples =
+        "breakwater board mine.json # the board on a scheme\n"
+        "breakwater board mine.json --share --minutes 45 # and for the team's devices\n"
+        "breakwater board mine.json --team terns.team # and the team file: log, roster, review\n"
+        "breakwater board --save board.html # one page that works without the program\n",
     .options = options,
     .option_count = BW_COUNT(options),
     .run = run,

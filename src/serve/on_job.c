@@ -34,7 +34,8 @@ static bw_reply no_job(void) {
 bw_reply bw_on_job_start(bw_site *site, bw_ask *ask) {
     bw_work *work;
     bw_error error;
-    const bw_status status = bw_work_read(&ask->target, ask->body, ask->length, &work, &error);
+    const bw_status status =
+        bw_work_read(&ask->target, site->team, ask->body, ask->length, &work, &error);
     if (status == BW_NO_ROOM) return bw_reply_error(500, &error);
     if (status != BW_OK) return bw_reply_error(422, &error);
     const int id = bw_job_start(&site->job, work);

@@ -25,6 +25,7 @@ bw_reply bw_on_hello(bw_site *site, bw_ask *ask) {
     bw_reply_put_bool(&out.json, "shared", ask->door->shared);
     bw_reply_put_bool(&out.json, "scheme", site->store.path != NULL);
     const bool coach = ask->session && ask->session->rights == BW_COACH;
+    bw_reply_put_bool(&out.json, "team", coach && site->team != NULL);
     bw_reply_put_text(&out.json, "name",
                       coach && site->store.path ? bw_store_name(&site->store) : "");
     return bw_reply_json_end(&out, 200);

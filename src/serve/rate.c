@@ -1,7 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "serve/rate.h"
 
-static bw_rate_entry *entry_of(bw_rate *rate, const char *address, double now) {
+static bw_rate_entry *entry_of(bw_rate_limit *rate, const char *address, double now) {
     bw_rate_entry *oldest = &rate->list[0];
     for (int i = 0; i < BW_RATE_ADDRESSES; i++) {
         bw_rate_entry *e = &rate->list[i];
@@ -13,7 +13,7 @@ static bw_rate_entry *entry_of(bw_rate *rate, const char *address, double now) {
     return oldest;
 }
 
-bool bw_rate_allow(bw_rate *rate, const char *address, double now) {
+bool bw_rate_allow(bw_rate_limit *rate, const char *address, double now) {
     bw_rate_entry *e = entry_of(rate, address, now);
     const double gained = (now - e->last) * rate->per_second;
     e->left = e->left + gained < rate->burst ? e->left + gained : rate->burst;

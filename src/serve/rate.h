@@ -13,12 +13,12 @@ typedef struct bw_rate_entry {
     double last; ///< s
 } bw_rate_entry;
 
-typedef struct bw_rate {
+typedef struct bw_rate_limit {
     double burst, per_second;
     bw_rate_entry list[BW_RATE_ADDRESSES];
-} bw_rate;
+} bw_rate_limit;
 
 /// Counts one request of an address. False when it asks too often.
-bool bw_rate_allow(bw_rate *rate, const char *address, double now);
+bool bw_rate_allow(bw_rate_limit *rate, const char *address, double now);
 
 #endif

@@ -5,7 +5,7 @@
 #include "scheme/tree.h"
 #include <string.h>
 
-enum { SMALL = 64 };
+enum { SMALL = 64, FORM = 4096 };
 
 static const bw_route routes[] = {
     {"GET", "/api/hello", BW_STRANGER, 0, bw_on_hello},
@@ -19,6 +19,15 @@ static const bw_route routes[] = {
     {"DELETE", "/api/devices/#", BW_COACH, 0, bw_on_remove},
     {"GET", "/api/answers", BW_COACH, 0, bw_on_answers},
     {"POST", "/api/answers", BW_PLAYER, BW_ANSWER_SIZE, bw_on_answers_post},
+    {"GET", "/api/team", BW_COACH, 0, bw_on_team},
+    {"POST", "/api/team/games", BW_COACH, FORM, bw_on_game},
+    {"POST", "/api/team/players", BW_COACH, FORM, bw_on_player},
+    {"POST", "/api/team/splits", BW_COACH, FORM, bw_on_split},
+    {"GET", "/api/team/entries", BW_COACH, 0, bw_on_entries},
+    {"POST", "/api/team/entries", BW_COACH, BW_SENT_ROOM, bw_on_entries_post},
+    {"PUT", "/api/team/entries/#", BW_COACH, FORM, bw_on_entry_change},
+    {"DELETE", "/api/team/entries/#", BW_COACH, 0, bw_on_entry_remove},
+    {"GET", "/api/team/review", BW_COACH, 0, bw_on_review},
     {"POST", "/api/jobs", BW_COACH, BW_DOCUMENT_BYTES, bw_on_job_start},
     {"GET", "/api/jobs/#", BW_COACH, 0, bw_on_job},
     {"DELETE", "/api/jobs/#", BW_COACH, 0, bw_on_job_cancel},
@@ -48,6 +57,7 @@ static const char *methods_of(bool get, bool put, bool post, bool delete) {
     if (get && post) return "GET, HEAD, POST";
     if (get && delete) return "GET, HEAD, DELETE";
     if (get) return "GET, HEAD";
+    if (put) return "PUT, DELETE";
     return post ? "POST" : "DELETE";
 }
 

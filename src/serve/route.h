@@ -5,6 +5,9 @@
 
 #include "serve/site.h"
 
+/// Breaks in one request, and bytes of it.
+enum { BW_SENT_MAX = 50, BW_SENT_ROOM = 64 * 1024 };
+
 typedef struct bw_route {
     const char *method;
     const char *path; ///< "#" stands for a number from 1
@@ -31,6 +34,15 @@ bw_reply bw_on_share_stop(bw_site *site, bw_ask *ask);
 bw_reply bw_on_remove(bw_site *site, bw_ask *ask);
 bw_reply bw_on_answers(bw_site *site, bw_ask *ask);
 bw_reply bw_on_answers_post(bw_site *site, bw_ask *ask);
+bw_reply bw_on_team(bw_site *site, bw_ask *ask);
+bw_reply bw_on_game(bw_site *site, bw_ask *ask);
+bw_reply bw_on_player(bw_site *site, bw_ask *ask);
+bw_reply bw_on_split(bw_site *site, bw_ask *ask);
+bw_reply bw_on_entries(bw_site *site, bw_ask *ask);
+bw_reply bw_on_entries_post(bw_site *site, bw_ask *ask);
+bw_reply bw_on_entry_change(bw_site *site, bw_ask *ask);
+bw_reply bw_on_entry_remove(bw_site *site, bw_ask *ask);
+bw_reply bw_on_review(bw_site *site, bw_ask *ask);
 bw_reply bw_on_job_start(bw_site *site, bw_ask *ask);
 bw_reply bw_on_job(bw_site *site, bw_ask *ask);
 bw_reply bw_on_job_file(bw_site *site, bw_ask *ask);

@@ -82,7 +82,7 @@ bw_server *bw_server_open(const bw_server_def *def, bw_text *why) {
     house->clock_self = def->clock_self;
     pthread_mutex_init(&house->lock, NULL);
     bw_slow_open(&house->slow);
-    bw_site_open(&house->site, def->file);
+    bw_site_open(&house->site, def->file, def->team);
     if (def->share) bw_share_want(&house->site.share, def->minutes, now_of(server));
     if (open_own(server, why)) return server;
     bw_server_close(server);

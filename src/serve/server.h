@@ -11,6 +11,7 @@ enum { BW_PORT = 7460, BW_PORT_MIN = 1024, BW_PORT_MAX = 65535 };
 
 typedef struct bw_server_def {
     const char *file;    ///< scheme on the disk; NULL: none
+    const char *team;    ///< team file; NULL: none
     int port;            ///< 0: BW_PORT, or any free one when that is taken
     bool share;          ///< begin to share at once
     int minutes;         ///< sharing ends by itself after these

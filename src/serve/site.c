@@ -6,9 +6,10 @@
 #include "serve/route.h"
 #include <string.h>
 
-void bw_site_open(bw_site *site, const char *path) {
+void bw_site_open(bw_site *site, const char *path, const char *team) {
     memset(site, 0, sizeof *site);
     site->store.path = path;
+    site->team = team;
     site->rate.burst = 200;
     site->rate.per_second = 40;
     bw_job_open(&site->job);

@@ -15,10 +15,11 @@
 
 typedef struct bw_site {
     bw_store store;
+    const char *team; ///< the team file; NULL: the board was opened without one
     bw_sessions sessions;
     bw_share share;
     bw_inbox inbox;
-    bw_rate rate;
+    bw_rate_limit rate;
     bw_job job;
 } bw_site;
 
@@ -41,7 +42,8 @@ typedef struct bw_ask {
     size_t length;
 } bw_ask;
 
-void bw_site_open(bw_site *site, const char *path);
+/// The scheme file and the team file it is opened on; NULL: none.
+void bw_site_open(bw_site *site, const char *path, const char *team);
 void bw_site_close(bw_site *site);
 
 /// Looks at a request before its body comes. 0: let it come, at most *room bytes; otherwise *answer is

@@ -6,6 +6,7 @@
 #include "draw/book.h"
 #include "file/document.h"
 #include "report/pages.h"
+#include "report/review_board.h"
 #include "report/sample_danger.h"
 #include "report/strip.h"
 #include "report/test_json.h"
@@ -110,17 +111,19 @@ static bw_status make_strip(bw_work *w, bw_press *press, bw_bytes *result, bw_te
 static const char json[] = "application/json", pdf[] = "application/pdf";
 
 static const bw_work_kind kinds[] = {
-    {"test", json, "json", NULL, make_test},
-    {"book", pdf, "pdf", NULL, make_book},
-    {"report", pdf, "pdf", NULL, make_report},
-    {"strip", pdf, "pdf", NULL, make_strip},
-    {"packet", pdf, "pdf", NULL, bw_make_packet},
-    {"cards", pdf, "pdf", NULL, bw_make_cards},
-    {"quiz", pdf, "pdf", NULL, bw_make_quiz},
-    {"wall", pdf, "pdf", NULL, bw_make_wall},
-    {"film", "video/mp4", "mp4", NULL, bw_make_film},
-    {"tune", json, "json", bw_work_read_tuning, bw_make_tuning},
-    {"tune-sheets", pdf, "pdf", bw_work_read_tuning, bw_make_tuning_sheets},
+    {"test", json, "json", NULL, make_test, false},
+    {"book", pdf, "pdf", NULL, make_book, false},
+    {"report", pdf, "pdf", NULL, make_report, false},
+    {"strip", pdf, "pdf", NULL, make_strip, false},
+    {"packet", pdf, "pdf", NULL, bw_make_packet, false},
+    {"cards", pdf, "pdf", NULL, bw_make_cards, false},
+    {"quiz", pdf, "pdf", NULL, bw_make_quiz, false},
+    {"wall", pdf, "pdf", NULL, bw_make_wall, false},
+    {"film", "video/mp4", "mp4", NULL, bw_make_film, false},
+    {"tune", json, "json", bw_work_read_tuning, bw_make_tuning, false},
+    {"tune-sheets", pdf, "pdf", bw_work_read_tuning, bw_make_tuning_sheets, false},
+    {"review", json, "json", NULL, bw_make_review, true},
+    {"review-pages", pdf, "pdf", NULL, bw_make_review_pages, true},
 };
 
 const bw_work_kind *bw_work_kind_at(int index) {
@@ -132,6 +135,25 @@ static const bw_work_kind *find_kind(const char *id) {
         if (bw_same(kinds[i].id, id)) return &kinds[i];
     }
     return NULL;
+}
+
+/// A review needs no scheme: the team file has them all.
+static bw_status read_review(const bw_target *target, bw_work *w, bw_error *error) {
+    int seen = 0;
+    if (!w->team) {
+        *error = (bw_error){.status = BW_BAD_INPUT,
+                            .message = "The board was opened without a team file"};
+        return BW_BAD_INPUT;
+    }
+    if (!bw_target_number(target, "seen", 0, 1, 0, &seen) ||
+        !bw_target_number(target, "width", BW_REVIEW_NARROW, BW_REVIEW_WIDE, BW_REVIEW_WIDE,
+                          &w->width)) {
+        *error = (bw_error){.status = BW_BAD_INPUT,
+                            .message = "width is from 300 to 640, and seen is 0 or 1"};
+        return BW_BAD_INPUT;
+    }
+    w->seen_only = seen != 0;
+    return bw_work_read_look(target, w, error);
 }
 
 static bw_status read_into(const bw_target *target, const char *body, size_t length, bw_work *w,
@@ -148,6 +170,7 @@ static bw_status read_into(const bw_target *target, const char *body, size_t len
         }
         return BW_BAD_INPUT;
     }
+    if (w->kind->of_team) return read_review(target, w, error);
     bw_status status = bw_document_parse(body, length, &w->scheme, error);
     if (status == BW_OK) status = bw_work_read_break(target, w, error);
     if (status == BW_OK && w->kind->read) status = w->kind->read(w, error);
@@ -158,14 +181,15 @@ static bw_status read_into(const bw_target *target, const char *body, size_t len
     return status;
 }
 
-bw_status bw_work_read(const bw_target *target, const char *body, size_t length, bw_work **out,
-                       bw_error *error) {
+bw_status bw_work_read(const bw_target *target, const char *team, const char *body, size_t length,
+                       bw_work **out, bw_error *error) {
     *error = (bw_error){.status = BW_OK};
     *out = calloc(1, sizeof **out);
     if (!*out) {
         *error = (bw_error){.status = BW_NO_ROOM, .message = "There is not enough memory"};
         return BW_NO_ROOM;
     }
+    (*out)->team = team;
     const bw_status status = read_into(target, body, length, *out, error);
     if (status != BW_OK) {
         free(*out);

@@ -45,7 +45,7 @@ static bw_status read_names(const bw_target *target, const bw_work *w, const bw_
     return BW_OK;
 }
 
-static bw_status read_look(const bw_target *target, bw_work *w, bw_error *error) {
+bw_status bw_work_read_look(const bw_target *target, bw_work *w, bw_error *error) {
     const char *level = bw_target_value(target, "level"), *theme = bw_target_value(target, "theme");
     const char *paper = bw_target_value(target, "paper");
     w->level = level ? bw_level_find(level) : NULL;
@@ -78,5 +78,5 @@ bw_status bw_work_read_break(const bw_target *target, bw_work *w, bw_error *erro
     w->def.seed = (uint64_t)seed;
     w->alone = quick != 0;
     status = read_late(target, w, error);
-    return status == BW_OK ? read_look(target, w, error) : status;
+    return status == BW_OK ? bw_work_read_look(target, w, error) : status;
 }

@@ -97,7 +97,7 @@ int LLVMFuzzerTestOneInput(const uint8_t *data, size_t size) {
         bw_heads_note(&ask.heads, line, value);
     }
     if (at < end) at++;
-    bw_site_open(&site, NULL);
+    bw_site_open(&site, NULL, NULL);
     site.share.open = true;
     must(bw_join_renew(&site.share.join, 0) && bw_sessions_launch(&site.sessions), "secrets");
     ask_site(&site, &ask, at, (size_t)(end - at));

@@ -126,12 +126,13 @@ static inline void test_member(const char *key, char *out, size_t room) {
     snprintf(out, room, "%.*s", (int)strcspn(at, "\""), at);
 }
 
-/// Opens a server, its coach let in.
-static inline bool desk_open(desk *d, const char *file, bool share) {
+/// Opens a server on a scheme file and a team file, its coach let in.
+static inline bool desk_open_team(desk *d, const char *file, const char *team, bool share) {
     memset(d, 0, sizeof *d);
     char room[300], secret[40];
     bw_text why = bw_text_in(room, sizeof room);
     const bw_server_def def = {.file = file,
+                               .team = team,
                                .share = share,
                                .minutes = 30,
                                .host = "club.test",
@@ -153,6 +154,10 @@ static inline bool desk_open(desk *d, const char *file, bool share) {
     snprintf(d->secret, sizeof d->secret, "Breakwater-Secret: %s\r\n", secret);
     snprintf(d->both, sizeof d->both, "%s%s", d->origin, d->secret);
     return strlen(secret) == 32;
+}
+
+static inline bool desk_open(desk *d, const char *file, bool share) {
+    return desk_open_team(d, file, NULL, share);
 }
 
 static inline void desk_close(desk *d) {

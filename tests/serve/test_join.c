@@ -134,7 +134,7 @@ static void there_is_an_end_of_places(void) {
 }
 
 static void a_burst_is_let_through_and_then_so_many_a_second(void) {
-    static bw_rate rate = {.burst = 10, .per_second = 2};
+    static bw_rate_limit rate = {.burst = 10, .per_second = 2};
     int through = 0;
     for (int i = 0; i < 30; i++)
         through += bw_rate_allow(&rate, "10.0.0.1", 100);

@@ -1,0 +1,161 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+/// The log: breaks read, sent in, put right and taken out.
+#include "report/team_json.h"
+#include "serve/route.h"
+#include "serve/team_desk.h"
+#include "serve/team_form.h"
+#include <stdlib.h>
+
+static bw_reply no_memory(void) {
+    return bw_reply_words(500, "There is no memory left.");
+}
+
+bw_reply bw_on_entries(bw_site *site, bw_ask *ask) {
+    bw_reply answer;
+    bw_error error;
+    bw_entry *list = NULL;
+    int count, game;
+    if (!bw_target_number(&ask->target, "game", 1, 999999, 0, &game))
+        return bw_reply_words(400, "game is the number of a game.");
+    bw_team *team = bw_desk_open(site, BW_TEAM_READ, &answer);
+    if (!team) return answer;
+    const bw_status status =
+        bw_team_entries(team, &(bw_entry_filter){.game = game}, &list, &count, &error);
+    bw_team_close(team);
+    if (status != BW_OK) return bw_desk_refusal(&error);
+    bw_reply_json out;
+    answer = no_memory();
+    if (bw_reply_json_begin(&out)) {
+        free(answer.own.data);
+        bw_json_key(&out.json, "entries");
+        bw_json_open(&out.json, '[');
+        for (int i = 0; i < count; i++)
+            bw_json_entry(&out.json, &list[i], BW_METRES);
+        bw_json_close(&out.json, ']');
+        answer = bw_reply_json_end(&out, 200);
+    }
+    free(list);
+    return answer;
+}
+
+/// Breaks of one request, each with what became of it.
+typedef struct batch {
+    int count;
+    bw_sent_entry sent[BW_SENT_MAX];
+    bw_entry entries[BW_SENT_MAX];
+    bool fresh[BW_SENT_MAX];
+} batch;
+
+static bool read_batch(const bw_form *form, batch *b) {
+    static const char *const keys[] = {"entries"};
+    int32_t list;
+    if (!bw_form_object(form, "what is sent", keys, 1) ||
+        !bw_form_list(form, "entries", BW_SENT_MAX, &list))
+        return false;
+    if (!list) return bw_form_refuse(form, "entries", "is missing");
+    const bw_tree_node *nodes = form->tree->nodes;
+    for (int32_t i = nodes[list].first; i; i = nodes[i].next) {
+        if (!bw_form_entry(&(bw_form){form->tree, i, form->error}, &b->sent[b->count]))
+            return false;
+        b->count++;
+    }
+    return true;
+}
+
+static bw_status put_game(bw_team *team, bw_sent_entry *sent, bw_error *error) {
+    if (!sent->named) return BW_OK;
+    const bw_status status = bw_team_put_game(team, &sent->game, error);
+    sent->entry.game = sent->game.id;
+    return status;
+}
+
+/// Games and breaks in one change.
+static bw_status store(bw_team *team, batch *b, bw_error *error) {
+    int added;
+    bw_status status = bw_team_begin(team, error);
+    if (status != BW_OK) return status;
+    for (int i = 0; i < b->count && status == BW_OK; i++) {
+        status = put_game(team, &b->sent[i], error);
+        b->entries[i] = b->sent[i].entry;
+    }
+    if (status == BW_OK)
+        status = bw_team_add_entries(team, b->entries, b->count, b->fresh, &added, error);
+    return bw_team_end(team, status, error);
+}
+
+static bw_reply tell(const batch *b) {
+    bw_reply_json out;
+    if (!bw_reply_json_begin(&out)) return no_memory();
+    bw_json_key(&out.json, "entries");
+    bw_json_open(&out.json, '[');
+    for (int i = 0; i < b->count; i++) {
+        bw_json_open(&out.json, '{');
+        bw_reply_put_text(&out.json, "id", b->entries[i].client);
+        bw_reply_put_number(&out.json, "number", (double)b->entries[i].order);
+        bw_reply_put_bool(&out.json, "fresh", b->fresh[i]);
+        bw_json_close(&out.json, '}');
+    }
+    bw_json_close(&out.json, ']');
+    return bw_reply_json_end(&out, 200);
+}
+
+static bw_reply take(bw_site *site, bw_ask *ask, batch *b) {
+    bw_reply answer;
+    bw_error error;
+    bw_form form;
+    bw_tree *tree = bw_desk_read(ask, &form, &error, &answer);
+    if (!tree) return answer;
+    const bool read = read_batch(&form, b);
+    free(tree);
+    if (!read) return bw_desk_refusal(&error);
+    bw_team *team = bw_desk_open(site, BW_TEAM_WRITE, &answer);
+    if (!team) return answer;
+    const bw_status status = store(team, b, &error);
+    bw_team_close(team);
+    return status == BW_OK ? tell(b) : bw_desk_refusal(&error);
+}
+
+bw_reply bw_on_entries_post(bw_site *site, bw_ask *ask) {
+    batch *b = calloc(1, sizeof *b);
+    if (!b) return no_memory();
+    const bw_reply answer = take(site, ask, b);
+    free(b);
+    return answer;
+}
+
+/// The game, if it was named, and the break in one change. A break keeps the id it was logged under.
+static bw_status change(bw_team *team, bw_sent_entry *sent, bw_error *error) {
+    bw_status status = bw_team_begin(team, error);
+    if (status != BW_OK) return status;
+    status = put_game(team, sent, error);
+    if (status == BW_OK) status = bw_team_change_entry(team, &sent->entry, error);
+    return bw_team_end(team, status, error);
+}
+
+bw_reply bw_on_entry_change(bw_site *site, bw_ask *ask) {
+    bw_reply answer;
+    bw_error error;
+    bw_form form;
+    bw_sent_entry sent;
+    bw_tree *tree = bw_desk_read(ask, &form, &error, &answer);
+    if (!tree) return answer;
+    const bool read = bw_form_entry(&form, &sent);
+    free(tree);
+    if (!read) return bw_desk_refusal(&error);
+    sent.entry.order = ask->id;
+    bw_team *team = bw_desk_open(site, BW_TEAM_WRITE, &answer);
+    if (!team) return answer;
+    const bw_status status = change(team, &sent, &error);
+    bw_team_close(team);
+    return status == BW_OK ? bw_reply_words(200, "Put right.") : bw_desk_refusal(&error);
+}
+
+bw_reply bw_on_entry_remove(bw_site *site, bw_ask *ask) {
+    bw_reply answer;
+    bw_error error;
+    bw_team *team = bw_desk_open(site, BW_TEAM_WRITE, &answer);
+    if (!team) return answer;
+    const bw_status status = bw_team_remove_entry(team, ask->id, &error);
+    bw_team_close(team);
+    return status == BW_OK ? bw_reply_words(200, "Taken out.") : bw_desk_refusal(&error);
+}

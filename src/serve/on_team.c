@@ -1,0 +1,185 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+/// What the team file holds beside its breaks: games, revisions, players and their sprints.
+#include "report/team_json.h"
+#include "serve/route.h"
+#include "serve/team_desk.h"
+#include "serve/team_form.h"
+#include "team/revisions.h"
+#include "team/settings.h"
+#include <stdlib.h>
+
+/// Setting that tells this team's file from another's, so that breaks which a browser still holds never
+/// go into the wrong one.
+static const char mark_name[] = "mark";
+
+static bw_status find_mark(bw_team *team, char mark[BW_SECRET_SIZE], bw_error *error) {
+    bw_status status = bw_team_setting(team, mark_name, mark, BW_SECRET_SIZE, error);
+    if (status != BW_OK || mark[0]) return status;
+    if (!bw_secret_make(mark)) {
+        *error = (bw_error){.status = BW_FILE, .message = "the system has no random numbers"};
+        return BW_FILE;
+    }
+    return bw_team_set(team, mark_name, mark, error);
+}
+
+static bw_status put_games(bw_team *team, bw_json *json, bw_error *error) {
+    bw_game *games;
+    int count;
+    const bw_status status = bw_team_games(team, &games, &count, error);
+    bw_json_key(json, "games");
+    bw_json_open(json, '[');
+    for (int i = 0; status == BW_OK && i < count; i++) {
+        bw_json_open(json, '{');
+        bw_reply_put_number(json, "id", (double)games[i].id);
+        bw_reply_put_text(json, "date", games[i].date);
+        bw_reply_put_text(json, "opponent", games[i].opponent);
+        bw_reply_put_text(json, "field", games[i].field);
+        bw_json_close(json, '}');
+    }
+    bw_json_close(json, ']');
+    free(games);
+    return status;
+}
+
+static bw_status put_revisions(bw_team *team, bw_json *json, bw_error *error) {
+    bw_revision *list;
+    int count;
+    const bw_status status = bw_team_revisions(team, &list, &count, error);
+    bw_json_key(json, "revisions");
+    bw_json_open(json, '[');
+    for (int i = 0; status == BW_OK && i < count; i++) {
+        bw_json_open(json, '{');
+        bw_reply_put_number(json, "id", (double)list[i].id);
+        bw_reply_put_text(json, "scheme", list[i].scheme);
+        bw_reply_put_text(json, "note", list[i].note);
+        bw_json_close(json, '}');
+    }
+    bw_json_close(json, ']');
+    free(list);
+    return status;
+}
+
+static bw_status put_players(bw_team *team, bw_json *json, bw_error *error) {
+    bw_player *list;
+    int count;
+    const bw_status status = bw_team_players(team, &list, &count, error);
+    bw_json_key(json, "players");
+    bw_json_open(json, '[');
+    for (int i = 0; status == BW_OK && i < count; i++)
+        bw_json_player(json, &list[i]);
+    bw_json_close(json, ']');
+    free(list);
+    return status;
+}
+
+static bw_status put_splits(bw_team *team, bw_json *json, bw_error *error) {
+    bw_timed_split *list;
+    int count;
+    const bw_status status = bw_team_splits(team, -1, &list, &count, error);
+    bw_json_key(json, "splits");
+    bw_json_open(json, '[');
+    for (int i = 0; status == BW_OK && i < count; i++) {
+        bw_json_open(json, '{');
+        bw_reply_put_number(json, "jersey", list[i].jersey);
+        bw_reply_put_text(json, "date", list[i].date);
+        bw_reply_put_number(json, "distance_m", list[i].distance);
+        bw_reply_put_number(json, "seconds", list[i].seconds);
+        bw_reply_put_text(json, "clock", list[i].clock);
+        bw_json_close(json, '}');
+    }
+    bw_json_close(json, ']');
+    free(list);
+    return status;
+}
+
+static bw_status put_all(bw_team *team, bw_json *json, bw_error *error) {
+    char mark[BW_SECRET_SIZE], name[BW_SETTING_SIZE];
+    bool names = false;
+    bw_status status = find_mark(team, mark, error);
+    if (status == BW_OK) status = bw_team_setting(team, BW_SETTING_TEAM, name, sizeof name, error);
+    if (status == BW_OK) status = bw_team_names(team, &names, error);
+    if (status != BW_OK) return status;
+    bw_reply_put_text(json, "mark", mark);
+    bw_reply_put_text(json, "name", name);
+    bw_reply_put_bool(json, "full_names", names);
+    status = put_games(team, json, error);
+    if (status == BW_OK) status = put_revisions(team, json, error);
+    if (status == BW_OK) status = put_players(team, json, error);
+    return status == BW_OK ? put_splits(team, json, error) : status;
+}
+
+bw_reply bw_on_team(bw_site *site, bw_ask *ask) {
+    (void)ask;
+    bw_reply answer;
+    bw_reply_json out;
+    bw_error error;
+    bw_team *team = bw_desk_open(site, BW_TEAM_WRITE, &answer);
+    if (!team) return answer;
+    if (!bw_reply_json_begin(&out)) {
+        bw_team_close(team);
+        return bw_reply_words(500, "There is no memory left.");
+    }
+    const bw_status status = put_all(team, &out.json, &error);
+    bw_team_close(team);
+    answer = bw_reply_json_end(&out, 200);
+    if (status == BW_OK) return answer;
+    free(answer.own.data);
+    return bw_desk_refusal(&error);
+}
+
+bw_reply bw_on_game(bw_site *site, bw_ask *ask) {
+    bw_reply answer;
+    bw_error error;
+    bw_form form;
+    bw_game game;
+    bw_tree *tree = bw_desk_read(ask, &form, &error, &answer);
+    if (!tree) return answer;
+    bw_status status = bw_form_game(&form, &game) ? BW_OK : error.status;
+    free(tree);
+    if (status != BW_OK) return bw_desk_refusal(&error);
+    bw_team *team = bw_desk_open(site, BW_TEAM_WRITE, &answer);
+    if (!team) return answer;
+    status = bw_team_put_game(team, &game, &error);
+    bw_team_close(team);
+    bw_reply_json out;
+    if (status != BW_OK) return bw_desk_refusal(&error);
+    if (!bw_reply_json_begin(&out)) return bw_reply_words(500, "There is no memory left.");
+    bw_reply_put_number(&out.json, "id", (double)game.id);
+    return bw_reply_json_end(&out, 200);
+}
+
+bw_reply bw_on_player(bw_site *site, bw_ask *ask) {
+    bw_reply answer;
+    bw_error error;
+    bw_form form;
+    bw_player player;
+    bw_tree *tree = bw_desk_read(ask, &form, &error, &answer);
+    if (!tree) return answer;
+    bw_status status = bw_form_player(&form, &player) ? BW_OK : error.status;
+    free(tree);
+    if (status != BW_OK) return bw_desk_refusal(&error);
+    bw_team *team = bw_desk_open(site, BW_TEAM_WRITE, &answer);
+    if (!team) return answer;
+    status = bw_team_put_player(team, &player, &error);
+    bw_team_close(team);
+    return status == BW_OK ? bw_reply_words(200, "Kept.") : bw_desk_refusal(&error);
+}
+
+bw_reply bw_on_split(bw_site *site, bw_ask *ask) {
+    bw_reply answer;
+    bw_error error;
+    bw_form form;
+    bw_timed_split split;
+    int added = 0;
+    bw_tree *tree = bw_desk_read(ask, &form, &error, &answer);
+    if (!tree) return answer;
+    bw_status status = bw_form_split(&form, &split) ? BW_OK : error.status;
+    free(tree);
+    if (status != BW_OK) return bw_desk_refusal(&error);
+    bw_team *team = bw_desk_open(site, BW_TEAM_WRITE, &answer);
+    if (!team) return answer;
+    status = bw_team_add_splits(team, &split, 1, &added, &error);
+    bw_team_close(team);
+    if (status != BW_OK) return bw_desk_refusal(&error);
+    return bw_reply_words(200, added ? "Kept." : "That one was known already.");
+}

@@ -1,0 +1,21 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+/// The team file while the board is open on it. It is opened anew for each request, so that other
+/// programs can work in it at the same time, and nothing of it stays in memory.
+#ifndef BW_SERVE_TEAM_DESK_H
+#define BW_SERVE_TEAM_DESK_H
+
+#include "serve/form.h"
+#include "serve/site.h"
+#include "team/team.h"
+
+/// Opens it; NULL with the refusal in *answer.
+bw_team *bw_desk_open(const bw_site *site, bw_team_mode mode, bw_reply *answer);
+
+/// What a team file's sentence is answered with.
+bw_reply bw_desk_refusal(const bw_error *error);
+
+/// Reads the body as one JSON value; the form is its root, and *tree is to be freed. NULL with the
+/// refusal in *answer.
+bw_tree *bw_desk_read(const bw_ask *ask, bw_form *form, bw_error *error, bw_reply *answer);
+
+#endif
