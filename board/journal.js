@@ -17,7 +17,7 @@ import { indexedStore, plainStore } from './store.js';
  * @property {string} text
  * @property {number} when milliseconds since 1970
  */
-/** @typedef {import('./store.js').Store} Store */
+/** @typedef {import('./store.js').Store<Entry>} Store */
 
 const version = 1; // of the entries' form
 

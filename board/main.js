@@ -10,6 +10,7 @@ import { Lessons } from './lessons.js';
 import { family } from './paint.js';
 import { loadCore } from './core.js';
 import { TestMode } from './test.js';
+import { offerTeam } from './team-modes.js';
 import { offerLooks } from './look.js';
 import { offerPictures } from './pictures.js';
 import { open } from './served.js';
@@ -27,10 +28,11 @@ async function start() {
   const board = new Board(await loadCore(await core()));
   offerLooks(board);
   offerPictures(board, { regular, bold });
-  await open(board, await demo());
+  const server = await open(board, await demo());
   board.modes.register(new Design(board));
   board.modes.register(new TestMode(board));
   board.modes.register(new Lessons(board));
+  if (server) await offerTeam(board, server);
   document.documentElement.dataset.ready = 'true';
 }
 

@@ -9,6 +9,7 @@ import { find } from './dom.js';
  * @property {string} id the fragment: `#test`
  * @property {string} name on its tab
  * @property {boolean} [alone] the field and its words are put away, and the mode has the whole width
+ * @property {boolean} [looks] the choice of look stays, although the field is put away
  * @property {() => void} [enter] it is shown now
  * @property {() => void} [leave] another will be shown
  * @property {() => void} [renew] the document changed (called while it is shown, and on entering)
@@ -55,6 +56,7 @@ export class Modes {
 
   #follow() {
     const id = location.hash.slice(1);
+    if (id.includes('=') && this.now) return; // a launch token: served.js takes it
     const mode = this.all.find((one) => one.id === id) ?? this.all[0];
     if (mode === this.now) return;
     this.now?.leave?.();
@@ -64,7 +66,8 @@ export class Modes {
       if (one === mode) this.nav.children[i].setAttribute('aria-current', 'page');
       else this.nav.children[i].removeAttribute('aria-current');
     });
-    for (const part of ['chart', 'words', 'places', 'view']) find(part, HTMLElement).hidden = !!mode.alone;
+    for (const part of ['chart', 'words', 'places']) find(part, HTMLElement).hidden = !!mode.alone;
+    find('view', HTMLElement).hidden = !!mode.alone && !mode.looks;
     document.documentElement.dataset.mode = mode.id;
     mode.renew?.();
     mode.enter?.();

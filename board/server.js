@@ -4,18 +4,20 @@
 
 /**
  * @typedef {'coach' | 'player' | 'nobody'} Rights
- * @typedef {{rights: Rights, shared: boolean, scheme: boolean, name: string}} Hello
+ * @typedef {{rights: Rights, shared: boolean, scheme: boolean, team: boolean,
+ *   name: string}} Hello
  * @typedef {{text: string, tag: string}} Kept a text in the coach's file, and what tells it from others
  * @typedef {{id: number, state: 'running' | 'done' | 'failed' | 'cancelled', done: number,
  *   count: number, kind: string, ending: string, message: string}} Run
  * @typedef {{id: number, name: string, address: string, joined_s_ago: number}} Device
  * @typedef {{wanted: boolean, open: boolean, refused: string, address?: string, code?: string,
  *   code_s_left?: number, share_s_left?: number, qr?: string[], devices: Device[]}} Sharing
- * @typedef {'test' | 'book' | 'report' | 'strip' | 'packet' | 'cards' | 'quiz' | 'wall' | 'film'} Kind
+ * @typedef {'test' | 'book' | 'report' | 'strip' | 'packet' | 'cards' | 'quiz' | 'wall' | 'film'
+ *   | 'review' | 'review-pages'} Kind
  *   what a run makes: JSON, a film (MP4), or a PDF
  * @typedef {Record<string, string | number>} Values options of `breakwater test`: offence, defence,
  *   set, start, late, seconds, level, seed; quick: 1; paper, theme; large: 1, spot;
- *   lesson: its id
+ *   lesson: its id; width
  * @typedef {{signal?: AbortSignal, progress?: (done: number, count: number) => void}} Watch
  */
 
@@ -44,7 +46,7 @@ export class Server {
     if (!('served' in document.documentElement.dataset)) return null;
     const given = /^#(start|join)=([A-Za-z0-9-]+)$/.exec(location.hash);
     if (given) history.replaceState(null, '', location.pathname);
-    const server = new Server({ rights: 'nobody', shared: false, scheme: false, name: '' },
+    const server = new Server({ rights: 'nobody', shared: false, scheme: false, team: false, name: '' },
       sessionStorage.getItem(place) ?? '');
     /** @type {string | null} */
     let refused = null;

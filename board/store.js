@@ -1,9 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Where the journal's entries lie: the browser's data base, written through to the disk before an entry
-// counts as kept; where there is none, its plain store, which may lose the last seconds in a crash.
+// Where entries of the journal and of the log lie: the browser's data base, written through to the disk
+// before an entry counts as kept; where there is none, its plain store, which may lose the last seconds in
+// a crash.
 
-/** @typedef {import('./journal.js').Entry} Entry */
 /**
+ * @template {{key: string}} Entry
  * @typedef {object} Store
  * @property {(entry: Entry) => Promise<void>} put resolves when it is kept
  * @property {(key: string) => Promise<void>} drop
@@ -21,7 +22,7 @@ function result(request) {
   });
 }
 
-/** @returns {Promise<Store>} */
+/** @template {{key: string}} Entry @returns {Promise<Store<Entry>>} */
 export async function indexedStore() {
   const opening = indexedDB.open(base, 1);
   opening.onupgradeneeded = () => opening.result.createObjectStore(shelf, { keyPath: 'key' });
@@ -45,7 +46,7 @@ export async function indexedStore() {
   };
 }
 
-/** @returns {Promise<Store>} */
+/** @template {{key: string}} Entry @returns {Promise<Store<Entry>>} */
 export async function plainStore() {
   const store = localStorage;
   store.setItem(base, ''); // throws where it is there but takes nothing

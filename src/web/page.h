@@ -127,4 +127,16 @@ void bw_page_lesson_stop(void);
 void bw_page_lesson_call(int shuffled, int seed);
 void bw_page_lesson_next(void);
 
+// The break being logged (web/log.h; page_log.c). Texts as bytes in the input buffer.
+void bw_page_log_clear(void);
+void bw_page_log_set(int field, double value);
+double bw_page_log_figure(int field);
+int bw_page_log_out(int length);
+int bw_page_log_note(int length);
+const char *bw_page_log_say(void);
+const char *bw_page_log_refused(void);
+const char *bw_page_log_outcome(int index, int what);
+void bw_page_log_draw(double width, double height);
+void bw_page_log_shot(double px, double py);
+
 #endif

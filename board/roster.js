@@ -1,0 +1,128 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The mode Roster: who is on the team, put in and changed by number.
+import { button, make } from './panes.js';
+import { find, write } from './dom.js';
+import { today } from './log.js';
+
+/** @typedef {import('./board.js').Board} Board */
+/** @typedef {import('./team.js').Team} Team */
+/** @typedef {import('./team.js').Player} Player */
+
+/** @param {string} id */
+const box = (id) => find(id, HTMLInputElement);
+
+/** Codes in a line of text. @param {string} text */
+const codes = (text) => text.split(/[\s,;]+/).filter(Boolean);
+
+export class Roster {
+  id = 'roster';
+  name = 'Roster';
+  alone = true;
+  looks = true;
+
+  /** @param {Board} board @param {Team} team */
+  constructor(board, team) {
+    this.board = board;
+    this.team = team;
+    this.table = find('roster-table', HTMLTableElement);
+    box('split-date').value = today();
+    this.#submit('roster-form', () => this.#keepPlayer());
+    this.#submit('split-form', () => this.#keepSplit());
+  }
+
+  /** @param {string} id @param {() => Promise<string>} act what became of it */
+  #submit(id, act) {
+    find(id, HTMLFormElement).addEventListener('submit', async (event) => {
+      event.preventDefault();
+      await this.#try(act);
+    });
+  }
+
+  /** @param {() => Promise<string>} act */
+  async #try(act) {
+    const note = find('roster-note', HTMLParagraphElement);
+    try {
+      const words = await act();
+      write(note, '');
+      this.board.say(words);
+    } catch (error) {
+      write(note, /** @type {Error} */ (error).message);
+      this.board.say(note.textContent ?? '');
+    }
+  }
+
+  enter() {
+    this.renew();
+    this.#try(async () => {
+      await this.team.read();
+      this.#fill();
+      return `${this.team.known.players.length} players.`;
+    });
+  }
+
+  renew() {
+    write(find('split-unit', HTMLSpanElement), `Distance, ${this.board.view.metres ? 'm' : 'yd'}`);
+  }
+
+  #fill() {
+    const { known } = this.team, heads = ['No.', 'Initials', ...(known.full_names ? ['Name'] : []), 'Spots', 'Sprints', ''];
+    find('roster-name-pick', HTMLLabelElement).hidden = !known.full_names;
+    const row = make('tr');
+    for (const head of heads) {
+      row.append(head ? make('th', head, { scope: 'col' }) : make('td'));
+    }
+    this.table.tHead?.replaceChildren(row);
+    this.table.tBodies[0].replaceChildren(...known.players.map((player) => this.#row(player)));
+  }
+
+  /** @param {Player} player */
+  #row(player) {
+    const { known } = this.team, row = make('tr');
+    const sprints = known.splits.filter((split) => split.jersey === player.jersey).length;
+    const spots = player.spots.map(({ spot, fixed }) => (fixed ? `${spot} (settled)` : spot)).join(', ');
+    row.append(make('th', `#${player.jersey}`, { scope: 'row' }), make('td', player.initials ?? ''));
+    if (known.full_names) row.append(make('td', player.name ?? ''));
+    row.append(make('td', spots), make('td', String(sprints)));
+    const edit = button('Change', () => this.#open(player)), cell = make('td');
+    edit.setAttribute('aria-label', `Change number ${player.jersey}`);
+    cell.append(edit);
+    row.append(cell);
+    return row;
+  }
+
+  /** @param {Player} player */
+  #open(player) {
+    box('roster-jersey').value = box('split-jersey').value = String(player.jersey);
+    box('roster-initials').value = player.initials ?? '';
+    box('roster-name').value = player.name ?? '';
+    box('roster-spots').value = player.spots.map((one) => one.spot).join(' ');
+    box('roster-fixed').value = player.spots.filter((one) => one.fixed).map((one) => one.spot).join(' ');
+    box('roster-initials').focus();
+  }
+
+  async #keepPlayer() {
+    const jersey = box('roster-jersey').valueAsNumber, fixed = codes(box('roster-fixed').value);
+    const spots = [...new Set([...codes(box('roster-spots').value), ...fixed])];
+    const initials = box('roster-initials').value.trim(), name = box('roster-name').value.trim();
+    await this.team.putPlayer({
+      jersey, ...(initials ? { initials } : {}), ...(name && this.team.known.full_names ? { name } : {}),
+      spots: spots.map((spot) => ({ spot, fixed: fixed.includes(spot) })),
+    });
+    await this.team.read();
+    this.#fill();
+    find('roster-form', HTMLFormElement).reset();
+    return `Number ${jersey} is kept.`;
+  }
+
+  async #keepSplit() {
+    const metres = this.board.view.metres ? 1 : 0.9144, jersey = box('split-jersey').valueAsNumber;
+    const words = await this.team.addSplit({
+      jersey, date: box('split-date').value, distance_m: box('split-distance').valueAsNumber * metres,
+      seconds: box('split-seconds').valueAsNumber, clock: find('split-clock', HTMLSelectElement).value,
+    });
+    await this.team.read();
+    this.#fill();
+    box('split-seconds').value = '';
+    return `Sprint of number ${jersey}. ${words}`;
+  }
+}

@@ -1,0 +1,91 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The team file behind the program that served this page (docs/serve.md). Only the coach's own page has it.
+
+/** @typedef {import('./server.js').Server} Server */
+/**
+ * @typedef {{id: number, date: string, opponent: string, field: string}} Game
+ * @typedef {{spot: string, fixed: boolean}} PlayerSpot
+ * @typedef {{jersey: number, initials?: string, name?: string, spots: PlayerSpot[]}} Player
+ * @typedef {{jersey: number, date: string, distance_m: number, seconds: number, clock: string}} Split
+ * @typedef {{mark: string, name: string, full_names: boolean, games: Game[],
+ *   revisions: {id: number, scheme: string, note: string}[], players: Player[], splits: Split[]}} Known
+ *
+ * @typedef {object} Body a break as the server takes and gives it; what is unknown is left out
+ * @property {string} id chosen where it was logged
+ * @property {number} [number] in the team file
+ * @property {string} [time]
+ * @property {number | {date: string, opponent: string, field: string}} [game]
+ * @property {number} offence
+ * @property {number} defence
+ * @property {string} outcome
+ * @property {number} [seconds]
+ * @property {number} [passes]
+ * @property {number} [shot_x_m]
+ * @property {number} [shot_y_m]
+ * @property {string[]} [out]
+ * @property {number} [stage]
+ * @property {number} [revision]
+ * @property {string} [note]
+ *
+ * @typedef {{label: string, words: string}} Row
+ * @typedef {{title: string, about: string, modelled: boolean, parts: {title: string, rows?: Row[],
+ *   notes?: string[], alt?: string, pictures?: string[]}[]}} Review
+ */
+
+export class Team {
+  /** @param {Server} server */
+  constructor(server) {
+    this.server = server;
+    /** What the file held when it was last read. @type {Known} */
+    this.known = { mark: '', name: '', full_names: false, games: [], revisions: [], players: [], splits: [] };
+  }
+
+  /** Reads all but the breaks. */
+  async read() {
+    this.known = await (await this.server.ask('GET', 'team')).json();
+    return this.known;
+  }
+
+  /** All breaks. @returns {Promise<Body[]>} */
+  async entries() {
+    return (await (await this.server.ask('GET', 'team/entries')).json()).entries;
+  }
+
+  /** Sends breaks; one that is known already stays as it is.
+   * @param {Body[]} entries @returns {Promise<{id: string, number: number, fresh: boolean}[]>} number 0: it
+   *   was taken out before */
+  async send(entries) {
+    return (await (await this.server.ask('POST', 'team/entries', JSON.stringify({ entries }))).json()).entries;
+  }
+
+  /** @param {number} number @param {Body} entry */
+  async change(number, entry) {
+    await this.server.ask('PUT', `team/entries/${number}`, JSON.stringify(entry));
+  }
+
+  /** @param {number} number */
+  async remove(number) {
+    await this.server.ask('DELETE', `team/entries/${number}`);
+  }
+
+  /** @param {Player} player */
+  async putPlayer(player) {
+    await this.server.ask('POST', 'team/players', JSON.stringify(player));
+  }
+
+  /** @param {Split} split @returns {Promise<string>} what became of it, in words */
+  async addSplit(split) {
+    return (await (await this.server.ask('POST', 'team/splits', JSON.stringify(split))).text()).trim();
+  }
+
+  /** What was seen, at once. @param {number} width of the pictures, points @returns {Promise<Review>} */
+  async review(width) {
+    return (await this.server.ask('GET', `team/review?as=page&width=${width}`)).json();
+  }
+
+  /** The same with the model beside it, which takes seconds.
+   * @param {number} width @param {import('./server.js').Watch} watch @returns {Promise<Review>} */
+  async modelled(width, watch) {
+    return JSON.parse(await (await this.server.run('review', '', { width }, watch)).text());
+  }
+}
