@@ -61,6 +61,9 @@ node -e '
     scheme.name = "</script><b>\"&";
     scheme.id = "a\"</script>\\";
     scheme.notes = "only the coach";
+    scheme.stages = scheme.stages.filter(stage => stage.defenders === 6); // no break to test
+    delete scheme.late;
+    delete scheme.lessons;
     fs.writeFileSync(process.argv[2], JSON.stringify(scheme));' "$scheme" "$scratch/odd.json"
 run 0 teach "$scratch/odd.json" -o "$scratch/odd" --only handout
 check "odd names harm nothing" node "$scratch/look.mjs" "$scratch/odd/handout.html" "$scratch/odd.json"
