@@ -4,6 +4,7 @@ import { Mode } from './core.js';
 import { Attack } from './attack.js';
 import { check, chosen, find, write } from './dom.js';
 import { Rule } from './rule.js';
+import { Suggest } from './suggest.js';
 
 /** @typedef {import('./core.js').View} View */
 /** @typedef {import('./board.js').Board} Board */
@@ -20,11 +21,12 @@ export class Design {
   id = 'design';
   name = 'Design';
 
-  /** @param {Board} board */
-  constructor(board) {
+  /** @param {Board} board @param {import('./server.js').Server | null} server the program behind the page */
+  constructor(board, server) {
     this.board = board;
     this.attack = new Attack(board);
     this.rule = new Rule(board);
+    this.suggest = new Suggest(board, server);
     this.unpin = find('unpin', HTMLButtonElement);
     this.mirror = find('mirror', HTMLInputElement);
     this.modes = find('modes', HTMLDivElement);
@@ -34,6 +36,7 @@ export class Design {
   #wire() {
     const { board } = this, { call } = board.core;
     this.mirror.addEventListener('change', () => call.mirror(this.mirror.checked ? 1 : 0));
+    for (const { box } of [this.rule, this.suggest]) box.addEventListener('toggle', () => this.#watch());
     this.modes.addEventListener('change', () => this.#edit(chosen(this.modes)));
     this.unpin.addEventListener('click', () => {
       call.unpin(board.view.token[board.picked].index);
@@ -57,18 +60,26 @@ export class Design {
   }
 
   enter() {
-    this.rule.watch(true);
+    this.#watch();
+  }
+
+  /** On a narrow page the field stays in sight while there is something to watch on it. */
+  #watch(shown = true) {
+    const open = this.rule.box.open || this.suggest.box.open;
+    document.documentElement.classList.toggle('watch', shown && open);
+    this.board.field.resized();
   }
 
   /** No other mode edits. */
   leave() {
-    this.rule.watch(false);
+    this.#watch(false);
     if (this.board.view.mode !== Mode.play) this.#edit(Mode.play);
   }
 
   renew() {
     this.attack.renew();
     this.rule.renew();
+    this.suggest.renew();
     this.#listFindings();
   }
 
@@ -98,6 +109,7 @@ export class Design {
   show(view) {
     check(this.modes, view.mode);
     this.attack.show(view);
+    this.suggest.show(view);
     const picked = view.token[this.board.picked];
     /** @type {HTMLElement} */ (this.mirror.parentElement).hidden = view.mode === Mode.play;
     this.unpin.hidden = !(view.mode === Mode.pins && picked.pinned);

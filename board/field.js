@@ -144,7 +144,7 @@ export class Field {
   showKey(view) {
     const manned = view.token.some((token) => token.duty === 'man');
     const { key: width } = this.room();
-    const now = [manned, view.mode, view.danger, view.attackers > 0, view.lines, this.scale, width, devicePixelRatio,
+    const now = [manned, view.mode, view.danger, view.attackers > 0, view.ghosts > 0, view.lines, this.scale, width, devicePixelRatio,
       this.board.look.colours.join()].join();
     if (now === this.explained) return;
     this.explained = now;

@@ -29,7 +29,7 @@ async function start() {
   offerLooks(board);
   offerPictures(board, { regular, bold });
   const server = await open(board, await demo());
-  board.modes.register(new Design(board));
+  board.modes.register(new Design(board, server));
   board.modes.register(new TestMode(board));
   board.modes.register(new Lessons(board));
   if (server) await offerTeam(board, server);

@@ -20,7 +20,6 @@ export class Rule {
     this.crease = find('crease', HTMLSelectElement);
     this.busy = -1; // the knob that is being moved
     const { call } = board.core;
-    this.box.addEventListener('toggle', () => this.watch(true));
     this.holds.addEventListener('change', () => {
       call.hold(this.holds.checked ? 1 : 0);
       board.commit();
@@ -29,12 +28,6 @@ export class Rule {
       call.crease(Number(this.crease.value));
       board.commit();
     });
-  }
-
-  /** On a narrow page the field stays in sight while the rule is open. @param {boolean} shown */
-  watch(shown) {
-    document.documentElement.classList.toggle('watch', shown && this.box.open);
-    this.board.field.resized();
   }
 
   /** @param {Knob} knob @param {number} i */

@@ -13,11 +13,12 @@
  * @typedef {{wanted: boolean, open: boolean, refused: string, address?: string, code?: string,
  *   code_s_left?: number, share_s_left?: number, qr?: string[], devices: Device[]}} Sharing
  * @typedef {'test' | 'book' | 'report' | 'strip' | 'packet' | 'cards' | 'quiz' | 'wall' | 'film'
- *   | 'review' | 'review-pages'} Kind
+ *   | 'review' | 'review-pages' | 'tune' | 'tune-sheets'} Kind
  *   what a run makes: JSON, a film (MP4), or a PDF
  * @typedef {Record<string, string | number>} Values options of `breakwater test`: offence, defence,
  *   set, start, late, seconds, level, seed; quick: 1; paper, theme; large: 1, spot;
- *   lesson: its id; width
+ *   lesson: its id; width; for better spots stage, keep, within, spacing,
+ *   mix, practice
  * @typedef {{signal?: AbortSignal, progress?: (done: number, count: number) => void}} Watch
  */
 

@@ -33,6 +33,7 @@ static const struct {
     {9, "pinned by hand"},
     {14, "you"},
     {8, "team-mate"},
+    {34, "suggested home"},
 };
 
 static void put_mark(bw_ink *ink, int entry, double x, double y) {
@@ -56,6 +57,10 @@ static void put_mark(bw_ink *ink, int entry, double x, double y) {
         bw_mark_ghost(ink, ghost, bw_v(x + 4, y));
         bw_mark_route(ink, BW_ROUTE_RUN, bw_v(x + 4, y), right, 5, 0,
                       1 << entry == BW_KEY_FROM_HOME);
+        break;
+    case BW_KEY_SUGGESTED:
+        bw_mark_ghost(ink, (bw_mark_size){.radius = 9.5}, bw_v(right.x - 6, y));
+        bw_mark_route(ink, BW_ROUTE_RUN, left, bw_v(right.x - 6, y), 0, 0, false);
         break;
     case BW_KEY_PASS: bw_mark_route(ink, BW_ROUTE_PASS, left, right, 0, 0, false); break;
     case BW_KEY_CARRY: bw_mark_route(ink, BW_ROUTE_CARRY, left, right, 0, 0, false); break;

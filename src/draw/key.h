@@ -28,7 +28,8 @@ typedef enum bw_key {
     BW_KEY_PIN = 1 << 17,    ///< the board's flag on a man pinned by hand
     BW_KEY_YOU = 1 << 18,    ///< on a player's own charts
     BW_KEY_MATE = 1 << 19,
-    BW_KEY_COUNT = 20
+    BW_KEY_SUGGESTED = 1 << 20, ///< the board's run to a ghost: where a man might stand
+    BW_KEY_COUNT = 21
 } bw_key;
 
 /// The six duties together.

@@ -1,77 +1,22 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 /// The second sheet: soundings round each home, what standing there costs, with the flat water tinted.
-#include "draw/chart.h"
-#include "draw/marks.h"
-#include "draw/path.h"
+#include "draw/soundings.h"
 #include "report/pages_part.h"
 #include "report/tune_part.h"
+#include <string.h>
 
 enum { LINE = 600 };
 
 static const double gutter = 24;
 
-/// The map's own window: its grid and half a step more on every side.
-static bw_window window_of(const bw_sense *sense, const bw_sense_map *map) {
-    const double reach = (BW_SENSE_STEPS + 0.6) * sense->step;
-    return (bw_window){map->home.x - reach, map->home.x + reach, map->home.y - reach,
-                       map->home.y + reach};
-}
-
-static bw_vec place_of(const bw_sense *sense, const bw_sense_map *map, int out, int across) {
-    const bw_vec by =
-        bw_v((across - BW_SENSE_STEPS) * sense->step, (out - BW_SENSE_STEPS) * sense->step);
-    return bw_add(map->home, by);
-}
-
-static bool is_flat(const bw_sense *sense, const bw_sense_map *map, int out, int across) {
-    if (out < 0 || out >= BW_SENSE_SIDE || across < 0 || across >= BW_SENSE_SIDE) return false;
-    return map->there[out][across] && map->cost[out][across] <= sense->flat;
-}
-
-/// Tint under every flat place, and a line round them all: an edge stands where a neighbour is not.
-static void put_flat(bw_ink *ink, const bw_sense *sense, const bw_sense_map *map,
-                     const bw_view *view) {
-    static const int ways[4][2] = {{1, 0}, {-1, 0}, {0, 1}, {0, -1}};
-    const double half = sense->step * view->scale / 2;
-    for (int pass = 0; pass < 2; pass++) {
-        if (pass == 0)
-            bw_ink_fill(ink, BW_ROLE_BAND_1);
-        else
-            bw_ink_stroke(ink, BW_ROLE_CONTOUR, 1);
-        for (int out = 0; out < BW_SENSE_SIDE; out++) {
-            for (int across = 0; across < BW_SENSE_SIDE; across++) {
-                if (!is_flat(sense, map, out, across)) continue;
-                const bw_vec p = bw_view_point(view, place_of(sense, map, out, across));
-                if (pass == 0) bw_path_rect(ink, p.x - half, p.y - half, 2 * half, 2 * half);
-                for (int w = 0; pass == 1 && w < 4; w++) {
-                    if (is_flat(sense, map, out + ways[w][0], across + ways[w][1])) continue;
-                    // Up-field is up on the page.
-                    const double dx = half * ways[w][1], dy = -half * ways[w][0];
-                    bw_path_segment(
-                        ink, bw_v(p.x + dx - (dx == 0 ? half : 0), p.y + dy - (dy == 0 ? half : 0)),
-                        bw_v(p.x + dx + (dx == 0 ? half : 0), p.y + dy + (dy == 0 ? half : 0)));
-                }
-            }
-        }
-    }
-}
-
-static void put_soundings(bw_ink *ink, const bw_sense *sense, const bw_sense_map *map,
-                          const bw_view *view) {
-    for (int out = 0; out < BW_SENSE_SIDE; out++) {
-        for (int across = 0; across < BW_SENSE_SIDE; across++) {
-            if (!map->there[out][across]) continue;
-            if (out == BW_SENSE_STEPS && across == BW_SENSE_STEPS) continue;
-            char line[16];
-            bw_text t = bw_text_in(line, sizeof line);
-            const double cost = 100 * map->cost[out][across];
-            if (cost >= 0.05) bw_put(&t, "+");
-            bw_put_fixed(&t, cost, 1);
-            const bw_vec p = bw_view_point(view, place_of(sense, map, out, across));
-            bw_ink_text(ink, BW_ROLE_TEXT, is_flat(sense, map, out, across) ? BW_BOLD : BW_REGULAR,
-                        BW_TYPE_LABEL, BW_CENTRE_ALIGN, p.x, p.y + 3, line);
-        }
-    }
+/// The map as draw knows it.
+static bw_soundings soundings_of(const bw_sense *sense, const bw_sense_map *map) {
+    _Static_assert((int)BW_SENSE_SIDE == (int)BW_SOUNDINGS_SIDE,
+                   "a map and its picture are as large");
+    bw_soundings s = {.home = map->home, .step = sense->step, .flat = sense->flat};
+    memcpy(s.cost, map->cost, sizeof s.cost);
+    memcpy(s.there, map->there, sizeof s.there);
+    return s;
 }
 
 /// Returns its points per metre.
@@ -88,17 +33,11 @@ static double put_map(const bw_tune_report *r, const bw_sheet *sheet, const bw_s
         bw_put(&t, " as his image");
     }
     bw_heading(sheet->ink, BW_TAG_H2, BW_ROLE_TEXT, 11, x, y + 10, width, name);
-    const bw_view view = bw_view_fit(window_of(r->sense, map), x + 8, y + 20, width - 16);
+    const bw_soundings soundings = soundings_of(r->sense, map);
+    const bw_view view = bw_view_fit(bw_soundings_window(&soundings), x + 8, y + 20, width - 16);
     bw_ink_begin(sheet->ink, BW_TAG_FIGURE, name);
-    bw_draw_paper(sheet->ink, &view);
-    bw_ink_clip(sheet->ink, view.box.x, view.box.y, view.box.width, view.box.height);
-    put_flat(sheet->ink, r->sense, map, &view);
-    bw_ink_unclip(sheet->ink);
-    bw_draw_field(sheet->ink, bw_field_at(scheme->field), scheme->units, &view);
-    put_soundings(sheet->ink, r->sense, map, &view);
-    bw_mark_defender(sheet->ink, bw_marks_small(), bw_view_point(&view, map->home),
-                     stage->spots[map->spot].id, BW_NO_DUTY);
-    bw_draw_border(sheet->ink, scheme->units, &view, false);
+    bw_draw_soundings(sheet->ink, &soundings, bw_field_at(scheme->field), scheme->units,
+                      stage->spots[map->spot].id, &view);
     bw_ink_end(sheet->ink);
     return view.scale;
 }

@@ -6,6 +6,7 @@
 #include "scheme/read.h"
 #include "scheme/write.h"
 #include "web/board_edit.h"
+#include "web/board_ghost.h"
 
 double bw_board_unit(const bw_board *board) {
     return bw_unit_length(board->scheme.units);
@@ -23,6 +24,7 @@ void bw_board_reset(bw_board *board) {
     board->shots_level = board->shots_field = -1;
     board->surveyed = 0;
     board->view = (bw_board_view){.stage = -1, .landmark = -1, .mirrored = 1};
+    bw_board_put_away(board);
     bw_tree_begin(&board->tree);
 }
 
@@ -62,6 +64,7 @@ bw_status bw_board_take(bw_board *board, bool keep) {
         board->attacker_count = 0;
         board->set = BW_SET_NONE;
         board->zoom = 1;
+        bw_board_put_away(board);
         board->ball = board->scheme.landmarks[start_landmark(&board->scheme)].at;
     }
     board->open = true;

@@ -13,6 +13,7 @@
 #include "core/shot.h"
 #include "draw/danger.h"
 #include "draw/ink.h"
+#include "draw/soundings.h"
 #include "draw/theme.h"
 #include "draw/view.h"
 #include "scheme/error.h"
@@ -50,6 +51,7 @@ typedef struct bw_token {
     int32_t kind;          ///< bw_token_kind
     int32_t index;         ///< of the spot or the attacker
     int32_t pinned;        ///< 1 when his place here was fixed by hand
+    int32_t twin;          ///< a defender's mirror image: a spot, perhaps himself; else -1
     int32_t away;          ///< 1 when the chart shows another part of the field
     double px, py;         ///< on the page of ink, points
     double x, y;           ///< where he belongs (ball and attackers: is), shown units, one decimal
@@ -80,6 +82,7 @@ typedef struct bw_board_view {
     int32_t ground;       ///< counts on when what lies under the marks has changed
     int32_t can_add;      ///< 1 when there is room for one attacker more
     int32_t can_keep;     ///< 1 when they can be kept as a set of the scheme's own
+    int32_t ghosts;       ///< suggested homes that lie elsewhere than today's
     double zoom;          ///< 1 for the whole field
     double width, height; ///< of the page of ink, points
     char title[160];      ///< "2-2 harbour, ball at top centre"
@@ -98,6 +101,11 @@ typedef struct bw_board {
     bw_vec attackers[BW_MAX_ATTACKERS];
     int attacker_count;
     int set; ///< as in the view
+
+    bw_vec ghost[BW_MAX_SPOTS]; ///< homes that are suggested (web/board_ghost.h)
+    bool ghosted[BW_MAX_SPOTS];
+    bw_soundings soundings; ///< round one of them (web/board_soundings.h)
+    int ghost_stage;        ///< number of defenders of their stage, 0 for none
 
     int lines;     ///< bw_lines of every picture
     double zoom;   ///< 1 to 4

@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 /// The board's chart. Like draw/scene.c it draws far to near, but what lies between the men and their
 /// places is a tether (draw/marks.h), with his seconds beside him.
+#include "web/board_ghost.h"
 #include "web/board_ground.h"
 
 #include "draw/chart.h"
@@ -62,6 +63,7 @@ static void collect(sketch *k, bw_labels *labels) {
     const bw_box *box = &k->view->box;
     const bw_box inside = {box->x + 2, box->y + 2, box->width - 4, box->height - 4};
     bw_labels_begin(labels, inside, k->view->origin.x);
+    if (homes(k)) bw_board_avoid_ghosts(board, k->size, labels);
     bw_labels_avoid(labels, keeper_at(k), bw_v(keeper, keeper));
     bw_labels_avoid(labels, bw_v(k->view->origin.x, k->view->origin.y + net / 2),
                     bw_v(field->goal / 2 * k->view->scale, net / 2));
@@ -169,6 +171,7 @@ void bw_board_draw_part(bw_board *board, double width, double height, int parts)
     bw_ink_clip(ink, box->x, box->y, box->width, box->height);
     if (!homes(&k)) draw_landmarks(&k);
     draw_tethers(&k);
+    if (homes(&k)) bw_board_draw_ghosts(board, k.size, ink);
     bw_labels_draw(ink, &labels);
     draw_people(&k);
     bw_ink_unclip(ink);

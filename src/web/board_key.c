@@ -8,7 +8,8 @@
 static uint32_t keys_of(const bw_board *board) {
     uint32_t keys = BW_KEY_KEEPER;
     if (board->attacker_count > 0) keys |= BW_KEY_ATTACKER;
-    if (board->mode == BW_BOARD_HOMES) return keys | BW_KEY_DEFENDER;
+    if (board->mode == BW_BOARD_HOMES)
+        return keys | BW_KEY_DEFENDER | (board->view.ghosts > 0 ? BW_KEY_SUGGESTED : 0u);
     keys |= BW_KEY_BALL | BW_KEY_PLACE;
     keys |= board->mode == BW_BOARD_PINS ? BW_KEY_PIN : BW_KEY_TETHER;
     // Every duty there may be, whoever has it now: a key that changed under a drag could not be read.

@@ -1,7 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 /// The board in words: title, caption, and one line a token, which is the token's button and its row
 /// in the table of where everyone stands.
-#include "web/board.h"
+#include "web/board_ghost.h"
 
 #include "core/attack_set.h"
 #include "scheme/caption.h"
@@ -22,7 +22,7 @@ static void put_place(bw_board *board, bw_token *token, bw_vec at) {
 }
 
 static void say_ball(bw_board *board, bw_token *token) {
-    *token = (bw_token){.kind = BW_TOKEN_BALL};
+    *token = (bw_token){.kind = BW_TOKEN_BALL, .twin = -1};
     put_place(board, token, board->ball);
     bw_copy(token->name, sizeof token->name, "ball");
     bw_text label = bw_text_in(token->label, sizeof token->label);
@@ -38,7 +38,7 @@ static void say_defender(bw_board *board, int s, bw_token *token) {
     const bw_spot *spot = &stage->spots[s];
     const int landmark = bw_board_landmark(board);
     const bool home = board->mode == BW_BOARD_HOMES;
-    *token = (bw_token){.kind = BW_TOKEN_DEFENDER, .index = s};
+    *token = (bw_token){.kind = BW_TOKEN_DEFENDER, .index = s, .twin = spot->twin};
     token->pinned = landmark >= 0 && !home && stage->pinned[landmark][s];
     token->late = lateness(board, s);
     put_place(board, token, home ? spot->home : board->station[s].at);
@@ -59,7 +59,7 @@ static void say_defender(bw_board *board, int s, bw_token *token) {
 }
 
 static void say_attacker(bw_board *board, int a, bw_token *token) {
-    *token = (bw_token){.kind = BW_TOKEN_ATTACKER, .index = a};
+    *token = (bw_token){.kind = BW_TOKEN_ATTACKER, .index = a, .twin = -1};
     put_place(board, token, board->attackers[a]);
     bw_text name = bw_text_in(token->name, sizeof token->name);
     bw_put(&name, "attacker ");
@@ -120,6 +120,10 @@ void bw_board_say(bw_board *board) {
     view->lines = board->lines;
     view->can_add = board->attacker_count < BW_MAX_ATTACKERS;
     view->can_keep = bw_board_can_keep(board);
+    view->ghosts = 0;
+    bw_vec home;
+    for (int s = 0; s < board->plan.spots; s++)
+        view->ghosts += bw_board_suggestion(board, s, &home);
     view->zoom = board->zoom;
     view->metres = board->scheme.units == BW_METRES;
     view->token_count = 1 + board->plan.spots + board->attacker_count;
@@ -132,7 +136,10 @@ void bw_board_say(bw_board *board) {
     say_last(board);
     bw_text caption = bw_text_in(view->caption, sizeof view->caption);
     if (board->mode == BW_BOARD_HOMES)
-        bw_put(&caption, "Where each man stands before the ball pulls him anywhere.");
+        bw_put(&caption, view->ghosts > 0
+                             ? "Where each man stands before the ball pulls him anywhere, and an "
+                               "arrow to the dashed ring where the suggestion has him."
+                             : "Where each man stands before the ball pulls him anywhere.");
     else
         bw_say_unit(&board->scheme, board->stage, board->station, board->ball, &caption);
 }

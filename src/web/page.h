@@ -74,6 +74,18 @@ void bw_page_remove_man(int attacker);
 int bw_page_keep_set(int length);
 int bw_page_drop_set(void);
 
+/// Suggested homes (web/board_ghost.h), shown units. bw_page_take_home: 1 when it was done.
+void bw_page_suggest(int spot, double x, double y);
+void bw_page_put_away(void);
+int bw_page_ghost(int spot); ///< 1 when one lies elsewhere than his home in the stage shown
+int bw_page_take_home(int spot);
+
+/// Where a yard matters round a home (web/board_soundings.h): home and step in shown units, costs in
+/// goals a break; then the picture of a spot, `width` points wide, into the page of ink.
+void bw_page_sound_begin(double x, double y, double step, double flat);
+void bw_page_sound(int out, int across, double cost);
+void bw_page_soundings(int spot, double width);
+
 /// `times` as large, about a point of the page of ink; 0 for the whole field.
 void bw_page_zoom(double times, double px, double py);
 void bw_page_pan(double dx, double dy);

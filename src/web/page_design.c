@@ -1,7 +1,10 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 /// What the page calls to turn the rule, to set up attackers of its own, and to see a part of the field
 /// larger.
+#include "core/field.h"
 #include "core/text.h"
+#include "web/board_ghost.h"
+#include "web/board_soundings.h"
 #include "web/export.h"
 #include "web/page.h"
 
@@ -83,6 +86,53 @@ BW_EXPORT(bw_page_drop_set)
 int bw_page_drop_set(void) {
     bw_board *board = open_board();
     return board && bw_board_drop_set(board);
+}
+
+BW_EXPORT(bw_page_suggest)
+void bw_page_suggest(int spot, double x, double y) {
+    bw_board *board = open_board();
+    if (!board || !number(x) || !number(y)) return;
+    const bw_vec home = bw_scale(bw_v(x, y), bw_board_unit(board));
+    bw_board_suggest(board, spot, bw_field_clamp(bw_field_at(board->scheme.field), home));
+}
+
+BW_EXPORT(bw_page_put_away)
+void bw_page_put_away(void) {
+    bw_board_put_away(bw_page_board());
+}
+
+BW_EXPORT(bw_page_ghost)
+int bw_page_ghost(int spot) {
+    const bw_board *board = open_board();
+    bw_vec home;
+    return board && bw_board_suggestion(board, spot, &home);
+}
+
+BW_EXPORT(bw_page_take_home)
+int bw_page_take_home(int spot) {
+    bw_board *board = open_board();
+    return board && bw_board_take_home(board, spot);
+}
+
+BW_EXPORT(bw_page_sound_begin)
+void bw_page_sound_begin(double x, double y, double step, double flat) {
+    bw_board *board = open_board();
+    if (!board || !number(x) || !number(y) || !number(step) || !number(flat)) return;
+    const double unit = bw_board_unit(board);
+    bw_board_sound_begin(board, bw_v(x * unit, y * unit), step * unit, flat);
+}
+
+BW_EXPORT(bw_page_sound)
+void bw_page_sound(int out, int across, double cost) {
+    bw_board *board = open_board();
+    if (board && number(cost)) bw_board_sound(board, out, across, cost);
+}
+
+BW_EXPORT(bw_page_soundings)
+void bw_page_soundings(int spot, double width) {
+    bw_board *board = open_board();
+    if (board && number(width) && width >= 100 && width <= 2000)
+        bw_board_soundings(board, spot, width);
 }
 
 BW_EXPORT(bw_page_zoom)
