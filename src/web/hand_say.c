@@ -107,6 +107,7 @@ void bw_hand_say_lateness(const bw_hand *hand, int spot, bw_text *out) {
         bw_put_fixed(&t, late, 1);
         bw_put(&t, " s later: go early.");
     }
+    bw_put(&t, " By the model, for the usual player of your level.");
     bw_put_char(out, '{');
     bw_hand_put_words(out, "words", words);
     bw_put_char(out, '}');
