@@ -304,8 +304,7 @@ check('by keys alone a break is logged, put right and taken back', async (t) => 
   await page.keyboard.press('Tab');
   await page.keyboard.press('Enter'); // Done stands next
   await page.waitForFunction(() => document.querySelector('#log-list p').textContent.includes('whistle'));
-  await reach('Undo');
-  await reach('Undo'); // that of the board comes first in the page
+  await reach('Undo'); // the scheme's own is put away here
   await page.keyboard.press('Enter');
   await page.waitForFunction(() => document.querySelector('#log-list p').textContent.includes('loose ball'));
 });
