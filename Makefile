@@ -23,10 +23,11 @@ check: ## every test, in every build; ends with the count
 	@tools/setup.sh check
 	@JOBS=$(JOBS) tools/check.sh
 
-board: setup build ## serve the board on a copy of the demo scheme, and print its address
+board: setup build ## serve the board on a copy of the demo scheme and season, and print its address
 	@mkdir -p out
 	@cp -n examples/terns.json out/board.json
-	build/breakwater board out/board.json
+	@test -f out/terns.team || tools/demo-team.sh out/terns.team
+	build/breakwater board out/board.json --team out/terns.team
 
 board-file: build/build.ninja ## the board as one page, at build/board/breakwater-board.html
 	cmake --build build -j $(JOBS) --target board-file

@@ -54,7 +54,7 @@ export class Roster {
   enter() {
     this.renew();
     this.#try(async () => {
-      await this.team.read();
+      await this.team.read(this.board.view.metres !== 0);
       this.#fill();
       return `${this.team.known.players.length} players.`;
     });
@@ -65,29 +65,31 @@ export class Roster {
   }
 
   #fill() {
-    const { known } = this.team, heads = ['No.', 'Initials', ...(known.full_names ? ['Name'] : []), 'Spots', 'Sprints', ''];
+    const { known } = this.team, heads = ['No.', 'Initials', ...(known.full_names ? ['Name'] : []), 'Spots', ''];
     find('roster-name-pick', HTMLLabelElement).hidden = !known.full_names;
     const row = make('tr');
     for (const head of heads) {
       row.append(head ? make('th', head, { scope: 'col' }) : make('td'));
     }
     this.table.tHead?.replaceChildren(row);
-    this.table.tBodies[0].replaceChildren(...known.players.map((player) => this.#row(player)));
+    this.table.tBodies[0].replaceChildren(...known.players.flatMap((player) => this.#rows(player)));
   }
 
-  /** @param {Player} player */
-  #row(player) {
+  /** A row of what is known, and one of what his sprints say. @param {Player} player */
+  #rows(player) {
     const { known } = this.team, row = make('tr');
-    const sprints = known.splits.filter((split) => split.jersey === player.jersey).length;
+    const legs = known.legs.find((one) => one.jersey === player.jersey)?.words ?? 'no sprints in the file';
     const spots = player.spots.map(({ spot, fixed }) => (fixed ? `${spot} (settled)` : spot)).join(', ');
     row.append(make('th', `#${player.jersey}`, { scope: 'row' }), make('td', player.initials ?? ''));
     if (known.full_names) row.append(make('td', player.name ?? ''));
-    row.append(make('td', spots), make('td', String(sprints)));
+    row.append(make('td', spots));
     const edit = button('Change', () => this.#open(player)), cell = make('td');
     edit.setAttribute('aria-label', `Change number ${player.jersey}`);
     cell.append(edit);
     row.append(cell);
-    return row;
+    const second = make('tr', '', { class: 'legs' });
+    second.append(make('td'), make('td', legs, { colspan: String(row.children.length - 1) }));
+    return [row, second];
   }
 
   /** @param {Player} player */
@@ -108,7 +110,7 @@ export class Roster {
       jersey, ...(initials ? { initials } : {}), ...(name && this.team.known.full_names ? { name } : {}),
       spots: spots.map((spot) => ({ spot, fixed: fixed.includes(spot) })),
     });
-    await this.team.read();
+    await this.team.read(this.board.view.metres !== 0);
     this.#fill();
     find('roster-form', HTMLFormElement).reset();
     return `Number ${jersey} is kept.`;
@@ -120,7 +122,7 @@ export class Roster {
       jersey, date: box('split-date').value, distance_m: box('split-distance').valueAsNumber * metres,
       seconds: box('split-seconds').valueAsNumber, clock: find('split-clock', HTMLSelectElement).value,
     });
-    await this.team.read();
+    await this.team.read(this.board.view.metres !== 0);
     this.#fill();
     box('split-seconds').value = '';
     return `Sprint of number ${jersey}. ${words}`;

@@ -8,7 +8,8 @@
  * @typedef {{jersey: number, initials?: string, name?: string, spots: PlayerSpot[]}} Player
  * @typedef {{jersey: number, date: string, distance_m: number, seconds: number, clock: string}} Split
  * @typedef {{mark: string, name: string, full_names: boolean, games: Game[],
- *   revisions: {id: number, scheme: string, note: string}[], players: Player[], splits: Split[]}} Known
+ *   revisions: {id: number, scheme: string, note: string}[], players: Player[], splits: Split[],
+ *   legs: {jersey: number, words: string}[]}} Known
  *
  * @typedef {object} Body a break as the server takes and gives it; what is unknown is left out
  * @property {string} id chosen where it was logged
@@ -37,12 +38,12 @@ export class Team {
   constructor(server) {
     this.server = server;
     /** What the file held when it was last read. @type {Known} */
-    this.known = { mark: '', name: '', full_names: false, games: [], revisions: [], players: [], splits: [] };
+    this.known = { mark: '', name: '', full_names: false, games: [], revisions: [], players: [], splits: [], legs: [] };
   }
 
-  /** Reads all but the breaks. */
-  async read() {
-    this.known = await (await this.server.ask('GET', 'team')).json();
+  /** Reads all but the breaks; legs are told in metres or yards. @param {boolean} [metres] */
+  async read(metres = false) {
+    this.known = await (await this.server.ask('GET', `team?units=${metres ? 'm' : 'yd'}`)).json();
     return this.known;
   }
 

@@ -33,15 +33,7 @@ made out/teach/wall.pdf "a poster for each stage"
 
 # An invented season: roster, sprints, and breaks before and after a change of the scheme.
 team=out/terns.team
-rm -f $team $team-wal $team-shm
-build/breakwater team new $team --name "Port Merrow Terns" 2>/dev/null
-build/breakwater team set $team about "Everybody and every game in this file is invented." 2>/dev/null
-build/breakwater team scheme $team examples/terns-early.json --note "as the season began" 2>/dev/null
-build/breakwater team scheme $team $scheme --note "wings met softer, less shift" 2>/dev/null
-for sheet in roster splits; do
-    build/breakwater team import $team examples/terns-$sheet.csv --sheet $sheet 2>/dev/null
-done
-build/breakwater log $team import examples/terns-season.csv 2>/dev/null
+tools/demo-team.sh $team
 made $team "the team file: $(build/breakwater team show $team | sed -n '2s/^ *//p')"
 build/breakwater review $team -o out/terns-review.pdf 2>/dev/null
 made out/terns-review.pdf "the season reviewed: counts first, intervals with them, the model beside"

@@ -9,17 +9,6 @@
 #include "scheme/margin.h"
 #include <stdlib.h>
 
-/// Distance whose time is told, yards: what youth and college test most (docs/model.md).
-static const double told_yd = 20;
-
-static double shown(const bw_squad *s, double metres) {
-    return s->units == BW_METRES ? metres : metres / BW_METRES_PER_YARD;
-}
-
-static const char *unit(const bw_squad *s) {
-    return s->units == BW_METRES ? "m" : "yd";
-}
-
 /// His spot in a stage of the scheme, or -1.
 static int spot_in(const bw_stage *stage, const char *code) {
     return stage->match_up ? -1 : bw_stage_spot(stage, code);
@@ -44,21 +33,11 @@ static void print_margins(FILE *out, const bw_squad *s, const bw_squad_man *m) {
 }
 
 static void print_man(FILE *out, const bw_squad *s, const bw_squad_man *m) {
-    const bw_sprint *f = &m->legs.fit;
-    fprintf(out, "%3d  %-4s  ", m->player.jersey, m->player.initials);
-    if (f->verdict != BW_SPRINT_FITTED) {
-        fprintf(out, "%s\n",
-                m->legs.date[0] ? bw_sprint_why(f->verdict) : "no sprints in the file");
-        return;
-    }
-    fprintf(out, "top speed %.1f %s/s", shown(s, f->legs.vmax), unit(s));
-    if (f->vmax_error > 0) fprintf(out, " (give or take %.1f)", shown(s, 2 * f->vmax_error));
-    fprintf(out, ", start %.2f s", f->legs.tau);
-    if (f->tau_error > 0) fprintf(out, " (give or take %.2f)", 2 * f->tau_error);
-    fprintf(out, ", %d yd in %.2f s from his first step; %d splits, %s%s\n", (int)told_yd,
-            bw_sprint_time(f->legs, told_yd * BW_METRES_PER_YARD), f->splits, m->legs.date,
-            f->vmax_error > 0 ? "" : ", too few for an error");
-    if (s->has_scheme) print_margins(out, s, m);
+    char line[320];
+    bw_text t = bw_text_in(line, sizeof line);
+    bw_say_legs(&m->legs, s->units, &t);
+    fprintf(out, "%3d  %-4s  %s\n", m->player.jersey, m->player.initials, line);
+    if (s->has_scheme && m->legs.fit.verdict == BW_SPRINT_FITTED) print_margins(out, s, m);
 }
 
 static void print_text(FILE *out, const bw_squad *s) {

@@ -1,9 +1,12 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 /// What the team file holds beside its breaks: games, revisions, players and their sprints.
+#include "core/level.h"
+#include "core/text.h"
 #include "report/team_json.h"
 #include "serve/route.h"
 #include "serve/team_desk.h"
 #include "serve/team_form.h"
+#include "team/legs.h"
 #include "team/revisions.h"
 #include "team/settings.h"
 #include <stdlib.h>
@@ -92,7 +95,34 @@ static bw_status put_splits(bw_team *team, bw_json *json, bw_error *error) {
     return status;
 }
 
-static bw_status put_all(bw_team *team, bw_json *json, bw_error *error) {
+static bw_status put_legs(bw_team *team, bw_units units, bw_json *json, bw_error *error) {
+    static bw_scheme scheme; // one request at a time
+    bw_timed_split *list;
+    int count;
+    bw_status status = bw_team_scheme(team, 0, &scheme, NULL, error);
+    const int level = status == BW_OK ? scheme.level : 0;
+    status = bw_team_splits(team, -1, &list, &count, error);
+    bw_json_key(json, "legs");
+    bw_json_open(json, '[');
+    // Splits come by player.
+    for (int i = 0, before = -1; status == BW_OK && i < count; before = list[i++].jersey) {
+        if (list[i].jersey == before) continue;
+        char line[320];
+        bw_text t = bw_text_in(line, sizeof line);
+        const bw_player_legs legs =
+            bw_legs_of(list, count, list[i].jersey, bw_reaction(bw_level_at(level), 1));
+        bw_say_legs(&legs, units, &t);
+        bw_json_open(json, '{');
+        bw_reply_put_number(json, "jersey", list[i].jersey);
+        bw_reply_put_text(json, "words", line);
+        bw_json_close(json, '}');
+    }
+    bw_json_close(json, ']');
+    free(list);
+    return status;
+}
+
+static bw_status put_all(bw_team *team, bw_units units, bw_json *json, bw_error *error) {
     char mark[BW_SECRET_SIZE], name[BW_SETTING_SIZE];
     bool names = false;
     bw_status status = find_mark(team, mark, error);
@@ -105,11 +135,13 @@ static bw_status put_all(bw_team *team, bw_json *json, bw_error *error) {
     status = put_games(team, json, error);
     if (status == BW_OK) status = put_revisions(team, json, error);
     if (status == BW_OK) status = put_players(team, json, error);
-    return status == BW_OK ? put_splits(team, json, error) : status;
+    if (status == BW_OK) status = put_splits(team, json, error);
+    return status == BW_OK ? put_legs(team, units, json, error) : status;
 }
 
 bw_reply bw_on_team(bw_site *site, bw_ask *ask) {
-    (void)ask;
+    const char *unit = bw_target_value(&ask->target, "units");
+    const bw_units units = unit && bw_same(unit, "m") ? BW_METRES : BW_YARDS;
     bw_reply answer;
     bw_reply_json out;
     bw_error error;
@@ -119,7 +151,7 @@ bw_reply bw_on_team(bw_site *site, bw_ask *ask) {
         bw_team_close(team);
         return bw_reply_words(500, "There is no memory left.");
     }
-    const bw_status status = put_all(team, &out.json, &error);
+    const bw_status status = put_all(team, units, &out.json, &error);
     bw_team_close(team);
     answer = bw_reply_json_end(&out, 200);
     if (status == BW_OK) return answer;

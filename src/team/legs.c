@@ -1,6 +1,5 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "team/legs.h"
-#include "core/text.h"
 #include <string.h>
 
 static bw_clock clock_of(const char *word) {
@@ -52,4 +51,43 @@ bw_player_legs bw_legs_of(const bw_timed_split *splits, int count, int jersey, d
         if (fitted == had ? newer : fitted) best = legs;
     }
     return best;
+}
+
+/// Distance whose time is told, yards: what youth and college test most (docs/model.md).
+static const double told_yd = 20;
+
+/// Two standard errors, to `decimals`.
+static void put_give(bw_text *out, double error, int decimals) {
+    const double least = decimals == 1 ? 0.1 : 0.01;
+    if (!(error > 0)) return;
+    bw_put(out, " (give or take ");
+    if (2 * error < least) bw_put(out, "less than ");
+    bw_put_fixed(out, 2 * error < least ? least : 2 * error, decimals);
+    bw_put_char(out, ')');
+}
+
+void bw_say_legs(const bw_player_legs *legs, bw_units units, bw_text *out) {
+    const bw_sprint *f = &legs->fit;
+    const double per = units == BW_METRES ? 1 : BW_METRES_PER_YARD;
+    if (f->verdict != BW_SPRINT_FITTED) {
+        bw_put(out, legs->date[0] ? bw_sprint_why(f->verdict) : "no sprints in the file");
+        return;
+    }
+    bw_put(out, "top speed ");
+    bw_put_fixed(out, f->legs.vmax / per, 1);
+    bw_put(out, units == BW_METRES ? " m/s" : " yd/s");
+    put_give(out, f->vmax_error / per, 1);
+    bw_put(out, ", start ");
+    bw_put_fixed(out, f->legs.tau, 2);
+    bw_put(out, " s");
+    put_give(out, f->tau_error, 2);
+    bw_put(out, ", ");
+    bw_put_int(out, (long long)told_yd);
+    bw_put(out, " yd in ");
+    bw_put_fixed(out, bw_sprint_time(f->legs, told_yd * BW_METRES_PER_YARD), 2);
+    bw_put(out, " s from his first step; ");
+    bw_put_int(out, f->splits);
+    bw_put(out, " splits, ");
+    bw_put(out, legs->date);
+    if (!(f->vmax_error > 0)) bw_put(out, ", too few for an error");
 }
