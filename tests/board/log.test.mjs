@@ -267,6 +267,7 @@ check('undo takes back each step; an edit and what was taken out too', async (t)
   await told(page, /^2 breaks, all/);
   assert.deepEqual(await list(), ['2. 5v4, whistle', '1. 4v3, shot wide']);
   await page.click('#log-undo');
+  await page.waitForFunction(() => document.getElementById('log-list').textContent.includes('1. 4v3, goal'), null, patience);
   await told(page, /^2 breaks, all/);
   assert.deepEqual(await list(), ['2. 5v4, whistle', '1. 4v3, goal']);
   await page.reload();
@@ -377,7 +378,10 @@ check('axe finds nothing, nothing scrolls sideways, keys are large', async (t) =
   for (const mode of ['log', 'roster', 'review']) {
     await goTo(page, mode);
     if (mode === 'review') await page.waitForSelector('#review-parts svg');
-    if (mode === 'log') await page.click('#log-more summary');
+    if (mode === 'log') {
+      await page.click('#log-more summary');
+      await page.click('#log-new-game summary');
+    }
     for (const theme of ['chart', 'sun', 'dark']) {
       await page.selectOption('#theme', { index: ['chart', 'sun', 'dark'].indexOf(theme) });
       await frames(page);
@@ -386,7 +390,7 @@ check('axe finds nothing, nothing scrolls sideways, keys are large', async (t) =
       assert.deepEqual(found.violations.map((one) => [one.id, one.nodes.map((node) => node.html)]), [], `${mode} ${theme}`);
       assert.ok(await page.evaluate(() => document.documentElement.scrollWidth <= innerWidth), `${mode} ${theme}`);
       const small = await page.evaluate((id) => [...document.querySelectorAll(`#mode-${id} :is(button, input, select, summary)`)]
-        .filter((one) => one.offsetParent).map((one) => ({ box: one.getBoundingClientRect(), name: one.id || one.textContent,
+        .filter((one) => one.checkVisibility()).map((one) => ({ box: one.getBoundingClientRect(), name: one.id || one.textContent,
           least: one.classList.contains('key') ? 56 : 48 }))
         .filter(({ box, least }) => box.width < least - 0.5 || box.height < least - 0.5).map(({ name }) => name), mode);
       assert.deepEqual(small, [], `${mode} ${theme}`);
