@@ -6,7 +6,8 @@ set(BW_TEST_ROOMS core scheme draw trial web outside paint file tune report team
 
 # Searches of many breaks: minutes without optimisation. They carry the label "long", which the debug
 # and msan presets leave out; that the model gives the same answer there, core/test_golden says.
-set(BW_LONG_TESTS core/test_trade cli/test_test_verb.sh cli/test_tune.sh)
+set(BW_LONG_TESTS core/test_trade cli/test_test_verb.sh cli/test_tune.sh
+    serve/test_suggest)
 
 function(bw_test_environment test)
   set(environment "BW_ROOT=${CMAKE_SOURCE_DIR}" "BREAKWATER=${CMAKE_BINARY_DIR}/breakwater"

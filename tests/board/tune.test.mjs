@@ -92,6 +92,16 @@ check('a suggestion is asked for, shown, taken man by man, undone, and put away'
   assert.match(await page.locator('#caption').textContent(), /dashed ring/);
   assert.ok(!/Low left/.test(await page.locator('#suggest-rows').textContent()));
 
+  // Where a yard matters: of the man who is picked, kept or not, and the mirror image for his twin.
+  const ways = () => page.locator('#suggest-map-ways').textContent();
+  assert.equal(await page.locator('#suggest-map-title').textContent(), 'Where a yard matters: low left');
+  const leftMan = /to the left (.*), to the right (.*)\./.exec(await ways());
+  await page.selectOption('#who', { label: 'low right' });
+  await frames(page);
+  const rightMan = /to the left (.*), to the right (.*)\./.exec(await ways());
+  assert.deepEqual([leftMan[1], leftMan[2]], [rightMan[2], rightMan[1]]);
+  assert.ok((await page.locator('#suggest-map').boundingBox()).width > 250);
+
   const start = await homes(page), count = await takes(page).count();
   assert.ok(count >= 2);
   const pair = page.locator('#suggest-rows li', { hasText: 'Top left and top right' });

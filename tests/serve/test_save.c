@@ -127,34 +127,6 @@ static void runs_give_json_and_papers(void) {
     CHECK(strstr(got.head, "application/pdf") && strncmp(got.body, "%PDF-", 5) == 0);
 }
 
-/// A suggestion is what the verb's own JSON is, keeps what is to be kept, counts its way up to the end,
-/// and can be cancelled.
-static void a_suggestion_is_made(void) {
-    char where[60];
-    int id = run_to_the_end("/api/jobs?kind=tune&tries=10&breaks=4&keep=TL,pickup&within=1.5");
-    CHECK(id > 0 && strstr(got.body, "\"state\":\"done\""));
-    const char *done = strstr(got.body, "\"done\":"), *count = strstr(got.body, "\"count\":");
-    CHECK(done && count && atoi(done + 7) > 100 && atoi(done + 7) <= atoi(count + 8));
-    snprintf(where, sizeof where, "/api/jobs/%d/file", id);
-    CHECK_INT(test_ask(d.port, d.host, "GET", where, "", NULL), 403);
-    CHECK_INT(test_ask(d.port, d.host, "GET", where, d.secret, NULL), 200);
-    CHECK(strstr(got.head, "application/json") && strstr(got.body, "\"defenders\":4"));
-    CHECK(strstr(got.body, "\"spots\":[\"LL\",\"LR\"]") ||
-          strstr(got.body, "\"spots\":[\"LR\",\"LL\"]"));
-    CHECK(strstr(got.body, "\"key\":\"cushion\"") && !strstr(got.body, "\"key\":\"pickup\""));
-    CHECK(strstr(got.body, "\"verdict\":\"") && strstr(got.body, "\"limits\":[\""));
-    CHECK(strstr(got.body, "\"in_100_breaks\":\""));
-    CHECK_INT(test_ask(d.port, d.host, "POST", "/api/jobs?kind=tune", d.both, demo), 202);
-    snprintf(where, sizeof where, "/api/jobs/%d", id + 1);
-    CHECK_INT(test_ask(d.port, d.host, "DELETE", where, d.both, NULL), 202);
-    do {
-        test_wait();
-        atomic_store(&test_now, test_now + 1);
-        CHECK_INT(test_ask(d.port, d.host, "GET", where, d.secret, NULL), 200);
-    } while (strstr(got.body, "\"running\""));
-    CHECK(strstr(got.body, "\"cancelled\""));
-}
-
 /// What a kind alone knows to be wrong is told when it is made.
 static void kinds_refuse_their_own_words(void) {
     CHECK(run_to_the_end("/api/jobs?kind=film&lesson=none") > 0);
@@ -277,7 +249,6 @@ int main(int argc, char **argv) {
     RUN_WITH_A_FILE(an_edit_elsewhere_is_never_lost);
     RUN_WITH_A_FILE(what_is_no_scheme_is_not_written);
     RUN_WITH_A_FILE(runs_give_json_and_papers);
-    RUN_WITH_A_FILE(a_suggestion_is_made);
     RUN_WITH_A_FILE(kinds_refuse_their_own_words);
     RUN_WITH_A_FILE(one_run_at_a_time_and_it_can_be_cancelled);
     RUN_WITH_A_FILE(what_cannot_be_run_is_refused_in_words);

@@ -4,6 +4,7 @@
 #include "harness.h"
 #include "scheme/fresh.h"
 #include "web/board_ghost.h"
+#include "web/board_soundings.h"
 
 static bw_board board;
 
@@ -105,9 +106,32 @@ static void what_is_not_there_is_let_be(void) {
     CHECK_INT(board.ghost_stage, 0);
 }
 
+/// Every place that can be had has its figure, and the middle the man's own mark instead.
+static void soundings_have_their_figures(void) {
+    begin(true);
+    bw_board_soundings(&board, 0, 300); // nothing begun: nothing drawn
+    const bw_vec home = spot(0)->home;
+    bw_board_sound_begin(&board, home, BW_METRES_PER_YARD, 0.01);
+    for (int out = -1; out <= BW_SOUNDINGS_SIDE; out++) {
+        for (int across = 1; across <= BW_SOUNDINGS_SIDE; across++)
+            bw_board_sound(&board, out, across, 0.001 * out);
+    }
+    bw_board_soundings(&board, 0, 300);
+    int figures = 0, codes = 0;
+    const bw_ink *ink = (const bw_ink *)board.page;
+    CHECK_NEAR(ink->width, 300, 1e-9);
+    for (const bw_ink_item *i = bw_ink_first(ink); i; i = bw_ink_next(ink, i)) {
+        figures += i->kind == BW_INK_TEXT && i->role == BW_ROLE_TEXT;
+        codes += i->kind == BW_INK_TEXT && i->role == BW_ROLE_DEFENDER_TEXT;
+    }
+    CHECK_INT(figures, BW_SOUNDINGS_SIDE * (BW_SOUNDINGS_SIDE - 1) - 1);
+    CHECK_INT(codes, 1);
+}
+
 int main(int argc, char **argv) {
     RUN(rings_are_drawn_where_homes_are_edited);
     RUN(a_pair_is_taken_together);
     RUN(what_is_not_there_is_let_be);
+    RUN(soundings_have_their_figures);
     return test_report(argc, argv);
 }
