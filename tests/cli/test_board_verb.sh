@@ -90,4 +90,8 @@ run 2 board -
 run 2 board a b
 run 1 board "$BW_ROOT/tests/scheme/broken/03-truncated.json"
 run 3 board "$scratch/absent.json"
+# A team file is looked at before anything is served.
+run 1 board "$scratch/mine.json" --team "$scratch/mine.json"
+talks "it is not a team file"
+silent
 finish
