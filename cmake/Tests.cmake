@@ -6,8 +6,9 @@ set(BW_TEST_ROOMS core scheme draw trial web outside paint file tune report team
 
 # Searches of many breaks: minutes without optimisation. They carry the label "long", which the debug
 # and msan presets leave out; that the model gives the same answer there, core/test_golden says.
-set(BW_LONG_TESTS core/test_trade cli/test_test_verb.sh cli/test_tune.sh
-    serve/test_suggest)
+set(BW_LONG_TESTS core/test_trade web/test_tester tune/test_tune serve/test_suggest
+                  outside/test_covering_published
+                  cli/test_test_verb.sh cli/test_tune.sh cli/test_teach.sh cli/test_review.sh)
 
 function(bw_test_environment test)
   set(environment "BW_ROOT=${CMAKE_SOURCE_DIR}" "BREAKWATER=${CMAKE_BINARY_DIR}/breakwater"
@@ -17,7 +18,7 @@ function(bw_test_environment test)
     list(APPEND room long)
   endif()
   set_tests_properties(${test} PROPERTIES ENVIRONMENT "${environment}" LABELS "${room}"
-                       WORKING_DIRECTORY ${CMAKE_SOURCE_DIR} TIMEOUT 300)
+                       WORKING_DIRECTORY ${CMAKE_SOURCE_DIR} TIMEOUT 600)
 endfunction()
 
 add_custom_target(pure-tests)
