@@ -224,3 +224,13 @@ int bw_paint_pdf(const char *path, const bw_pages *pages) {
     bw_say_error("%s", why.used ? why.data : "there is no memory left for a page.");
     return bw_exit_code(status);
 }
+
+bool bw_wants_pages(const bw_args *args) {
+    if (bw_option_given(args, "format")) return true;
+    const char *path = bw_option_text(args, "output");
+    const char *ending = path ? strrchr(path, '.') : NULL;
+    for (int i = 0; ending && bw_format_choice(i); i++) {
+        if (strcmp(ending + 1, bw_format_choice(i)) == 0) return true;
+    }
+    return false;
+}

@@ -49,6 +49,9 @@ bw_paper bw_option_paper(const bw_args *args);
 /// ending. Returns the exit code.
 int bw_paint_pages(const bw_args *args, const bw_pages *pages);
 
+/// Whether the result is to be pages: by --format, or by the ending of --output.
+bool bw_wants_pages(const bw_args *args);
+
 /// Paints them as one PDF beside a verb's other result, and says what was written. Returns the exit code.
 int bw_paint_pdf(const char *path, const bw_pages *pages);
 

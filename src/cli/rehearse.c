@@ -31,23 +31,6 @@ static bw_status draw_page(const void *self, int number, bw_ink *ink) {
     return bw_rehearsal_page(&j->rehearsal, number, j->paper, ink);
 }
 
-static bool wants_pages(const bw_args *args) {
-    if (bw_option_given(args, "format")) return true;
-    const char *path = bw_option_text(args, "output");
-    const char *ending = path ? strrchr(path, '.') : NULL;
-    for (int i = 0; ending && bw_format_choice(i); i++) {
-        if (strcmp(ending + 1, bw_format_choice(i)) == 0) return true;
-    }
-    return false;
-}
-
-static bw_paper find_paper(const char *id) {
-    int paper = 0;
-    while (strcmp(bw_paper_choice(paper), id) != 0)
-        paper++;
-    return (bw_paper)paper;
-}
-
 /// Jersey numbers "4,7,12" into the rehearsal. False when they are none or two are the same.
 static bool scan_numbers(const char *text, bw_rehearsal *r) {
     r->numbered = 0;
@@ -194,13 +177,13 @@ static int run_job(const bw_args *args, job *j, void *memory) {
     for (int i = 0; i < j->rehearsal.stage_count && code == BW_EXIT_OK; i++)
         code = build_stage(j, &j->rehearsal.stages[i], &w, plain, memory);
     if (code != BW_EXIT_OK) return code;
-    if (!wants_pages(args)) return print(args, j);
+    if (!bw_wants_pages(args)) return print(args, j);
     say_counts(&j->rehearsal);
     char title[BW_NAME_SIZE + 40];
     bw_text t = bw_text_in(title, sizeof title);
     bw_put(&t, j->scheme.name);
     bw_put(&t, ": what to rehearse");
-    j->paper = find_paper(bw_option_text(args, "paper"));
+    j->paper = bw_option_paper(args);
     const bw_pages pages = {bw_rehearsal_pages(&j->rehearsal), title, draw_page, j};
     return bw_paint_pages(args, &pages);
 }

@@ -39,17 +39,8 @@ static bw_status draw_page(const void *self, int number, bw_ink *ink) {
     return bw_review_page(&j->data.review, number, j->paper, ink);
 }
 
-static bool wants_pages(const bw_args *args) {
-    if (bw_option_given(args, "format")) return true;
-    const char *path = bw_option_text(args, "output"), *ending = path ? strrchr(path, '.') : NULL;
-    for (int i = 0; ending && bw_format_choice(i); i++) {
-        if (strcmp(ending + 1, bw_format_choice(i)) == 0) return true;
-    }
-    return false;
-}
-
 static int deliver(const bw_args *args, job *j) {
-    if (wants_pages(args)) {
+    if (bw_wants_pages(args)) {
         j->paper = bw_option_paper(args);
         const bw_pages pages = {bw_review_pages(&j->data.review), "Review of the season's breaks",
                                 draw_page, j};

@@ -60,34 +60,26 @@ static void print_text(FILE *out, const bw_squad *s) {
                 bw_level_at(s->scheme.level)->name);
 }
 
-static void number(bw_json *json, const char *key, double value) {
-    bw_json_key(json, key);
-    bw_json_number(json, value);
-}
-
 static void json_man(bw_json *json, const bw_squad *s, const bw_squad_man *m) {
     const bw_sprint *f = &m->legs.fit;
     bw_json_open(json, '{');
-    number(json, "jersey", m->player.jersey);
-    bw_json_key(json, "fitted");
-    bw_json_bool(json, f->verdict == BW_SPRINT_FITTED);
+    bw_json_put_number(json, "jersey", m->player.jersey);
+    bw_json_put_bool(json, "fitted", f->verdict == BW_SPRINT_FITTED);
     if (f->verdict != BW_SPRINT_FITTED) {
-        bw_json_key(json, "why");
-        bw_json_text(json, bw_sprint_why(f->verdict));
+        bw_json_put_text(json, "why", bw_sprint_why(f->verdict));
         bw_json_close(json, '}');
         return;
     }
-    number(json, "vmax_m_s", f->legs.vmax);
-    number(json, "tau_s", f->legs.tau);
+    bw_json_put_number(json, "vmax_m_s", f->legs.vmax);
+    bw_json_put_number(json, "tau_s", f->legs.tau);
     if (f->vmax_error > 0) {
-        number(json, "vmax_standard_error", f->vmax_error);
-        number(json, "tau_standard_error", f->tau_error);
-        number(json, "residual_s", f->residual);
+        bw_json_put_number(json, "vmax_standard_error", f->vmax_error);
+        bw_json_put_number(json, "tau_standard_error", f->tau_error);
+        bw_json_put_number(json, "residual_s", f->residual);
     }
-    number(json, "clock_late_s", f->late);
-    number(json, "splits", f->splits);
-    bw_json_key(json, "date");
-    bw_json_text(json, m->legs.date);
+    bw_json_put_number(json, "clock_late_s", f->late);
+    bw_json_put_number(json, "splits", f->splits);
+    bw_json_put_text(json, "date", m->legs.date);
     bw_json_key(json, "margins");
     bw_json_open(json, '[');
     for (int i = 0; s->has_scheme && i < s->scheme.stage_count; i++) {
@@ -97,13 +89,12 @@ static void json_man(bw_json *json, const bw_squad *s, const bw_squad_man *m) {
             const int spot = spot_in(&s->scheme.stages[i], m->player.spots[k].spot);
             if (spot < 0 || margin[spot].rotations == 0) continue;
             bw_json_open(json, '{');
-            bw_json_key(json, "spot");
-            bw_json_text(json, m->player.spots[k].spot);
-            number(json, "defenders", s->scheme.stages[i].defenders);
-            number(json, "worst_s", margin[spot].worst);
-            number(json, "mean_s", margin[spot].mean);
-            number(json, "late", margin[spot].late);
-            number(json, "rotations", margin[spot].rotations);
+            bw_json_put_text(json, "spot", m->player.spots[k].spot);
+            bw_json_put_number(json, "defenders", s->scheme.stages[i].defenders);
+            bw_json_put_number(json, "worst_s", margin[spot].worst);
+            bw_json_put_number(json, "mean_s", margin[spot].mean);
+            bw_json_put_number(json, "late", margin[spot].late);
+            bw_json_put_number(json, "rotations", margin[spot].rotations);
             bw_json_close(json, '}');
         }
     }

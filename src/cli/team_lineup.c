@@ -120,42 +120,33 @@ static void print_text(FILE *out, const job *j) {
           out);
 }
 
-static void number(bw_json *json, const char *key, double value) {
-    bw_json_key(json, key);
-    bw_json_number(json, value);
-}
-
 static void print_json(FILE *out, const job *j) {
     bw_json json = {.stream = out};
     bw_json_open(&json, '{');
-    number(&json, "defenders", j->who.spots);
-    bw_json_key(&json, "by");
-    bw_json_text(&json, bw_who_aim_choice(j->aim));
-    bw_json_key(&json, "unit");
-    bw_json_text(&json, j->aim == BW_WHO_WORTH ? "goals a break" : "s");
+    bw_json_put_number(&json, "defenders", j->who.spots);
+    bw_json_put_text(&json, "by", bw_who_aim_choice(j->aim));
+    bw_json_put_text(&json, "unit", j->aim == BW_WHO_WORTH ? "goals a break" : "s");
     bw_json_key(&json, "places");
     bw_json_open(&json, '[');
     for (int p = 0; p < j->who.place_count; p++) {
         const bw_who_place *place = &j->who.place[p];
         bw_json_open(&json, '{');
-        bw_json_key(&json, "place");
-        bw_json_text(&json, place->name);
-        bw_json_key(&json, "late_man");
-        bw_json_bool(&json, p >= j->who.spots);
-        number(&json, "jersey", j->men[place->man].jersey);
-        number(&json, "cost", place->cost);
+        bw_json_put_text(&json, "place", place->name);
+        bw_json_put_bool(&json, "late_man", p >= j->who.spots);
+        bw_json_put_number(&json, "jersey", j->men[place->man].jersey);
+        bw_json_put_number(&json, "cost", place->cost);
         if (place->second >= 0) {
-            number(&json, "second", j->men[place->second].jersey);
-            number(&json, "swap", place->swap);
+            bw_json_put_number(&json, "second", j->men[place->second].jersey);
+            bw_json_put_number(&json, "swap", place->swap);
         }
         bw_json_close(&json, '}');
     }
     bw_json_close(&json, ']');
-    number(&json, "worst", j->who.worst);
-    number(&json, "sum", j->who.sum);
+    bw_json_put_number(&json, "worst", j->who.worst);
+    bw_json_put_number(&json, "sum", j->who.sum);
     if (j->aim == BW_WHO_WORTH) {
-        number(&json, "typical", j->who.chosen_typical);
-        number(&json, "typical_level_legs", j->who.level_typical);
+        bw_json_put_number(&json, "typical", j->who.chosen_typical);
+        bw_json_put_number(&json, "typical_level_legs", j->who.level_typical);
     }
     bw_json_close(&json, '}');
     bw_json_end(&json);

@@ -27,17 +27,6 @@ static bw_status draw_page(const void *self, int number, bw_ink *ink) {
     return bw_report_page(&j->report, number, j->paper, ink);
 }
 
-/// Whether the result is to be pages: by --format, or by the ending of the file.
-static bool wants_pages(const bw_args *args) {
-    if (bw_option_given(args, "format")) return true;
-    const char *path = bw_option_text(args, "output");
-    const char *ending = path ? strrchr(path, '.') : NULL;
-    for (int i = 0; ending && bw_format_choice(i); i++) {
-        if (strcmp(ending + 1, bw_format_choice(i)) == 0) return true;
-    }
-    return false;
-}
-
 static int print(const bw_args *args, const job *j) {
     bw_out out;
     if (!bw_out_open(args, &out)) return BW_EXIT_FILE;
@@ -78,7 +67,7 @@ static int run_job(const bw_args *args, job *j) {
                             .headline = j->trials,
                             .standard = j->trials,
                             .standard_count = j->battery.count > 1 ? j->battery.count : 0};
-    if (!wants_pages(args)) return print(args, j);
+    if (!bw_wants_pages(args)) return print(args, j);
     char title[BW_NAME_SIZE + 40];
     bw_text t = bw_text_in(title, sizeof title);
     bw_put(&t, j->scheme.name);

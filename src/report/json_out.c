@@ -63,6 +63,21 @@ void bw_json_null(bw_json *json) {
     fputs("null", json->stream);
 }
 
+void bw_json_put_number(bw_json *json, const char *key, double value) {
+    bw_json_key(json, key);
+    bw_json_number(json, value);
+}
+
+void bw_json_put_text(bw_json *json, const char *key, const char *text) {
+    bw_json_key(json, key);
+    bw_json_text(json, text);
+}
+
+void bw_json_put_bool(bw_json *json, const char *key, bool value) {
+    bw_json_key(json, key);
+    bw_json_bool(json, value);
+}
+
 void bw_json_end(bw_json *json) {
     fputc('\n', json->stream);
 }

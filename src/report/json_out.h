@@ -19,6 +19,11 @@ void bw_json_text(bw_json *json, const char *text); ///< UTF-8
 void bw_json_number(bw_json *json, double value);   ///< |value| < 1e9
 void bw_json_bool(bw_json *json, bool value);
 void bw_json_null(bw_json *json);
+/// A key with its value.
+void bw_json_put_number(bw_json *json, const char *key, double value);
+void bw_json_put_text(bw_json *json, const char *key, const char *text);
+void bw_json_put_bool(bw_json *json, const char *key, bool value);
+
 void bw_json_end(bw_json *json); ///< the final newline
 
 #endif

@@ -3,16 +3,6 @@
 #include "report/json_out.h"
 #include "report/review.h"
 
-static void number(bw_json *json, const char *key, double value) {
-    bw_json_key(json, key);
-    bw_json_number(json, value);
-}
-
-static void text(bw_json *json, const char *key, const char *value) {
-    bw_json_key(json, key);
-    bw_json_text(json, value);
-}
-
 static void interval(bw_json *json, const char *key, bw_interval i) {
     bw_json_key(json, key);
     bw_json_open(json, '[');
@@ -25,38 +15,37 @@ static void interval(bw_json *json, const char *key, bw_interval i) {
 static void put_count(bw_json *json, const char *key, bw_count count) {
     bw_json_key(json, key);
     bw_json_open(json, '{');
-    number(json, "hits", count.hits);
-    number(json, "n", count.cases);
+    bw_json_put_number(json, "hits", count.hits);
+    bw_json_put_number(json, "n", count.cases);
     if (bw_may_say(count.cases) != BW_SAY_COUNTS) {
-        number(json, "rate", bw_rate(count));
+        bw_json_put_number(json, "rate", bw_rate(count));
         interval(json, "interval_95", bw_rate_interval(count));
     } else {
-        bw_json_key(json, "too_few");
-        bw_json_bool(json, true);
+        bw_json_put_bool(json, "too_few", true);
     }
     bw_json_close(json, '}');
 }
 
 static void put_group(bw_json *json, const bw_review *r, const bw_group *g, bool leaning) {
     bw_json_open(json, '{');
-    text(json, "label", g->label);
-    number(json, "breaks", g->breaks);
+    bw_json_put_text(json, "label", g->label);
+    bw_json_put_number(json, "breaks", g->breaks);
     put_count(json, "goals", g->goals);
     put_count(json, "shots", g->shots);
     put_count(json, "goals_a_shot", g->on_shot);
     bw_json_key(json, "outcomes");
     bw_json_open(json, '{');
     for (int o = 0; o < BW_OUTCOME_COUNT; o++)
-        number(json, bw_outcome_id((bw_outcome)o), g->outcome[o]);
+        bw_json_put_number(json, bw_outcome_id((bw_outcome)o), g->outcome[o]);
     bw_json_close(json, '}');
-    number(json, "timed", g->timed);
-    if (g->timed > 0) number(json, "mean_s", g->seconds);
+    bw_json_put_number(json, "timed", g->timed);
+    if (g->timed > 0) bw_json_put_number(json, "mean_s", g->seconds);
     if (r->modelled && g->forecast_breaks > 0) {
-        number(json, "forecast_breaks", g->forecast_breaks);
-        number(json, "forecast_goals", g->expected);
+        bw_json_put_number(json, "forecast_breaks", g->forecast_breaks);
+        bw_json_put_number(json, "forecast_goals", g->expected);
     }
     if (leaning && g->leaning.a > 0) {
-        number(json, "leaning_rate", bw_belief_mean(g->leaning));
+        bw_json_put_number(json, "leaning_rate", bw_belief_mean(g->leaning));
         interval(json, "leaning_95", bw_belief_interval(g->leaning));
     }
     bw_json_close(json, '}');
@@ -79,15 +68,15 @@ static void put_change(bw_json *json, const bw_review *r) {
     char line[800];
     bw_json_key(json, "change");
     bw_json_open(json, '{');
-    text(json, "from", before->label);
-    text(json, "to", after->label);
+    bw_json_put_text(json, "from", before->label);
+    bw_json_put_text(json, "to", after->label);
     put_count(json, "before", before->goals);
     put_count(json, "after", after->goals);
     const bool few = before->goals.cases < BW_RATE_COUNTS || after->goals.cases < BW_RATE_COUNTS;
     if (!few) interval(json, "difference_95", bw_rate_difference(after->goals, before->goals));
     bw_text t = bw_text_in(line, sizeof line);
     bw_say_difference(after->goals, before->goals, &t);
-    text(json, "words", line);
+    bw_json_put_text(json, "words", line);
     bw_json_close(json, '}');
 }
 
@@ -96,22 +85,22 @@ static void put_calibration(bw_json *json, const bw_review *r) {
     if (!r->modelled || c->cases == 0) return;
     bw_json_key(json, "model");
     bw_json_open(json, '{');
-    number(json, "n", c->cases);
-    number(json, "expected_goals", c->expected);
-    number(json, "goals", c->happened);
-    number(json, "deviation", c->deviation);
+    bw_json_put_number(json, "n", c->cases);
+    bw_json_put_number(json, "expected_goals", c->expected);
+    bw_json_put_number(json, "goals", c->happened);
+    bw_json_put_number(json, "deviation", c->deviation);
     if (c->cases >= BW_CALIBRATION_LEAST) {
-        number(json, "brier", c->brier);
-        number(json, "reliability", c->reliability);
-        number(json, "resolution", c->resolution);
-        number(json, "uncertainty", c->uncertainty);
-        number(json, "spiegelhalter_z", c->z);
+        bw_json_put_number(json, "brier", c->brier);
+        bw_json_put_number(json, "reliability", c->reliability);
+        bw_json_put_number(json, "resolution", c->resolution);
+        bw_json_put_number(json, "uncertainty", c->uncertainty);
+        bw_json_put_number(json, "spiegelhalter_z", c->z);
         bw_json_key(json, "bins");
         bw_json_open(json, '[');
         for (int k = 0; k < BW_CALIBRATION_BINS; k++) {
             if (c->bin[k].count.cases == 0) continue;
             bw_json_open(json, '{');
-            number(json, "forecast", c->bin[k].chance);
+            bw_json_put_number(json, "forecast", c->bin[k].chance);
             put_count(json, "seen", c->bin[k].count);
             bw_json_close(json, '}');
         }
@@ -125,9 +114,9 @@ static void put_named(bw_json *json, const bw_review *r) {
     bw_json_open(json, '[');
     for (int i = 0; i < r->season->named_count; i++) {
         bw_json_open(json, '{');
-        text(json, "who", r->season->named[i].who);
-        number(json, "breaks", r->season->named[i].times);
-        number(json, "goals", r->season->named[i].goals);
+        bw_json_put_text(json, "who", r->season->named[i].who);
+        bw_json_put_number(json, "breaks", r->season->named[i].times);
+        bw_json_put_number(json, "goals", r->season->named[i].goals);
         bw_json_close(json, '}');
     }
     bw_json_close(json, ']');
@@ -136,7 +125,7 @@ static void put_named(bw_json *json, const bw_review *r) {
 void bw_review_json(FILE *stream, const bw_review *r) {
     bw_json json = {.stream = stream};
     bw_json_open(&json, '{');
-    text(&json, "team", r->team);
+    bw_json_put_text(&json, "team", r->team);
     bw_json_key(&json, "all");
     put_group(&json, r, &r->season->all, false);
     put_groups(&json, r, "by_numbers", r->season->numbers, r->season->number_count, true);

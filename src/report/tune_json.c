@@ -7,16 +7,6 @@ static double shown(const bw_tune_report *r, const bw_knob *knob, double value) 
     return bw_knob_is_length(knob) ? value / bw_unit_length(r->def->scheme->units) : value;
 }
 
-static void number(bw_json *json, const char *key, double value) {
-    bw_json_key(json, key);
-    bw_json_number(json, value);
-}
-
-static void text(bw_json *json, const char *key, const char *value) {
-    bw_json_key(json, key);
-    bw_json_text(json, value);
-}
-
 /// Whose: a spot and his mirror image, by id; nobody's for a number of the rule.
 static void put_spots(bw_json *json, const bw_stage *stage, int spot, int twin) {
     bw_json_key(json, "spots");
@@ -36,13 +26,14 @@ static void put_changes(bw_json *json, const bw_tune_report *r) {
         bw_text t = bw_text_in(name, sizeof name);
         bw_knob_name(stage, knob, &t);
         bw_json_open(json, '{');
-        text(json, "what", name);
-        text(json, "key", bw_knob_key(knob->kind));
+        bw_json_put_text(json, "what", name);
+        bw_json_put_text(json, "key", bw_knob_key(knob->kind));
         put_spots(json, stage, knob->spot, knob->twin);
-        text(json, "unit", bw_knob_is_length(knob) ? bw_unit_short(r->def->scheme->units) : "");
-        number(json, "before", shown(r, knob, knob->now));
-        number(json, "after", shown(r, knob, r->tuned->at[k]));
-        number(json, "practice", shown(r, knob, knob->practice));
+        bw_json_put_text(json, "unit",
+                         bw_knob_is_length(knob) ? bw_unit_short(r->def->scheme->units) : "");
+        bw_json_put_number(json, "before", shown(r, knob, knob->now));
+        bw_json_put_number(json, "after", shown(r, knob, r->tuned->at[k]));
+        bw_json_put_number(json, "practice", shown(r, knob, knob->practice));
         bw_json_close(json, '}');
     }
     bw_json_close(json, ']');
@@ -56,11 +47,11 @@ static void put_homes(bw_json *json, const bw_tune_report *r) {
     bw_json_open(json, '[');
     for (int s = 0; s < before->defenders; s++) {
         bw_json_open(json, '{');
-        text(json, "spot", before->spots[s].id);
-        number(json, "x", before->spots[s].home.x / unit);
-        number(json, "y", before->spots[s].home.y / unit);
-        number(json, "new_x", after->spots[s].home.x / unit);
-        number(json, "new_y", after->spots[s].home.y / unit);
+        bw_json_put_text(json, "spot", before->spots[s].id);
+        bw_json_put_number(json, "x", before->spots[s].home.x / unit);
+        bw_json_put_number(json, "y", before->spots[s].home.y / unit);
+        bw_json_put_number(json, "new_x", after->spots[s].home.x / unit);
+        bw_json_put_number(json, "new_y", after->spots[s].home.y / unit);
         bw_json_close(json, '}');
     }
     bw_json_close(json, ']');
@@ -73,15 +64,14 @@ static void put_gain(bw_json *json, const bw_tune_report *r, bw_drill_kind kind,
     bw_say_kind(r, kind, best, &t);
     bw_json_key(json, best ? "best" : "typical");
     bw_json_open(json, '{');
-    number(json, "before", g->before);
-    number(json, "after", g->after);
-    number(json, "gain", g->gain);
-    number(json, "least_by_seed", g->low);
-    number(json, "most_by_seed", g->high);
-    number(json, "standard_error", g->error);
-    bw_json_key(json, "more_than_chance");
-    bw_json_bool(json, bw_gain_is_real(g));
-    text(json, "in_100_breaks", words);
+    bw_json_put_number(json, "before", g->before);
+    bw_json_put_number(json, "after", g->after);
+    bw_json_put_number(json, "gain", g->gain);
+    bw_json_put_number(json, "least_by_seed", g->low);
+    bw_json_put_number(json, "most_by_seed", g->high);
+    bw_json_put_number(json, "standard_error", g->error);
+    bw_json_put_bool(json, "more_than_chance", bw_gain_is_real(g));
+    bw_json_put_text(json, "in_100_breaks", words);
     bw_json_close(json, '}');
 }
 
@@ -91,12 +81,12 @@ static void put_evidence(bw_json *json, const bw_tune_report *r) {
     for (int kind = 0; kind < BW_DRILL_KINDS; kind++) {
         if (r->evidence->drills[kind] == 0) continue;
         bw_json_open(json, '{');
-        text(json, "on", bw_drill_name((bw_drill_kind)kind));
-        bw_json_key(json, "held_out");
-        bw_json_bool(json, kind != BW_DRILL_TRAINING);
-        if (kind == BW_DRILL_LEVEL) text(json, "level", bw_level_at(r->evidence->level)->id);
-        number(json, "breaks", r->evidence->drills[kind]);
-        number(json, "seeds", r->evidence->seeds);
+        bw_json_put_text(json, "on", bw_drill_name((bw_drill_kind)kind));
+        bw_json_put_bool(json, "held_out", kind != BW_DRILL_TRAINING);
+        if (kind == BW_DRILL_LEVEL)
+            bw_json_put_text(json, "level", bw_level_at(r->evidence->level)->id);
+        bw_json_put_number(json, "breaks", r->evidence->drills[kind]);
+        bw_json_put_number(json, "seeds", r->evidence->seeds);
         put_gain(json, r, (bw_drill_kind)kind, false);
         put_gain(json, r, (bw_drill_kind)kind, true);
         bw_json_close(json, '}');
@@ -107,7 +97,7 @@ static void put_evidence(bw_json *json, const bw_tune_report *r) {
 static void put_map(bw_json *json, const bw_tune_report *r, const bw_sense_map *map) {
     const bw_stage *stage = &r->def->scheme->stages[r->def->stage];
     bw_json_open(json, '{');
-    text(json, "spot", stage->spots[map->spot].id);
+    bw_json_put_text(json, "spot", stage->spots[map->spot].id);
     put_spots(json, stage, map->spot, map->twin);
     bw_json_key(json, "cost_by_out_then_right");
     bw_json_open(json, '[');
@@ -143,26 +133,26 @@ void bw_tune_json(FILE *stream, const bw_tune_report *r) {
     const bw_stage *stage = &r->def->scheme->stages[r->def->stage];
     char line[512];
     bw_json_open(&json, '{');
-    text(&json, "units", bw_unit_short(r->def->scheme->units));
-    number(&json, "defenders", stage->defenders);
-    text(&json, "shape", stage->shape);
-    number(&json, "seed", (double)(r->def->seed & 0xffffffffu));
-    number(&json, "candidates", r->tuned->tried);
-    number(&json, "training_breaks", r->tuned->drill_count);
-    if (r->path) text(&json, "file", r->path);
+    bw_json_put_text(&json, "units", bw_unit_short(r->def->scheme->units));
+    bw_json_put_number(&json, "defenders", stage->defenders);
+    bw_json_put_text(&json, "shape", stage->shape);
+    bw_json_put_number(&json, "seed", (double)(r->def->seed & 0xffffffffu));
+    bw_json_put_number(&json, "candidates", r->tuned->tried);
+    bw_json_put_number(&json, "training_breaks", r->tuned->drill_count);
+    if (r->path) bw_json_put_text(&json, "file", r->path);
     put_changes(&json, r);
     put_homes(&json, r);
     put_evidence(&json, r);
     bw_text t = bw_text_in(line, sizeof line);
     bw_say_gain(r, &t);
-    text(&json, "verdict", line);
+    bw_json_put_text(&json, "verdict", line);
     put_limits(&json, r);
-    number(&json, "pull_before", r->tuned->pull_before);
-    number(&json, "pull_after", r->tuned->pull_after);
+    bw_json_put_number(&json, "pull_before", r->tuned->pull_before);
+    bw_json_put_number(&json, "pull_after", r->tuned->pull_after);
     bw_json_key(&json, "precision");
     bw_json_open(&json, '{');
-    number(&json, "step", r->sense->step / bw_unit_length(r->def->scheme->units));
-    number(&json, "chance", r->sense->flat);
+    bw_json_put_number(&json, "step", r->sense->step / bw_unit_length(r->def->scheme->units));
+    bw_json_put_number(&json, "chance", r->sense->flat);
     bw_json_key(&json, "homes");
     bw_json_open(&json, '[');
     for (int i = 0; i < r->sense->map_count; i++)

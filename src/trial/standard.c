@@ -95,8 +95,7 @@ static int choose_starts(const bw_scheme *scheme, int *start) {
     return count;
 }
 
-/// Attack sets with enough men: the built-in ones, then the scheme's own.
-static int choose_sets(const bw_scheme *scheme, int men, const char **set) {
+int bw_standard_sets(const bw_scheme *scheme, int men, const char **set) {
     int count = 0;
     for (int i = 0; i < bw_attack_set_count(); i++)
         set[count++] = bw_attack_set_at(i)->id;
@@ -116,7 +115,7 @@ int bw_standard_set(const bw_scheme *scheme, bw_break_def *list) {
     for (int n = 0; n < BW_COUNT(numbers); n++) {
         const int offence = numbers[n][0], defence = numbers[n][1];
         if (!has_stage(scheme, defence)) continue;
-        const int set_count = choose_sets(scheme, offence, sets);
+        const int set_count = bw_standard_sets(scheme, offence, sets);
         for (int i = 0; i < set_count; i++) {
             for (int k = 0; k < start_count && count < BW_STANDARD_MAX; k++)
                 list[count++] = bw_standard_def(scheme, offence, defence, sets[i],

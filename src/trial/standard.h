@@ -22,4 +22,8 @@ bw_break_def bw_standard_def(const bw_scheme *scheme, int offence, int defence, 
 /// on the right wing (both when the scheme's sides differ) and behind.
 int bw_standard_set(const bw_scheme *scheme, bw_break_def *list);
 
+/// Attack sets with at least `men` men: the built-in ones, then the scheme's own that take no built-in
+/// set's name. Fills set[BW_MAX_SETS + 8] with their ids; returns how many.
+int bw_standard_sets(const bw_scheme *scheme, int men, const char **set);
+
 #endif

@@ -1,6 +1,5 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "tune/drills.h"
-#include "core/attack_set.h"
 #include "core/level.h"
 #include "trial/standard.h"
 
@@ -25,17 +24,6 @@ static int list_starts(const bw_scheme *scheme, int *start) {
     return count;
 }
 
-static int list_sets(const bw_scheme *scheme, int men, const char **set) {
-    int count = 0;
-    for (int i = 0; i < bw_attack_set_count(); i++)
-        set[count++] = bw_attack_set_at(i)->id;
-    for (int i = 0; i < scheme->set_count; i++) {
-        if (scheme->sets[i].count < men || bw_attack_set_find(scheme->sets[i].id)) continue;
-        set[count++] = scheme->sets[i].id;
-    }
-    return count;
-}
-
 int bw_drills(const bw_scheme *scheme, int stage, bw_drill_kind kind, int most, uint64_t seed,
               bw_break_def *list) {
     const char *sets[BW_MAX_SETS + 8];
@@ -48,7 +36,7 @@ int bw_drills(const bw_scheme *scheme, int stage, bw_drill_kind kind, int most, 
         for (int extra = 1; extra <= 2; extra++) {
             const int offence = defence + extra;
             if (offence > BW_MAX_ATTACKERS) break;
-            const int set_count = list_sets(scheme, offence, sets);
+            const int set_count = bw_standard_sets(scheme, offence, sets);
             for (int i = other_set; i < set_count && count < most; i += 2) {
                 list[count] = bw_standard_def(scheme, offence, defence, sets[i],
                                               scheme->landmarks[starts[k]].id);
@@ -63,7 +51,7 @@ int bw_drills_for(const bw_scheme *scheme, int stage, int offence, bw_break_def 
     const char *sets[BW_MAX_SETS + 8];
     int starts[BW_MAX_LANDMARKS], count = 0;
     const int start_count = list_starts(scheme, starts);
-    const int set_count = list_sets(scheme, offence, sets);
+    const int set_count = bw_standard_sets(scheme, offence, sets);
     for (int i = 0; i < set_count; i++) {
         for (int k = 0; k < start_count && count < BW_MAX_DRILLS; k++)
             list[count++] = bw_standard_def(scheme, offence, scheme->stages[stage].defenders,
