@@ -10,6 +10,7 @@ import { indexedStore, plainStore } from './store.js';
  * @property {Body} body
  * @property {number} number in the team file; 0: not known to be there
  * @property {'send' | 'change' | 'remove'} need what the team file still has to be told
+ * @property {boolean} edited since it was first kept here
  * @property {number} when milliseconds since 1970
  * @property {string} refused the team file's words when it would not have it; ""
  */

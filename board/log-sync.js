@@ -52,7 +52,7 @@ export class Sync {
     /** @type {Held} */
     const held = {
       key: this.shelf.prefix + body.id, body, number: number || before?.number || 0, need: kept,
-      when: before?.when ?? Date.now(), refused: '',
+      when: before?.when ?? Date.now(), refused: '', edited: before !== undefined,
     };
     this.held.set(body.id, held);
     await this.shelf.put(held);
@@ -115,7 +115,8 @@ export class Sync {
       const sent = list.find((held) => held.body.id === id), now = this.held.get(id);
       if (!sent || !now) continue;
       if (number === 0) await this.#done(id, 0);
-      else if (now.need === 'send' && now === sent && fresh) await this.#done(id, number);
+      // Known already: as it is here, unless it was edited here since it was first sent.
+      else if (now.need === 'send' && now === sent && (fresh || !now.edited)) await this.#done(id, number);
       else await this.#next({ ...now, number, need: now.need === 'remove' ? 'remove' : 'change' });
     }
   }
@@ -134,10 +135,12 @@ export class Sync {
       else await this.team.change(held.number, held.body);
     } catch (error) {
       const { status, message } = /** @type {Refused} */ (error);
-      if (status === 422) await this.#refuse(held, message);
-      else if (status !== 404) throw error; // 404: it was taken out elsewhere
-      if (status === 422) return;
-      held.need = 'remove';
+      if (status === 422) {
+        await this.#refuse(held, message);
+        return;
+      }
+      if (status !== 404) throw error;
+      held.need = 'remove'; // it was taken out elsewhere
     }
     if (this.held.get(held.body.id) === held) {
       await this.#done(held.body.id, held.need === 'remove' ? 0 : held.number);
