@@ -24,12 +24,15 @@ export function wear(core, theme) {
     root.style.setProperty('--' + role, colour);
     return colour;
   });
+  const sun = themes[theme].id === 'sun';
   root.dataset.theme = themes[theme].id;
   root.style.colorScheme = themes[theme].id === 'dark' ? 'dark' : 'light';
   return {
     colours,
     weight: core.call.weight(theme),
-    least: themes[theme].id === 'sun' ? 3 : 2,
+    least: sun ? 3 : 2,
+    scale: sun ? 2 : 4 / 3, // the smallest type of a chart is 9 points
+    bold: sun,
   };
 }
 

@@ -2,7 +2,8 @@
 // Paints an ink list (src/draw/ink.h) on a canvas. Nothing is decided here.
 
 /** @typedef {import('./core.js').Core} Core */
-/** @typedef {{colours: string[], weight: number, least: number}} Look  least: CSS px of a thin line */
+/** @typedef {{colours: string[], weight: number, least: number, scale: number, bold: boolean}} Look  least: CSS px
+ * of a thin line; scale: the fewest in a point; bold: all words are */
 
 export const family = 'Breakwater B612';
 
@@ -71,7 +72,7 @@ export function paint(c, core, look, roles, scale, pixel) {
       case kinds.text: {
         const from = item + layout.item.size + 8 * n.length;
         const words = core.decoder.decode(bytes.subarray(from, from + int(item + text)));
-        const bold = int(item + style) === 1 ? 'bold ' : '';
+        const bold = look.bold || int(item + style) === 1 ? 'bold ' : '';
         c.fillStyle = colour;
         c.font = `${bold}${data.getFloat64(item + size, true)}px "${family}", sans-serif`;
         c.textAlign = aligns[int(item + align)];

@@ -154,7 +154,7 @@ export class Film {
   ink() {
     const width = /** @type {HTMLElement} */ (this.canvas.parentElement).clientWidth;
     if (!this.open || width === 0) return 0;
-    const scale = Math.max(1, Math.min(1.25, width / 440));
+    const scale = Math.max(this.board.look.scale, Math.min(1.6, width / 440));
     const height = Math.max(280, Math.min(innerHeight * 0.72, 620));
     this.tester.core.call.test_draw_film(this.all ? -1 : this.at, width / scale, height / scale);
     return scale;
@@ -166,8 +166,9 @@ export class Film {
     if (scale === 0) return;
     show(this.board, this.canvas, scale);
     const { clientWidth } = /** @type {HTMLElement} */ (this.canvas.parentElement);
-    this.tester.core.call.test_draw_key(Math.min(clientWidth, 700));
-    show(this.board, this.key, 1);
+    const { scale: least } = this.board.look;
+    this.tester.core.call.test_draw_key(Math.min(clientWidth, 900) / least);
+    show(this.board, this.key, least);
   }
 
   #speakSoon() {

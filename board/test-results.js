@@ -207,7 +207,7 @@ export class Results {
     if (this.article.hidden) return;
     const width = /** @type {HTMLElement} */ (this.curve.parentElement).clientWidth;
     if (width === 0) return;
-    const scale = Math.min(width / 320, Math.max(1, Math.min(1.3, width / 460)));
+    const scale = Math.min(width / 320, Math.max(this.board.look.scale, Math.min(1.6, width / 460)));
     this.tester.core.call.test_draw_curve(Math.min(width / scale, 640), 250);
     show(this.board, this.curve, scale);
     this.film.draw();

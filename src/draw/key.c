@@ -17,7 +17,7 @@ static const struct {
     {13, "goalkeeper"},
     {14, "attacker"},
     {10, "ball"},
-    {19, "on the ball"},
+    {21, "on the ball"},
     {15, "adjacent"},
     {16, "crease"},
     {15, "backside"},

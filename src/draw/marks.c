@@ -7,7 +7,7 @@
 #include "draw/path.h"
 
 static const double ring_gap = 1.8;  // from the disc to its first ring's middle line
-static const double ring_step = 2.0; // from the first ring to the second
+static const double ring_step = 2.8; // from the first ring to the second
 static const double ring_line = 1.1;
 
 bw_mark_size bw_marks_small(void) {

@@ -156,6 +156,42 @@ check('rule 11: in grey, what is chosen still differs by more than its colour', 
       getComputedStyle(one).textDecorationLine), 'underline');
   }));
 
+/** Runs in the page before it: keeps the size of all type and the width of all lines drawn, CSS px. */
+function measureInk() {
+  globalThis.ink = { type: [], lines: [], regular: 0 };
+  const of = (c) => c.getTransform().a * c.canvas.getBoundingClientRect().width / c.canvas.width;
+  const { fillText, stroke } = CanvasRenderingContext2D.prototype;
+  CanvasRenderingContext2D.prototype.fillText = function (...given) {
+    globalThis.ink.type.push(parseFloat(/([\d.]+)px/.exec(this.font)[1]) * of(this));
+    globalThis.ink.regular += /bold|700/.test(this.font) ? 0 : 1;
+    fillText.apply(this, given);
+  };
+  CanvasRenderingContext2D.prototype.stroke = function (...given) {
+    if (this.strokeStyle === '#000000') globalThis.ink.lines.push(this.lineWidth * of(this));
+    stroke.apply(this, given);
+  };
+}
+
+check('rule 12: in the sun the chart and its key have bold type of 18 px and lines of 3 px', async () => {
+  for (const width of [360, 820, 1440]) {
+    await withBoard(async (page) => {
+      await page.selectOption('#theme', '1');
+      await page.selectOption('#set', { label: '2-2-2' });
+      await rest(page);
+      await page.evaluate(() => { globalThis.ink = { type: [], lines: [], regular: 0 }; });
+      await page.selectOption('#landmark', '3');
+      await rest(page);
+      await page.click('#zoom-in');
+      await rest(page);
+      const ink = await page.evaluate(() => globalThis.ink);
+      assert.ok(ink.type.length > 20 && ink.lines.length > 20);
+      assert.ok(Math.min(...ink.type) > 17.9, `${Math.min(...ink.type)} px`);
+      assert.equal(ink.regular, 0);
+      assert.ok(Math.min(...ink.lines) > 2.95, `${Math.min(...ink.lines)} px`);
+    }, { before: measureInk, viewport: { width, height: 900 } });
+  }
+});
+
 check('forced colours: what is chosen stays marked, and the chart keeps its ground', () =>
   withBoard(async (page) => {
     const marked = await page.evaluate(() => ({
