@@ -36,33 +36,59 @@ static void put_figure(bw_ink *ink, bw_weight weight, bw_vec at, double chance) 
                 at.y + 9 * BW_CAP_HEIGHT / 2, digits);
 }
 
-/// Puts a contour's figure where the line crosses a ray from the goal, coming from outside, as an
-/// obstacle for the soundings. False when something else is there.
+/// A contour's figure at p on its line, as an obstacle for the soundings. False when something else is
+/// there.
 static bool label_at(bw_ink *ink, const bw_danger *danger, int level, bw_labels *labels,
-                     const bw_view *view, bw_vec ray) {
+                     const bw_view *view, bw_vec p) {
+    const bw_vec at = bw_view_point(view, p);
+    const bw_vec reach = bw_v(8, 5.5);
+    if (!bw_labels_free(labels, (bw_box){at.x - reach.x, at.y - reach.y, 16, 11})) return false;
+    bw_ink_fill(ink, tint(danger, level + 1));
+    bw_path_rect(ink, at.x - reach.x, at.y - reach.y, 2 * reach.x, 2 * reach.y);
+    put_figure(ink, BW_BOLD, at, danger->levels[level]);
+    bw_labels_avoid(labels, at, reach);
+    return true;
+}
+
+/// Where the contour crosses a ray from the goal, coming from outside.
+static bool label_on_ray(bw_ink *ink, const bw_danger *danger, int level, bw_labels *labels,
+                         const bw_view *view, bw_vec ray) {
     const bw_grid *grid = &danger->grid;
     for (double d = grid->bottom + grid->rows * grid->cell; d > 0; d -= grid->cell / 4) {
         if (bw_grid_value(grid, bw_scale(ray, d)) < danger->levels[level]) continue;
-        const bw_vec at = bw_view_point(view, bw_scale(ray, d));
-        const bw_vec reach = bw_v(8, 5.5);
-        if (!bw_labels_free(labels, (bw_box){at.x - reach.x, at.y - reach.y, 16, 11})) return false;
-        bw_ink_fill(ink, tint(danger, level + 1));
-        bw_path_rect(ink, at.x - reach.x, at.y - reach.y, 2 * reach.x, 2 * reach.y);
-        put_figure(ink, BW_BOLD, at, danger->levels[level]);
-        bw_labels_avoid(labels, at, reach);
-        return true;
+        return label_at(ink, danger, level, labels, view, bw_scale(ray, d));
     }
     return false;
 }
 
-/// A contour's figure, up-field and to the left, or on the first other side that is free.
+/// Where it crosses a row of the grid, at the first place that is free, the topmost row first.
+static bool label_on_row(bw_ink *ink, const bw_danger *danger, int level, bw_labels *labels,
+                         const bw_view *view) {
+    const bw_grid *grid = &danger->grid;
+    for (int row = grid->rows - 1; row >= 0; row--) {
+        const double *value = grid->value + row * grid->columns;
+        for (int column = 1; column < grid->columns; column++) {
+            const double from = value[column - 1] - danger->levels[level];
+            const double to = value[column] - danger->levels[level];
+            if ((from < 0) == (to < 0)) continue;
+            const bw_vec p = bw_v(grid->left + (column - 1 + from / (from - to)) * grid->cell,
+                                  grid->bottom + row * grid->cell);
+            if (label_at(ink, danger, level, labels, view, p)) return true;
+        }
+    }
+    return false;
+}
+
+/// A contour's figure, up-field and to the left, or on the first other side that is free; of a chart of
+/// a part of the field, which none of these may cross, wherever the line runs.
 static void label_contour(bw_ink *ink, const bw_danger *danger, int level, bw_labels *labels,
                           const bw_view *view) {
     static const bw_vec rays[] = {{-0.35, 1}, {0.35, 1}, {-0.9, 1}, {0.9, 1},
                                   {-2, 1},    {2, 1},    {0, 1}};
     for (int i = 0; i < BW_COUNT(rays); i++) {
-        if (label_at(ink, danger, level, labels, view, rays[i])) return;
+        if (label_on_ray(ink, danger, level, labels, view, rays[i])) return;
     }
+    label_on_row(ink, danger, level, labels, view);
 }
 
 /// True when no contour runs through the figure at p.
@@ -129,21 +155,49 @@ void bw_draw_danger(bw_ink *ink, const bw_danger *danger, bw_labels *labels, bw_
     bw_draw_figures(ink, danger, labels, units, view);
 }
 
-double bw_draw_danger_key(bw_ink *ink, double x, double y) {
-    static const char words[] = "or more goals in 100 free shots, by the model";
-    const double wide = 24, high = 13, gap = 6;
+static const char key_words[] = "or more goals in 100 free shots, by the model";
+static const double swatch = 24, key_gap = 6;
+
+/// The tints, each with the figure from which it begins. Returns their width.
+static double draw_swatches(bw_ink *ink, double x, double y) {
+    const double high = 13;
     const bw_danger danger = bw_danger_of((bw_grid){0});
     for (int i = 0; ink && i < danger.count; i++) {
-        const double left = x + i * wide;
+        const double left = x + i * swatch;
         bw_ink_fill(ink, tint(&danger, i + 1));
-        bw_path_rect(ink, left, y - high / 2, wide, high);
+        bw_path_rect(ink, left, y - high / 2, swatch, high);
         bw_ink_stroke(ink, BW_ROLE_CONTOUR, 0.75);
-        bw_path_rect(ink, left, y - high / 2, wide, high);
-        put_figure(ink, BW_BOLD, bw_v(left + wide / 2, y), danger.levels[i]);
+        bw_path_rect(ink, left, y - high / 2, swatch, high);
+        put_figure(ink, BW_BOLD, bw_v(left + swatch / 2, y), danger.levels[i]);
     }
-    const double at = danger.count * wide + gap;
+    return danger.count * swatch;
+}
+
+double bw_draw_danger_key(bw_ink *ink, double x, double y) {
+    const double at = draw_swatches(ink, x, y) + key_gap;
     if (ink)
         bw_ink_text(ink, BW_ROLE_TEXT, BW_REGULAR, 9, BW_LEFT_ALIGN, x + at,
-                    y + 9 * BW_CAP_HEIGHT / 2, words);
-    return at + bw_width(words, 9);
+                    y + 9 * BW_CAP_HEIGHT / 2, key_words);
+    return at + bw_width(key_words, 9);
+}
+
+double bw_draw_danger_key_rows(bw_ink *ink, double x, double y, double width) {
+    enum { MOST_LINES = 4 };
+    const double row = 20, leading = 12;
+    if (bw_draw_danger_key(NULL, x, y) <= width) {
+        bw_draw_danger_key(ink, x, y + row / 2);
+        return row;
+    }
+    draw_swatches(ink, x, y + row / 2);
+    bw_span lines[MOST_LINES];
+    const int count = bw_wrap(key_words, 9, width, lines, MOST_LINES);
+    for (int i = 0; i < count && i < MOST_LINES; i++) {
+        char words[sizeof key_words];
+        bw_text t = bw_text_in(words, sizeof words);
+        for (int c = 0; c < lines[i].length; c++)
+            bw_put_char(&t, key_words[lines[i].start + c]);
+        bw_ink_text(ink, BW_ROLE_TEXT, BW_REGULAR, 9, BW_LEFT_ALIGN, x,
+                    y + row + i * leading + 9 * BW_CAP_HEIGHT, words);
+    }
+    return row + count * leading;
 }

@@ -38,4 +38,8 @@ void bw_draw_danger(bw_ink *ink, const bw_danger *danger, bw_labels *labels, bw_
 /// what the figures are. Returns its width in points; with ink NULL only measures.
 double bw_draw_danger_key(bw_ink *ink, double x, double y);
 
+/// The same from (x, y) down, y its top, at most `width` points wide: the words below the tints where there
+/// is no room beside them. Returns the height.
+double bw_draw_danger_key_rows(bw_ink *ink, double x, double y, double width);
+
 #endif

@@ -27,6 +27,5 @@ void bw_board_key(bw_board *board, double width) {
     bw_ink_page(ink, width, 1);
     ink->height = bw_draw_key_rows(ink, keys, 0, 0, width);
     if (!board->danger) return;
-    ink->height += BW_KEY_ROW;
-    bw_draw_danger_key(ink, BW_KEY_INDENT, ink->height - BW_KEY_ROW / 2);
+    ink->height += bw_draw_danger_key_rows(ink, BW_KEY_INDENT, ink->height, width - BW_KEY_INDENT);
 }

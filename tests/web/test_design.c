@@ -2,6 +2,7 @@
 /// What a coach changes on the board beside places: the rule, attackers of his own, how much is seen.
 #include "core/attack_set.h"
 #include "core/text.h"
+#include "draw/metrics.h"
 #include "harness.h"
 #include "scheme/fresh.h"
 #include "scheme/knob.h"
@@ -83,7 +84,7 @@ static void men_come_and_go(void) {
 
 /// Attackers that were moved are the coach's own again.
 static void nudge(void) {
-    const int first = 1 + board.plan.spots;
+    const int first = BW_BOARD_MEN + board.plan.spots;
     bw_board_move(&board, first, bw_add(board.attackers[0], bw_v(0.5, 0)));
 }
 
@@ -170,6 +171,22 @@ static void a_drag_is_true_at_every_zoom(void) {
     CHECK_NEAR(board.ball.y - other.ball.y, -30 / scale, tenth);
 }
 
+/// How often the page has the figure of each level of danger.
+static void count_figures(int found[BW_MAX_LEVELS]) {
+    static const char *const levels[BW_MAX_LEVELS] = {"2", "5", "10", "20", "35"};
+    const bw_ink *ink = (const bw_ink *)board.page;
+    for (int l = 0; l < BW_MAX_LEVELS; l++)
+        found[l] = 0;
+    for (const bw_ink_item *i = bw_ink_first(ink); i; i = bw_ink_next(ink, i)) {
+        if (i->kind != BW_INK_TEXT || i->role != BW_ROLE_CONTOUR || i->style != BW_BOLD) continue;
+        for (int l = 0; l < BW_MAX_LEVELS; l++) {
+            const size_t length = strlen(levels[l]);
+            found[l] +=
+                length == (size_t)i->text && memcmp(bw_ink_string(i), levels[l], length) == 0;
+        }
+    }
+}
+
 /// Every level of danger has its figure on its line, on the chart and in the key below it.
 static void danger_is_labelled(void) {
     begin(1, BW_YARDS);
@@ -179,20 +196,59 @@ static void danger_is_labelled(void) {
             bw_board_key(&board, 500);
         else
             bw_board_draw(&board, 500, 500);
-        static const char *const levels[] = {"2", "5", "10", "20", "35"};
-        int found[BW_COUNT(levels)] = {0};
+        int found[BW_MAX_LEVELS];
+        count_figures(found);
+        for (int l = 0; l < BW_MAX_LEVELS; l++)
+            CHECK_INT(found[l], 1);
+    }
+}
+
+/// The contour of a level runs well inside the picture.
+static bool crosses(double level) {
+    const bw_grid *g = &board.depths.grid;
+    const int edge = 12; // cells
+    for (int r = edge; r < g->rows - edge; r++) {
+        for (int c = edge; c + 1 < g->columns - edge; c++) {
+            const double *v = g->value + r * g->columns + c;
+            if ((v[0] < level) != (v[1] < level)) return true;
+        }
+    }
+    return false;
+}
+
+/// Of a part of the field too, wherever it is: a line that runs through it has its figure there.
+static void danger_is_labelled_on_a_part(void) {
+    int seen = 0;
+    for (int place = 0; place < 25; place++) {
+        begin(1, BW_YARDS);
+        board.danger = true;
+        bw_board_draw(&board, 500, 500);
+        bw_board_zoom(&board, 3, bw_v(60 + 90 * (place % 5), 50 + 80 * bw_floor(place / 5.0)));
+        bw_board_draw(&board, 500, 500);
+        int found[BW_MAX_LEVELS];
+        count_figures(found);
+        for (int l = 0; l < BW_MAX_LEVELS; l++) {
+            if (!crosses(board.depths.levels[l])) continue;
+            CHECK_INT(found[l], 1);
+            seen++;
+        }
+    }
+    CHECK(seen > 20);
+}
+
+/// However narrow the key is, nothing of it runs out of it.
+static void a_narrow_key_is_whole(void) {
+    begin(1, BW_YARDS);
+    board.danger = true;
+    for (double width = 500; width > 140; width -= 24) {
+        bw_board_key(&board, width);
         const bw_ink *ink = (const bw_ink *)board.page;
         for (const bw_ink_item *i = bw_ink_first(ink); i; i = bw_ink_next(ink, i)) {
-            if (i->kind != BW_INK_TEXT || i->role != BW_ROLE_CONTOUR || i->style != BW_BOLD)
-                continue;
-            for (int l = 0; l < BW_COUNT(levels); l++) {
-                const size_t length = strlen(levels[l]);
-                found[l] +=
-                    length == (size_t)i->text && memcmp(bw_ink_string(i), levels[l], length) == 0;
-            }
+            if (i->kind != BW_INK_TEXT || i->align != BW_LEFT_ALIGN) continue;
+            const double *at = bw_ink_numbers(i);
+            CHECK(at[0] + bw_text_width(bw_ink_string(i), (size_t)i->text, i->size) <= width);
+            CHECK(at[1] < ink->height);
         }
-        for (int l = 0; l < BW_COUNT(levels); l++)
-            CHECK_INT(found[l], 1);
     }
 }
 
@@ -226,6 +282,8 @@ int main(int argc, char **argv) {
     RUN(a_set_is_kept_and_dropped);
     RUN(zoom_keeps_what_is_under_the_fingers);
     RUN(danger_is_labelled);
+    RUN(danger_is_labelled_on_a_part);
+    RUN(a_narrow_key_is_whole);
     RUN(the_ground_is_drawn_once);
     RUN(a_drag_is_true_at_every_zoom);
     return test_report(argc, argv);
