@@ -21,7 +21,7 @@
 export const List = { stages: 0, landmarks: 1, sets: 2, roles: 3, shapes: 4, scheme: 5 };
 
 /** What a token is: web/board.h. */
-export const Kind = { ball: 0, defender: 1, attacker: 2 };
+export const Kind = { ball: 0, defender: 1, attacker: 2, keeper: 3 };
 
 /** Parts of a chart: web/board.h. */
 export const Part = { ground: 1, marks: 2 };

@@ -147,7 +147,7 @@ export class Words {
       for (let cell = 0; cell < 3; cell++) row.insertCell();
     }
     const [code, name] = /** @type {HTMLElement[]} */ ([...row.cells[0].children]);
-    write(code, token.kind === Kind.defender ? token.code : '');
+    write(code, token.kind === Kind.defender || token.kind === Kind.keeper ? token.code : '');
     write(name, ` ${token.name}`);
     write(row.cells[1], token.duty + (token.pinned ? ', pinned' : ''));
     write(row.cells[2], token.place.replace(/(\d) (\S+) /g, '$1\u00a0$2\u00a0')); // breaks at its comma

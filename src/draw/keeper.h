@@ -6,8 +6,11 @@
 #include "draw/marks.h"
 #include "draw/view.h"
 
-/// The page point of his mark for a ball `ball_x` metres to the right: clear of the goal line, on the
-/// ball's side of the mouth, at his post when it is 7 m aside or more.
+/// How far to the right of the middle of the mouth he stands for a ball `ball_x` metres to the right,
+/// m: on the ball's side, at most 0.35 of the mouth, when the ball is 7 m aside or more.
+double bw_keeper_side(const bw_field *field, double ball_x);
+
+/// The page point of his mark for a ball `ball_x` metres to the right, clear of the goal line.
 bw_vec bw_keeper_point(const bw_view *view, const bw_field *field, bw_mark_size size,
                        double ball_x);
 

@@ -71,7 +71,7 @@ static void act(bw_board *board, bw_random *r) {
     case 3:
         board->mirrored = below(r, 4) > 0;
         bw_board_set_mode(board, (bw_board_mode)(1 + below(r, 2)));
-        bw_board_move(board, 1 + below(r, board->plan.spots), bw_scale(at, 0.4));
+        bw_board_move(board, BW_BOARD_MEN + below(r, board->plan.spots), bw_scale(at, 0.4));
         bw_board_set_mode(board, BW_BOARD_PLAY);
         break;
     case 4: board->danger = below(r, 8) == 0; break;

@@ -3,6 +3,7 @@
 #include "web/board.h"
 
 #include "core/level.h"
+#include "draw/keeper.h"
 #include "scheme/read.h"
 #include "scheme/write.h"
 #include "web/board_edit.h"
@@ -126,27 +127,35 @@ void bw_board_ball_to(bw_board *board, int landmark) {
 
 void bw_board_move(bw_board *board, int token, bw_vec at) {
     const int spots = board->scheme.stages[board->stage].defenders;
-    BW_ASSERT(token >= 0 && token < 1 + spots + board->attacker_count);
+    BW_ASSERT(token >= 0 && token < BW_BOARD_MEN + spots + board->attacker_count);
     at = tidy(board, at);
     if (token == 0) {
         throw_ball(board, at);
         if (board->mode == BW_BOARD_PINS) bw_board_set_mode(board, BW_BOARD_PINS);
-    } else if (token > spots) {
-        board->attackers[token - 1 - spots] = at;
+    } else if (token == BW_BOARD_KEEPER) {
+        return;
+    } else if (token >= BW_BOARD_MEN + spots) {
+        board->attackers[token - BW_BOARD_MEN - spots] = at;
         board->set = BW_SET_OWN;
         board->view.running = board->mode == BW_BOARD_PLAY;
         bw_board_place_unit(board);
     } else if (board->mode != BW_BOARD_PLAY) {
-        bw_board_move_edit(board, token - 1, at);
+        bw_board_move_edit(board, token - BW_BOARD_MEN, at);
     }
+}
+
+bw_vec bw_board_keeper(const bw_board *board) {
+    const bool homes = board->mode == BW_BOARD_HOMES; // the ball is not shown
+    return bw_v(bw_keeper_side(bw_field_at(board->scheme.field), homes ? 0 : board->ball.x), 0);
 }
 
 bw_vec bw_board_place(const bw_board *board, int token) {
     const bw_stage *stage = &board->scheme.stages[board->stage];
     if (token == 0) return board->ball;
-    if (token > stage->defenders) return board->attackers[token - 1 - stage->defenders];
-    return board->mode == BW_BOARD_HOMES ? stage->spots[token - 1].home
-                                         : board->station[token - 1].at;
+    if (token == BW_BOARD_KEEPER) return bw_board_keeper(board);
+    const int man = token - BW_BOARD_MEN;
+    if (man >= stage->defenders) return board->attackers[man - stage->defenders];
+    return board->mode == BW_BOARD_HOMES ? stage->spots[man].home : board->station[man].at;
 }
 
 /// The number after `word` in a JSON Pointer, -1 when it is not there.

@@ -24,8 +24,10 @@
 #define BW_BOARD_STEP BW_FOLLOW_STEP
 
 enum {
-    BW_BOARD_PAST = 64,                                    ///< steps of ball places remembered
-    BW_BOARD_TOKENS = 1 + BW_MAX_SPOTS + BW_MAX_ATTACKERS, ///< ball, defenders, attackers
+    BW_BOARD_PAST = 64,  ///< steps of ball places remembered
+    BW_BOARD_KEEPER = 1, ///< token of the goalkeeper
+    BW_BOARD_MEN = 2,    ///< token of the first defender
+    BW_BOARD_TOKENS = BW_BOARD_MEN + BW_MAX_SPOTS + BW_MAX_ATTACKERS, ///< attackers are the last
     BW_BOARD_INPUT = BW_DOCUMENT_BYTES, ///< bytes of one key or string: all that a file can have
     BW_BOARD_SAYING = 900               ///< bytes of the caption
 };
@@ -43,10 +45,16 @@ enum {
     BW_SET_OWN = -2   ///< the coach put them where they are
 };
 
-typedef enum bw_token_kind { BW_TOKEN_BALL, BW_TOKEN_DEFENDER, BW_TOKEN_ATTACKER } bw_token_kind;
+/// The goalkeeper goes with the ball by himself, so he is never moved.
+typedef enum bw_token_kind {
+    BW_TOKEN_BALL,
+    BW_TOKEN_DEFENDER,
+    BW_TOKEN_ATTACKER,
+    BW_TOKEN_KEEPER
+} bw_token_kind;
 
-/// One thing on the chart that can be taken hold of, and its line in the table of where everyone
-/// stands.
+/// One thing on the chart that has a button, and its line in the table of where everyone stands.
+/// They are in the order they are read in: ball, goalkeeper, defenders, attackers.
 typedef struct bw_token {
     int32_t kind;          ///< bw_token_kind
     int32_t index;         ///< of the spot or the attacker
@@ -154,11 +162,14 @@ void bw_board_show(bw_board *board, int stage);
 void bw_board_set_mode(bw_board *board, bw_board_mode mode);
 
 /// Moves a token to a place in metres, held on the field and rounded to a tenth of the shown unit.
-/// A defender is moved only in the two editing modes.
+/// A defender is moved only in the two editing modes, the goalkeeper never.
 void bw_board_move(bw_board *board, int token, bw_vec at);
 
 /// Where a token is moved from: the place an arrow key's step is counted from.
 bw_vec bw_board_place(const bw_board *board, int token);
+
+/// Where the goalkeeper stands: in the mouth, for the ball where it is.
+bw_vec bw_board_keeper(const bw_board *board);
 
 /// The landmark the ball is exactly at, or -1.
 int bw_board_landmark(const bw_board *board);

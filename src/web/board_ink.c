@@ -46,7 +46,7 @@ static bw_vec keeper_at(const sketch *k) {
 
 /// A man's duty, or, while he is late, how many seconds he is from his place.
 static void put_words(sketch *k, int spot) {
-    const bw_token *token = &k->board->view.token[1 + spot];
+    const bw_token *token = &k->board->view.token[BW_BOARD_MEN + spot];
     bw_text t = bw_text_in(k->words[spot], sizeof k->words[spot]);
     if (token->late >= late_shown) {
         bw_put_fixed(&t, token->late, 1);
@@ -74,7 +74,7 @@ static void collect(sketch *k, bw_labels *labels) {
         bw_labels_avoid(labels, bw_view_point(k->view, board->attackers[a]),
                         bw_v(k->size.radius, k->size.radius));
     for (int s = 0; s < k->stage->defenders; s++) {
-        const bool late = board->view.token[1 + s].late >= late_shown;
+        const bool late = board->view.token[BW_BOARD_MEN + s].late >= late_shown;
         const bw_vec at = man_at(k, s);
         const bw_vec reach = bw_mark_reach(k->size, k->stage->spots[s].id, duty_of(k, s));
         if (bw_board_away(board, at)) continue;
@@ -95,7 +95,7 @@ static void draw_landmarks(const sketch *k) {
 
 static void draw_tethers(const sketch *k) {
     for (int s = 0; s < k->stage->defenders; s++) {
-        const double late = k->board->view.token[1 + s].late;
+        const double late = k->board->view.token[BW_BOARD_MEN + s].late;
         if (late < late_shown) continue;
         bw_mark_tether(k->ink, k->size, man_at(k, s),
                        bw_view_point(k->view, k->board->station[s].at), late);
@@ -114,7 +114,7 @@ static void draw_people(const sketch *k) {
     bw_mark_keeper(k->ink, k->size, keeper_at(k));
     for (int s = 0; s < k->stage->defenders; s++) {
         bw_mark_defender(k->ink, k->size, man_at(k, s), k->stage->spots[s].id, duty_of(k, s));
-        if (board->view.token[1 + s].pinned) draw_flag(k, man_at(k, s));
+        if (board->view.token[BW_BOARD_MEN + s].pinned) draw_flag(k, man_at(k, s));
     }
     if (homes(k)) return;
     const bw_vec ball = bw_view_point(k->view, board->ball);
@@ -123,14 +123,22 @@ static void draw_people(const sketch *k) {
     bw_path_circle(k->ink, ball, 8.5);
 }
 
+/// Page point of its mark.
+static bw_vec token_at(const sketch *k, const bw_token *token) {
+    switch ((bw_token_kind)token->kind) {
+    case BW_TOKEN_KEEPER: return keeper_at(k);
+    case BW_TOKEN_DEFENDER: return man_at(k, token->index);
+    case BW_TOKEN_ATTACKER: return bw_view_point(k->view, k->board->attackers[token->index]);
+    case BW_TOKEN_BALL: break;
+    }
+    return bw_view_point(k->view, k->board->ball);
+}
+
 static void place_tokens(const sketch *k) {
     bw_board_view *view = &k->board->view;
     for (int i = 0; i < view->token_count; i++) {
         bw_token *token = &view->token[i];
-        const bw_vec at = token->kind == BW_TOKEN_BALL       ? k->board->ball
-                          : token->kind == BW_TOKEN_DEFENDER ? k->board->shown[token->index].at
-                                                             : k->board->attackers[token->index];
-        const bw_vec p = bw_view_point(k->view, at);
+        const bw_vec p = token_at(k, token);
         token->px = p.x;
         token->py = p.y;
         token->away = bw_board_away(k->board, p);

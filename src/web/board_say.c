@@ -33,6 +33,18 @@ static void say_ball(bw_board *board, bw_token *token) {
     bw_put_char(&label, '.');
 }
 
+static void say_keeper(bw_board *board, bw_token *token) {
+    *token = (bw_token){.kind = BW_TOKEN_KEEPER};
+    put_place(board, token, bw_board_keeper(board));
+    bw_copy(token->code, sizeof token->code, "G");
+    bw_copy(token->name, sizeof token->name, "goalkeeper");
+    bw_copy(token->duty, sizeof token->duty, "goal");
+    bw_text label = bw_text_in(token->label, sizeof token->label);
+    bw_put(&label, "Goalkeeper, ");
+    bw_put(&label, token->place);
+    bw_put(&label, ". Goes with the ball.");
+}
+
 static void say_defender(bw_board *board, int s, bw_token *token) {
     const bw_stage *stage = &board->scheme.stages[board->stage];
     const bw_spot *spot = &stage->spots[s];
@@ -77,7 +89,7 @@ static void say_attacker(bw_board *board, int a, bw_token *token) {
 static void say_last(bw_board *board) {
     bw_board_view *view = &board->view;
     int last = -1;
-    for (int i = 1; i <= board->plan.spots; i++) {
+    for (int i = BW_BOARD_MEN; i < BW_BOARD_MEN + board->plan.spots; i++) {
         if (view->token[i].late > 0 && (last < 0 || view->token[i].late > view->token[last].late))
             last = i;
     }
@@ -126,12 +138,13 @@ void bw_board_say(bw_board *board) {
         view->ghosts += bw_board_suggestion(board, s, &home);
     view->zoom = board->zoom;
     view->metres = board->scheme.units == BW_METRES;
-    view->token_count = 1 + board->plan.spots + board->attacker_count;
+    view->token_count = BW_BOARD_MEN + board->plan.spots + board->attacker_count;
     say_ball(board, &view->token[0]);
+    say_keeper(board, &view->token[BW_BOARD_KEEPER]);
     for (int s = 0; s < board->plan.spots; s++)
-        say_defender(board, s, &view->token[1 + s]);
+        say_defender(board, s, &view->token[BW_BOARD_MEN + s]);
     for (int a = 0; a < board->attacker_count; a++)
-        say_attacker(board, a, &view->token[1 + board->plan.spots + a]);
+        say_attacker(board, a, &view->token[BW_BOARD_MEN + board->plan.spots + a]);
     say_title(board);
     say_last(board);
     bw_text caption = bw_text_in(view->caption, sizeof view->caption);

@@ -159,8 +159,9 @@ void bw_page_ball_to(int landmark) {
 
 /// A token there is, and a place that is one.
 static bool movable(int token, bw_vec at) {
-    return board.open && token >= 0 && token <= board.plan.spots + board.attacker_count &&
-           at.x - at.x == 0 && at.y - at.y == 0;
+    return board.open && token >= 0 &&
+           token < BW_BOARD_MEN + board.plan.spots + board.attacker_count && at.x - at.x == 0 &&
+           at.y - at.y == 0;
 }
 
 BW_EXPORT(bw_page_drag)

@@ -45,7 +45,7 @@ static bool edit(unsigned long long *seed) {
     if (board.mode == BW_BOARD_PINS && test_random(seed) % 5 == 0)
         bw_board_unpin(&board, spot);
     else
-        bw_board_move(&board, 1 + spot, at);
+        bw_board_move(&board, BW_BOARD_MEN + spot, at);
     if (board.mode == BW_BOARD_HOMES && board.scheme.stages[board.stage].spots[spot].twin != spot)
         CHECK(bw_distance(board.scheme.stages[board.stage].spots[spot].home, at) < 0.1);
     const int length = bw_board_save(&board);

@@ -68,7 +68,7 @@ static void comes_to_rest_on_his_place(void) {
     for (int s = 0; s < board.plan.spots; s++) {
         CHECK_SAME(board.shown[s].at.x, board.station[s].at.x);
         CHECK_SAME(board.shown[s].at.y, board.station[s].at.y);
-        CHECK_SAME(board.view.token[1 + s].late, 0);
+        CHECK_SAME(board.view.token[BW_BOARD_MEN + s].late, 0);
     }
 }
 
@@ -86,6 +86,30 @@ static void does_not_mind_the_frame_rate(void) {
             CHECK_SAME(board.shown[s].at.x, other.shown[s].at.x);
             CHECK_SAME(board.shown[s].at.y, other.shown[s].at.y);
         }
+    }
+}
+
+/// In the mouth, on the ball's side, in mirror images; his token is on his mark and never moved.
+static void the_goalkeeper_goes_with_the_ball(void) {
+    begin_fresh(1);
+    const double post = bw_field_at(board.scheme.field)->goal / 2;
+    unsigned long long seed = 3;
+    for (int n = 0; n < 100; n++) {
+        const double x = test_uniform(&seed, -15, 15);
+        const bw_vec at = bw_v(x, test_uniform(&seed, -6, 18));
+        bw_board_move(&board, 0, bw_mirror(at));
+        const double other_side = bw_board_keeper(&board).x;
+        bw_board_move(&board, 0, at);
+        const bw_vec keeper = bw_board_keeper(&board);
+        CHECK_SAME(keeper.x, -other_side);
+        CHECK(bw_abs(keeper.x) < post && keeper.x * board.ball.x >= 0);
+        bw_board_move(&board, BW_BOARD_KEEPER, at);
+        bw_board_say(&board);
+        bw_board_draw(&board, 500, 500);
+        const bw_token *token = &board.view.token[BW_BOARD_KEEPER];
+        CHECK_INT(token->kind, BW_TOKEN_KEEPER);
+        CHECK_NEAR(token->px, bw_view_point(&board.chart, keeper).x, 1e-9);
+        CHECK_SAME(bw_board_keeper(&board).x, keeper.x);
     }
 }
 
@@ -119,6 +143,7 @@ int main(int argc, char **argv) {
     RUN(sees_the_ball_late);
     RUN(comes_to_rest_on_his_place);
     RUN(does_not_mind_the_frame_rate);
+    RUN(the_goalkeeper_goes_with_the_ball);
     RUN(runs_in_mirror_images);
     return test_report(argc, argv);
 }

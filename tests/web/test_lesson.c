@@ -153,7 +153,7 @@ static void played_as_the_walk_has_it(void) {
         for (int s = 0; s < walk.spots; s++) {
             CHECK_SAME(board.shown[s].at.x, m.men[s].body.at.x);
             CHECK_SAME(board.shown[s].at.y, m.men[s].body.at.y);
-            CHECK_NEAR(board.view.token[1 + s].late, m.men[s].needs, BW_FOLLOW_STEP);
+            CHECK_NEAR(board.view.token[BW_BOARD_MEN + s].late, m.men[s].needs, BW_FOLLOW_STEP);
         }
     }
     bw_lessons_stop(&lessons, &board);
