@@ -11,7 +11,8 @@ import { Words } from './words.js';
 /** @typedef {import('./core.js').Core} Core */
 
 const settled = 500;  // ms after the last change until it is spoken
-const reading = 100;  // ms between two states of the words while the unit runs
+const reading = 100;  // ms between two states of words and buttons while the unit runs
+const glancing = 400; // the same while a finger drags
 const pause = 700;    // ms a still picture of who is late stands when motion is reduced
 
 export class Board {
@@ -107,6 +108,7 @@ export class Board {
 
   /** The ball was put somewhere by a finger or from the list of places. */
   placed() {
+    this.field.touched = true; // he knows how
     this.done();
     this.modes.now?.placed?.();
   }
@@ -167,14 +169,16 @@ export class Board {
     this.#speakSoon();
   }
 
-  /** The field, and the words beside it: these no more often than they can be read.
+  /** The field; the words beside it and the buttons over it no more often than they can be read.
    * @param {number} now */
   #picture(now) {
     const view = this.view = this.field.paint();
     this.picked = Math.min(this.picked, view.token_count - 1);
-    this.field.show(view);
+    const drags = this.field.drag?.moved ?? false;
+    const due = now - this.written >= (drags ? glancing : reading) || !(drags || view.running !== 0);
+    this.field.show(view, due);
     this.field.showKey(view);
-    if (now - this.written < reading && view.running !== 0) return;
+    if (!due) return;
     this.written = now;
     this.words.show(view);
   }

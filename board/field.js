@@ -2,6 +2,7 @@
 // The chart on the screen: canvas, one real button over each token, and what fingers, mouse and keys
 // do to them.
 import { Kind, Mode, Part } from './core.js';
+import { write } from './dom.js';
 import { show } from './easel.js';
 import { Zoom } from './zoom.js';
 
@@ -19,6 +20,7 @@ const step = 0.5, stride = 2; // shown units an arrow key moves, and with shift
 
 /** May this token be moved in this mode? @param {View} view @param {Token} token */
 export function movable(view, token) {
+  if (token.kind === Kind.keeper) return false;
   if (view.mode === Mode.homes) return token.kind === Kind.defender;
   return token.kind !== Kind.defender || view.mode === Mode.pins;
 }
@@ -80,7 +82,9 @@ export class Field {
     const gap = parseFloat(getComputedStyle(main).paddingLeft);
     const width = wide ? chart.clientWidth : main.clientWidth - 2 * gap;
     const height = wide ? Math.max(420, innerHeight - around - (root.contains('tabbed') ? tabs : 0)) : innerHeight * (watched ? 0.4 : 0.72);
-    const beside = width - /** @type {HTMLElement} */ (this.zoom.whole.parentElement).offsetWidth - 17;
+    const zoom = /** @type {HTMLElement} */ (this.zoom.whole.parentElement);
+    const between = parseFloat(getComputedStyle(/** @type {HTMLElement} */ (zoom.parentElement)).columnGap) + 1;
+    const beside = width - zoom.offsetWidth - between;
     this.measured = { width, height: Math.max(height, 200), key: beside < leastKey ? width : beside };
     return this.measured;
   }
@@ -109,7 +113,7 @@ export class Field {
    * @param {number} [parts] */
   draw(parts = Part.ground | Part.marks) {
     const room = this.room();
-    this.scale = Math.min(1.8, Math.max(4 / 3, room.width / 520));
+    this.scale = Math.max(this.board.look.scale, Math.min(1.8, room.width / 520));
     this.board.core.call.draw_part(room.width / this.scale, room.height / this.scale, parts);
   }
 
@@ -126,13 +130,16 @@ export class Field {
     return view;
   }
 
-  /** @param {View} view */
-  show(view) {
+  /** @param {View} view @param {boolean} all the buttons are put in their places, else only those in use */
+  show(view, all) {
     const box = this.box.style;
     box.width = this.canvas.style.width;
     box.height = this.canvas.style.height;
     while (this.tokens.children.length > view.token_count) this.tokens.lastElementChild?.remove();
-    view.token.forEach((token, i) => this.#place(view, token, i));
+    view.token.forEach((token, i) => {
+      const button = this.tokens.children[i];
+      if (all || i === this.drag?.token || !button || button === document.activeElement) this.#place(view, token, i);
+    });
     const busy = String(view.running !== 0);
     if (this.box.getAttribute('aria-busy') !== busy) this.box.setAttribute('aria-busy', busy);
     this.#callOut(view);
@@ -195,7 +202,7 @@ export class Field {
     if (!shown) return;
     const token = view.token[drag.token];
     const y = token.py * this.scale, width = view.width * this.scale;
-    this.callout.textContent = token.place;
+    write(this.callout, token.place);
     const half = Math.min(calloutHalf, width / 2); // asking for its size would lay the page out anew
     const x = Math.min(Math.max(token.px * this.scale, half), width - half);
     put(this.callout, x, y > above + 16 ? y - above : y + above);
@@ -356,7 +363,8 @@ export class Field {
     const view = this.board.view;
     this.board.pick(i);
     if (!movable(view, view.token[i])) {
-      this.board.say('He runs by himself. To move him, choose Homes or Pins under Edit.');
+      this.board.say(view.token[i].kind === Kind.keeper ? 'The goalkeeper goes with the ball by himself.'
+        : 'He runs by himself. To move him, choose Homes or Pins under Edit.');
       return;
     }
     this.board.core.call.nudge(i, way[0], way[1]);

@@ -45,7 +45,7 @@ board() {
         return 0
     fi
     build release gcc board-file && build release gcc web_test_agree &&
-        build release gcc breakwater &&
+        build release gcc web_test_tester && build release gcc breakwater &&
         node --test --test-reporter=tap --test-concurrency=2 tests/board/
 }
 

@@ -258,7 +258,7 @@ check('an edit of the scheme forgets the results and says so', () =>
     await runSmall(page);
     await page.evaluate(() => { location.hash = 'design'; });
     await page.locator('#modes input[value="1"]').check({ force: true });
-    await page.selectOption('#who', { index: 1 });
+    await page.selectOption('#who', { label: 'top left' });
     await page.fill('#x', '-5');
     await page.keyboard.press('Tab');
     await frames(page);
