@@ -17,5 +17,7 @@ bench_run bench_same_answer_plies;      ///< search.c
 bench_run bench_standard_set;           ///< standard.c
 bench_run bench_standard_set_processor; ///< standard.c
 bench_run bench_peak_memory;            ///< standard.c
+bench_run bench_tune_candidate;         ///< tune.c
+bench_run bench_tune_plain;             ///< tune.c
 
 #endif

@@ -16,6 +16,8 @@ static const bench benches[] = {
      bench_same_answer_plies},
     {"same_answer_time", "time for the best line of 6 against 4, 4 s, depth 5",
      bench_same_answer_time},
+    {"tune_candidate", "one candidate of a tuning on 12 breaks, one core", bench_tune_candidate},
+    {"tune_plain", "the same candidate", bench_tune_plain},
     {"where", "where everyone stands, by rule", bench_where},
     {"where_pinned", "where everyone stands, with pins", bench_where_pinned},
     {"book_ink", "the picture book as ink", bench_book_ink},
