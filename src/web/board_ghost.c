@@ -32,7 +32,7 @@ bool bw_board_take_home(bw_board *board, int spot) {
     if (!there(board, spot)) return false;
     if (board->mode != BW_BOARD_HOMES) bw_board_set_mode(board, BW_BOARD_HOMES);
     const int twin = board->scheme.stages[board->stage].spots[spot].twin;
-    bw_board_move(board, 1 + spot, board->ghost[spot]);
+    bw_board_move(board, BW_BOARD_MEN + spot, board->ghost[spot]);
     if (!board->mirrored && twin >= 0 && twin != spot && there(board, twin))
         bw_board_move(board, 1 + twin, board->ghost[twin]);
     return true;

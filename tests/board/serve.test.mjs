@@ -132,8 +132,17 @@ check('the picture book is made and handed over', async (t) => {
   assert.deepEqual(errors, []);
 });
 
+/** The demo scheme's three men in, with a lesson of two stops: few breaks to test, a film of eight seconds. */
+async function small() {
+  const scheme = JSON.parse(await readFile(join(root, 'examples/terns.json'), 'utf8'));
+  const stop = (ball) => ({ ball, pause: 0.5 });
+  return JSON.stringify({ ...scheme, stages: scheme.stages.filter((stage) => stage.defenders === 3), late: [],
+    lessons: [{ id: 'short', name: 'Short', stage: 3, stops: [stop('top'), stop('tl')] }] });
+}
+
 check('a packet and a film are made and handed over', async (t) => {
-  const { address } = await serve(t, 'packet.json');
+  const { file, address } = await serve(t, 'packet.json');
+  await writeFile(file, await small());
   const { page, errors } = await visit(t, address);
   await page.click('#print');
   const made = async (name) => {
