@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The mode Design: attackers, editing, and what the check says.
-import { Mode } from './core.js';
+import { Kind, Mode } from './core.js';
 import { Attack } from './attack.js';
 import { check, chosen, find, write } from './dom.js';
 import { Rule } from './rule.js';
@@ -50,7 +50,9 @@ export class Design {
     const { board } = this;
     board.core.call.mode(mode);
     board.refresh();
-    if (mode === Mode.homes && board.picked === 0) board.picked = 1;
+    if (mode === Mode.homes && board.view.token[board.picked].kind !== Kind.defender) {
+      board.picked = board.view.token.findIndex(({ kind }) => kind === Kind.defender);
+    }
     board.done();
   }
 

@@ -62,7 +62,8 @@ export class Suggested {
     if (board.view.stage !== this.stage) call.stage(this.stage);
     call.mode(Mode.homes);
     board.refresh();
-    if (board.picked === 0) board.picked = 1;
+    const man = board.view.token.findIndex(({ kind }) => kind === Kind.defender);
+    if (board.view.token[board.picked].kind !== Kind.defender) board.picked = man;
   }
 
   #men() {

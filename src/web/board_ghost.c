@@ -34,7 +34,7 @@ bool bw_board_take_home(bw_board *board, int spot) {
     const int twin = board->scheme.stages[board->stage].spots[spot].twin;
     bw_board_move(board, BW_BOARD_MEN + spot, board->ghost[spot]);
     if (!board->mirrored && twin >= 0 && twin != spot && there(board, twin))
-        bw_board_move(board, 1 + twin, board->ghost[twin]);
+        bw_board_move(board, BW_BOARD_MEN + twin, board->ghost[twin]);
     return true;
 }
 
