@@ -14,7 +14,7 @@ enum { LINE = 4 * BW_NAME_SIZE };
 static const double head = 27; // disc, name and words
 static const double gap = 7;
 static const double row_most = 10, row_least = 9.2; // from one line of a list to the next
-static const double list_wide = 112;                // number, duty, sideways, out
+static const double list_wide = 109;                // number, duty, sideways, out
 static const double chart_least = 60;
 static const double ring = 6; // round a ball place's number
 
@@ -100,6 +100,7 @@ typedef struct front {
     bw_view view;
     double list_x, list_y;
     int columns, rows; ///< of the list
+    double step;       ///< from one of its columns to the next
     double row;        ///< from one of its lines to the next
 } front;
 
@@ -110,7 +111,8 @@ static front divide(const bw_card *card) {
     const double tall = in->height - head, list = count * row_least;
     const double beside = in->width - list_wide - gap - 2 * BW_BORDER;
     const double above = tall - count * row_most - gap - 2 * BW_BORDER;
-    front f = {.list_x = in->x, .list_y = in->y + head, .columns = 1, .rows = count};
+    front f = {
+        .list_x = in->x, .list_y = in->y + head, .columns = 1, .rows = count, .step = list_wide};
     double wide = 0;
     f.row = bw_min(row_most, tall / count);
     if (list <= tall && beside >= chart_least)
@@ -121,6 +123,7 @@ static front divide(const bw_card *card) {
     if (!f.chart) { // the list takes the card
         f.columns = bw_max(1, bw_min(count, in->width / list_wide));
         f.rows = (count + f.columns - 1) / f.columns;
+        f.step = in->width / f.columns;
         f.row = bw_min(row_most, tall / f.rows);
         return f;
     }
@@ -138,7 +141,7 @@ static void put_way(bw_ink *ink, bw_vec way, double x, double y, double distance
     char figure[16];
     bw_text t = bw_text_in(figure, sizeof figure);
     bw_put_fixed(&t, distance / bw_unit_length(units), 1);
-    bw_ink_text(ink, BW_ROLE_TEXT, BW_BOLD, BW_CARD_TYPE, BW_RIGHT_ALIGN, x + 28, y, figure);
+    bw_ink_text(ink, BW_ROLE_TEXT, BW_BOLD, BW_CARD_TYPE, BW_RIGHT_ALIGN, x + 26, y, figure);
     if (bw_same(figure, "0.0")) return;
     bw_ink_fill(ink, BW_ROLE_TEXT);
     bw_path_head(ink, bw_add(middle, bw_scale(way, 2.5)), way, 5, 5);
@@ -147,15 +150,15 @@ static void put_way(bw_ink *ink, bw_vec way, double x, double y, double distance
 static void put_list(bw_ink *ink, const bw_card *card, const front *f, const bw_station *own) {
     const bw_units units = card->scheme->units;
     for (int l = 0; l < card->scheme->landmark_count; l++) {
-        const double x = f->list_x + (l / f->rows) * list_wide;
+        const double x = f->list_x + (l / f->rows) * f->step;
         const double y = f->list_y + BW_CARD_TYPE + (l % f->rows) * f->row;
         char digits[8];
         bw_text t = bw_text_in(digits, sizeof digits);
         bw_put_int(&t, l + 1);
         bw_ink_text(ink, BW_ROLE_TEXT, BW_BOLD, BW_CARD_TYPE, BW_RIGHT_ALIGN, x + 11, y, digits);
         put_bold(ink, BW_ROLE_TEXT, BW_CARD_TYPE, x + 15, y, 40, bw_duty_name(own[l].duty));
-        put_way(ink, bw_v(own[l].at.x < 0 ? -1 : 1, 0), x + 55, y, bw_abs(own[l].at.x), units);
-        put_way(ink, bw_v(0, own[l].at.y < 0 ? 1 : -1), x + 84, y, bw_abs(own[l].at.y), units);
+        put_way(ink, bw_v(own[l].at.x < 0 ? -1 : 1, 0), x + 54, y, bw_abs(own[l].at.x), units);
+        put_way(ink, bw_v(0, own[l].at.y < 0 ? 1 : -1), x + 83, y, bw_abs(own[l].at.y), units);
     }
 }
 

@@ -109,6 +109,32 @@ static void any_scheme_keeps_its_edges(void) {
     }
 }
 
+/// Every landmark there can be: a list in columns, and no figure that runs into the next one's number.
+static void columns_of_a_list_stand_apart(void) {
+    scheme = terns;
+    scheme.lesson_count = 0;
+    for (int l = scheme.landmark_count; l < BW_MAX_LANDMARKS; l++) {
+        scheme.landmarks[l] = scheme.landmarks[0];
+        scheme.landmarks[l].twin = -1;
+        scheme.landmarks[l].at = bw_v(0.7 * (l - 16), 13.2);
+    }
+    scheme.landmark_count = BW_MAX_LANDMARKS;
+    const bw_teach teach = teach_of(&scheme);
+    const bw_ink *ink = card_page(&teach, 1, bw_cards_pages(&teach));
+    int numbers = 0;
+    for (const bw_ink_item *i = bw_ink_first(ink); i; i = bw_ink_next(ink, i)) {
+        if (i->kind != BW_INK_TEXT || i->text > 4) continue;
+        for (const bw_ink_item *k = bw_ink_first(ink); k; k = bw_ink_next(ink, k)) {
+            if (k->kind != BW_INK_TEXT || k->text > 4 || k == i) continue;
+            const bw_box a = text_box(i), b = text_box(k);
+            if (bw_ink_numbers(k)[1] != bw_ink_numbers(i)[1] || b.x < a.x) continue;
+            CHECK(b.x - a.x - a.width > 3.5);
+            numbers++;
+        }
+    }
+    CHECK(numbers > 8 * BW_MAX_LANDMARKS);
+}
+
 static void cut_marks_stand_outside_every_card(void) {
     const bw_teach teach = teach_of(&terns);
     const bw_ink *ink = card_page(&teach, 1, bw_cards_pages(&teach));
@@ -184,6 +210,7 @@ static void wall_sheets_are_read_from_afar(void) {
 int main(int argc, char **argv) {
     if (load_terns(&terns)) {
         RUN(demo_cards_keep_their_edges);
+        RUN(columns_of_a_list_stand_apart);
         RUN(cut_marks_stand_outside_every_card);
         RUN(backs_lie_behind_their_fronts);
         RUN(too_small_a_card_is_none);
