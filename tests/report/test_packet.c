@@ -78,6 +78,24 @@ static void everyone_has_his_page(void) {
     CHECK_INT(pages_with(&teach, "Cautions"), 1);
 }
 
+/// Pages differ by what a scheme has, not by how deep the field's chart is: nobody gets a page with one
+/// picture left over.
+static void every_field_takes_as_many_pages(void) {
+    int most = 0, least = 1000;
+    for (int field = 0; field < bw_field_count(); field++) {
+        for (int paper = 0; paper < BW_PAPER_COUNT; paper++) {
+            bw_scheme_fresh(field, 0, &scheme);
+            scheme.units = paper == BW_A4 ? BW_METRES : BW_YARDS;
+            bw_teach teach = teach_of(&scheme);
+            teach.paper = (bw_paper)paper;
+            const int pages = bw_packet_pages(&teach);
+            if (pages > most) most = pages;
+            if (pages < least) least = pages;
+        }
+    }
+    CHECK_INT(most, least);
+}
+
 static void a_players_copy_is_his_alone(void) {
     bw_teach teach = teach_of(&terns);
     teach.spot = "M"; // in the five only
@@ -112,6 +130,7 @@ int main(int argc, char **argv) {
     if (load_terns(&terns)) {
         RUN(demo_pages_keep_the_rules);
         RUN(everyone_has_his_page);
+        RUN(every_field_takes_as_many_pages);
         RUN(a_players_copy_is_his_alone);
         RUN(nothing_weak_is_no_page);
         RUN(wrong_pages_and_little_memory_are_reported);
