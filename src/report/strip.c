@@ -10,7 +10,8 @@
 enum { LINE = 640 };
 
 static const double head_height = 90; // of every sheet, so that all have one scale
-static const double gutter = 16, caption_lines = 3, caption_leading = 12.5;
+static const double gutter = 16, caption_leading = 12.5;
+enum { CAPTION_LEAST = 3, CAPTION_MOST = 8 }; // lines below each picture
 
 bw_status bw_strip_build(const bw_trial *trial, bw_strip *strip) {
     strip->trial = trial;
@@ -75,8 +76,28 @@ static void put_moment(const bw_strip *strip, int moment, const bw_sheet *sheet,
     bw_ink_begin(sheet->ink, BW_TAG_FIGURE, line);
     bw_draw_moment(sheet->ink, &sequence, from, to, view, bw_marks_small());
     bw_ink_end(sheet->ink);
-    bw_paragraph(sheet->ink, BW_ROLE_TEXT, BW_REGULAR, BW_TYPE_SMALL, caption_leading, view->box.x,
-                 view->box.y + view->box.height + 7, view->box.width, line);
+    bw_paragraph_of(sheet->ink, BW_ROLE_TEXT, BW_REGULAR, BW_TYPE_SMALL, caption_leading,
+                    view->box.x, view->box.y + view->box.height + 7, view->box.width, line,
+                    CAPTION_MOST);
+}
+
+/// Width of the pictures: as large as leaves room below each for its words.
+static double fit_width(const bw_strip *strip, bw_window window, double row, double most) {
+    double width = most;
+    for (int lines = CAPTION_LEAST; lines <= CAPTION_MOST; lines++) {
+        const double room = lines * caption_leading;
+        width = bw_min(most, bw_view_width(window, row - room - 42));
+        double tallest = 0;
+        for (int m = 0; m < strip->moment_count; m++) {
+            char line[LINE];
+            bw_text t = bw_text_in(line, sizeof line);
+            say_moment(strip, m, &t);
+            tallest = bw_max(tallest, bw_paragraph(NULL, BW_ROLE_TEXT, BW_REGULAR, BW_TYPE_SMALL,
+                                                   caption_leading, 0, 0, width, line));
+        }
+        if (tallest <= room) break;
+    }
+    return width;
 }
 
 static void put_title(const bw_strip *strip, const bw_sheet *sheet, int page) {
@@ -115,8 +136,7 @@ bw_status bw_strip_page(const bw_strip *strip, int page, bw_paper paper, bw_ink 
     const bw_sequence sequence = {&strip->trial->begun, &strip->trial->curve.answer, strip->frames,
                                   strip->frame_count};
     const bw_window window = bw_window_sequence(&sequence);
-    const double high = row - caption_lines * caption_leading - 42;
-    const double width = bw_min((b->width - gutter) / 2 - 10, bw_view_width(window, high));
+    const double width = fit_width(strip, window, row, (b->width - gutter) / 2 - 10);
     for (int i = 0; i < BW_STRIP_CELLS; i++) {
         const int moment = (page - 1) * BW_STRIP_CELLS + i;
         if (moment >= strip->moment_count) break;

@@ -148,6 +148,35 @@ static void the_strip_follows_the_answer(void) {
     }
 }
 
+/// Late men with the longest names: the words below a picture stay off the row below.
+static void long_words_stay_off_the_next_row(void) {
+    static bw_strip strip;
+    static bw_late kept[BW_MAX_LATE];
+    bw_ink *ink = bw_ink_in(memory, sizeof memory);
+    memcpy(kept, scheme.late, sizeof kept);
+    for (int m = 0; m < scheme.late_count; m++) {
+        bw_text t = bw_text_in(scheme.late[m].role, sizeof scheme.late[m].role);
+        while (!t.full)
+            bw_put(&t, "deputy ");
+    }
+    for (int i = 0; i < BREAKS; i++) {
+        if (bw_strip_build(&trials[i], &strip) != BW_OK) continue;
+        for (int paper = 0; paper < BW_PAPER_COUNT; paper++) {
+            CHECK_INT(bw_strip_page(&strip, 1, (bw_paper)paper, ink), BW_OK);
+            double foot = 0, head = 0; // of the first picture's words, of the second row
+            for (const bw_ink_item *r = bw_ink_first(ink); r; r = bw_ink_next(ink, r)) {
+                if (r->kind != BW_INK_TEXT) continue;
+                const double *at = bw_ink_numbers(r);
+                const bool moment = r->size == 11 && r->style == BW_BOLD;
+                if (moment && head == 0 && foot > 0) head = at[1];
+                if (r->size == BW_TYPE_SMALL && head == 0) foot = bw_max(foot, at[1]);
+            }
+            if (strip.moment_count > 2) CHECK(head - foot > 10);
+        }
+    }
+    memcpy(scheme.late, kept, sizeof kept);
+}
+
 static void the_window_shows_everyone_who_plays(void) {
     static bw_strip strip;
     for (int i = 0; i < BREAKS; i++) {
@@ -209,6 +238,7 @@ int main(int argc, char **argv) {
     RUN(the_answer_leaves_room_for_the_key);
     RUN(a_page_without_room_says_how_much);
     RUN(the_strip_follows_the_answer);
+    RUN(long_words_stay_off_the_next_row);
     RUN(the_window_shows_everyone_who_plays);
     RUN(the_text_fits_a_terminal);
     RUN(words_are_wrapped_by_characters);
