@@ -75,6 +75,8 @@ int bw_load_attackers(const bw_args *args, const bw_scheme *scheme, bw_attackers
     const char *places = bw_option_text(args, "attackers"), *set = bw_option_text(args, "set");
     men->count = 0;
     if (places && set) return bw_usage(args->verb, "give --attackers or --set, not both.");
+    if (!set && bw_option_given(args, "men"))
+        return bw_usage(args->verb, "--men goes with --set: how many of its attackers come.");
     if (set) return load_set(args, scheme, set, men);
     return places ? place_each(args, scheme, places, men) : BW_EXIT_OK;
 }

@@ -90,6 +90,10 @@ static bool options_agree(const bw_args *args) {
     if (bw_option_given(args, "film"))
         return refuse(args, chart ? chart : play ? play : page, "--%s does not go with --film.");
     if (bw_option_given(args, "width")) return refuse(args, "width", "--%s goes with --film.");
+    if (!bw_option_given(args, "set")) {
+        const char *men = bw_option_given(args, "men") ? "men" : NULL;
+        if (!refuse(args, men, "--%s goes with --set.")) return false;
+    }
     return bw_option_given(args, "answer") ? refuse(args, chart, "--%s does not go with --answer.")
                                            : refuse(args, play, "--%s goes with --answer.");
 }

@@ -130,6 +130,9 @@ int bw_load_game(const bw_args *args, bw_team *team, int64_t *game) {
     if (!bw_option_int(args, "game", 1, INT_MAX, &number)) return BW_EXIT_USAGE;
     if (number > 0 && opponent) return bw_usage(args->verb, "give --game or --against, not both.");
     *game = number;
+    if (!opponent && bw_option_given(args, "date"))
+        return bw_usage(args->verb, "--date is the day of a game: name it with --against, or say "
+                                    "when the break was with --time.");
     if (!opponent) return BW_EXIT_OK;
     if (!bw_copy(found.opponent, sizeof found.opponent, opponent))
         return bw_usage(args->verb, "--against is at most %d bytes long.", BW_NAME_SIZE - 1);

@@ -3,8 +3,10 @@
 #include "cli/help.h"
 #include "cli/say.h"
 #include "cli/term.h"
+#include <fcntl.h>
 #include <stdio.h>
 #include <string.h>
+#include <unistd.h>
 
 static const char *verb_name(const void *self, int index) {
     (void)self;
@@ -27,7 +29,18 @@ static int run_verb(const bw_command *verb, int count, char *const *words) {
     return verb->run(&args);
 }
 
+/// A standard file that the caller closed would have its number given to the next file opened, and talk
+/// would be written into that. Its place is taken so that reading and writing fail as on a closed one.
+static void hold_standard_files(void) {
+    for (int file = STDIN_FILENO; file <= STDERR_FILENO; file++) {
+        if (fcntl(file, F_GETFD) >= 0) continue;
+        const int held = open("/dev/null", file == STDIN_FILENO ? O_WRONLY : O_RDONLY);
+        if (held >= 0 && held != file) close(held);
+    }
+}
+
 int main(int argc, char **argv) {
+    hold_standard_files();
     if (argc < 2) {
         bw_usage(NULL, "say what to do: breakwater VERB ...");
         return BW_EXIT_USAGE;

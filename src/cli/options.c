@@ -4,6 +4,7 @@
 #include "core/text.h"
 #include <stdlib.h>
 #include <string.h>
+#include <strings.h>
 
 /// "did you mean" goes no farther than this many slips.
 enum { SLIPS = 3 };
@@ -15,6 +16,7 @@ const char *bw_nearest_word(const char *word, const char *(*candidate)(const voi
     for (int i = 0;; i++) {
         const char *name = candidate(self, i);
         if (!name) return best;
+        if (strcasecmp(word, name) == 0) return name;
         int distance = bw_edit_distance(word, name, SLIPS);
         // A slip in every second letter is another word.
         if (distance * 2 > (int)strlen(name) || distance >= best_distance) continue;

@@ -50,7 +50,7 @@ int bw_say_refusal(const char *path, const bw_error *error) {
     if (error->line > 0 && error->status != BW_FILE)
         snprintf(who, sizeof who, "%s:%d:%d", name, error->line, error->column);
     else
-        snprintf(who, sizeof who, "%s", name);
+        snprintf(who, sizeof who, "%s", name[0] ? name : "a file without a name");
     bw_term_set(stderr, BW_BOLD);
     fputs(who, stderr);
     bw_term_set(stderr, BW_PLAIN);

@@ -71,6 +71,15 @@ static int load_card(const bw_args *args, bw_teach *teach) {
     return bw_usage(args->verb, "a card of %s mm is none.", bw_option_text(args, "card"));
 }
 
+/// The spots of all stages, one after another; what several stages have comes up as often.
+static const char *spot_id(const void *self, int index) {
+    const bw_scheme *scheme = self;
+    for (int s = 0; s < scheme->stage_count; index -= scheme->stages[s++].defenders) {
+        if (index < scheme->stages[s].defenders) return scheme->stages[s].spots[index].id;
+    }
+    return NULL;
+}
+
 /// A spot some stage has.
 static int load_spot(const bw_args *args, const bw_scheme *scheme, const char **spot) {
     *spot = bw_option_text(args, "spot");
@@ -78,7 +87,11 @@ static int load_spot(const bw_args *args, const bw_scheme *scheme, const char **
     for (int s = 0; s < scheme->stage_count; s++) {
         if (bw_stage_spot(&scheme->stages[s], *spot) >= 0) return BW_EXIT_OK;
     }
-    bw_say_error("no stage has a spot \"%s\"; breakwater where lists them.", *spot);
+    const char *near = bw_nearest_word(*spot, spot_id, scheme);
+    if (near)
+        bw_say_error("no stage has a spot \"%s\"; did you mean \"%s\"?", *spot, near);
+    else
+        bw_say_error("no stage has a spot \"%s\"; breakwater where lists them.", *spot);
     return BW_EXIT_WRONG;
 }
 

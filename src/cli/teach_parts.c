@@ -57,8 +57,8 @@ static int make_handout(const bw_teach_job *job, const char *path, int *pages) {
     if (status == BW_OK) status = bw_file_save(path, page.data, page.used, &error);
     free(memory);
     if (status == BW_OK) return BW_EXIT_OK;
-    bw_say_error("%s.", error.message);
-    return bw_exit_code(status);
+    error.status = status;
+    return bw_say_refusal(path, &error);
 }
 
 const bw_teach_part *bw_teach_part_at(int index) {

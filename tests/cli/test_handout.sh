@@ -68,4 +68,9 @@ node -e '
 run 0 teach "$scratch/odd.json" -o "$scratch/odd" --only handout
 check "odd names harm nothing" node "$scratch/look.mjs" "$scratch/odd/handout.html" "$scratch/odd.json"
 check "the coach's notes stay with the coach" sh -c "! grep -q 'only the coach' '$scratch/odd/handout.html'"
+
+# What cannot be written is named.
+mkdir -p "$scratch/taken/handout.html"
+run 3 teach "$scheme" -o "$scratch/taken" --only handout
+talks "taken/handout.html: error"
 finish

@@ -21,6 +21,15 @@ if [ -w /dev/full ]; then
     done
 fi
 
+# Standard output closed: it is said, and nothing is written into a file that took its number.
+for words in "new" "where $scheme --stage 4 --ball x" "draw $scheme --format pdf -o -"; do
+    what="breakwater $words >&-"
+    # shellcheck disable=SC2086
+    "$BREAKWATER" $words >&- 2>"$scratch/err"
+    check "$what gives 3" test $? -eq 3
+    talks "standard output"
+done
+
 # Interrupted: killed by the signal, which shells report as 130, and nothing half-written stays.
 what="interrupted"
 mkfifo "$scratch/fifo"

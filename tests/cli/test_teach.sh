@@ -72,6 +72,8 @@ run 0 teach "$scheme" -o "$scratch/portrait" --only cards,wall --card 54x85.6 --
 json 'j.files.map(f => f.part).join() === "cards,wall"'
 run 1 teach "$scheme" -o "$scratch/never" --spot ZZ
 talks "no stage has a spot \"ZZ\""
+run 1 teach "$scheme" -o "$scratch/never" --spot ll
+talks 'did you mean "LL"?'
 run 3 teach "$scheme" -o "$scratch/no/folder"
 check "nothing is left of a refusal" test ! -e "$scratch/never"
 : >"$scratch/file"

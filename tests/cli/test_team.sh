@@ -136,7 +136,7 @@ expect "    2  5v4"
 for words in "6x4 goal" "6v4 gaol" "3v5 goal" "7v4 goal" "6v4 goal --passes 99" "6v4 goal --shot 4;9" \
     "6v4 goal --out FOUR" "6v4 goal --out TL,TL" "6v4 goal --seconds -1" "6v4 goal --time today" \
     "6v4 goal --against A --date 11/4/26" "6v4 goal --game 1 --against A" "6v4 goal --shot 900,9" \
-    "6v4 goal --id a/b"; do
+    "6v4 goal --id a/b" "6v4 goal --date 2026-04-11" "6v4 goal --game 1 --date 2026-04-11"; do
     # shellcheck disable=SC2086
     run 2 log "$file" add $words
 done

@@ -100,4 +100,12 @@ talks "no stage with 5 defenders; it has 4"
 run 0 where "$scheme" --stage 4 --ball x
 expect "3.0 yd left, 1.5 yd out"
 expect "The low pair hold."
+
+# How many men is said of a set; without one it would go unheard.
+run 2 where "$scheme" --stage 4 --ball x --men 5
+talks "--men goes with --set"
+run 2 draw "$scheme" --stage 4 --ball x --men 5 -o "$scratch/x.svg"
+talks "--men goes with --set"
+run 3 where "" --ball x
+talks "a file without a name: error"
 finish
