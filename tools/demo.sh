@@ -25,11 +25,12 @@ made out/terns-answer.pdf "the offence's best answer, moment by moment"
 build/breakwater rehearse $scheme -o out/terns-rehearse.pdf 2>&1 | sed -n '/^Script/p'
 made out/terns-rehearse.pdf "what to rehearse: the shortest script, the plan, the cautions"
 
-build/breakwater teach $scheme -o out/teach --only packet,cards,quiz,wall 2>/dev/null
+build/breakwater teach $scheme -o out/teach --only packet,cards,quiz,wall,handout 2>/dev/null
 made out/teach/packet.pdf "what the players get: each spot's own page"
 made out/teach/cards.pdf "pocket cards to cut out"
 made out/teach/quiz.pdf "the quiz on paper, with its key"
 made out/teach/wall.pdf "a poster for each stage"
+made out/teach/handout.html "the hand-out for a phone, which works without a network"
 
 # An invented season: roster, sprints, and breaks before and after a change of the scheme.
 team=out/terns.team
