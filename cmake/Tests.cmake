@@ -6,9 +6,13 @@ set(BW_TEST_ROOMS core scheme draw trial web outside paint file tune report team
 
 # Searches of many breaks: minutes without optimisation. They carry the label "long", which the debug
 # and msan presets leave out; that the model gives the same answer there, core/test_golden says.
-set(BW_LONG_TESTS core/test_trade web/test_tester tune/test_tune serve/test_suggest
-                  outside/test_covering_published
-                  cli/test_test_verb.sh cli/test_tune.sh cli/test_teach.sh cli/test_review.sh)
+set(BW_LONG_TESTS serve/test_suggest serve/test_save cli/test_teach.sh cli/test_handout.sh
+                  cli/test_rehearse.sh)
+
+# Those that spend nearly all their time in the pure core, whose own tests run sanitised, are "model" too:
+# the sanitised build leaves them out.
+set(BW_MODEL_TESTS core/test_trade web/test_tester tune/test_tune outside/test_covering_published
+                   cli/test_test_verb.sh cli/test_tune.sh cli/test_review.sh)
 
 function(bw_test_environment test)
   set(environment "BW_ROOT=${CMAKE_SOURCE_DIR}" "BREAKWATER=${CMAKE_BINARY_DIR}/breakwater"
@@ -16,6 +20,8 @@ function(bw_test_environment test)
   get_filename_component(room ${test} DIRECTORY)
   if(test IN_LIST BW_LONG_TESTS)
     list(APPEND room long)
+  elseif(test IN_LIST BW_MODEL_TESTS)
+    list(APPEND room long model)
   endif()
   set_tests_properties(${test} PROPERTIES ENVIRONMENT "${environment}" LABELS "${room}"
                        WORKING_DIRECTORY ${CMAKE_SOURCE_DIR} TIMEOUT 600)

@@ -42,7 +42,7 @@ static int make_wall(const bw_teach_job *job, const char *path, int *pages) {
 }
 
 static int make_handout(const bw_teach_job *job, const char *path, int *pages) {
-    (void)pages; // none of paper
+    *pages = 0; // none of paper
     char *memory = malloc(BW_HANDOUT_BYTES);
     if (!memory) {
         bw_say_error("there is no memory left for the hand-out.");
