@@ -14,6 +14,8 @@ typedef struct run {
     bool stopped;
 } run;
 
+/// NLopt calls it, with a gradient to fill for methods that use one; ours do not, and get none.
+// NOLINTNEXTLINE(readability-non-const-parameter): the library's own signature
 static double evaluate(unsigned n, const double *x, double *gradient, void *self) {
     (void)gradient;
     run *r = self;
