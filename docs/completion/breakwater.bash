@@ -69,6 +69,7 @@ _breakwater() {
         tune:--tries) return ;;
         tune:--breaks) return ;;
         tune:--seed) return ;;
+        tune:--team) files=1 ;;
         tune:--resume) files=1 ;;
         tune:--sheets) files=1 ;;
         tune:--paper) words='letter a4' ;;
@@ -153,7 +154,7 @@ _breakwater() {
                 where) words='--stage --ball --attackers --set --men --json --output --units --no-color --help --version' ;;
                 draw) words='--stage --ball --attackers --set --men --danger --answer --offence --defence --start --late --seconds --level --seed --film --width --paper --theme --lines --format --dpi --json --output --units --no-color --help --version' ;;
                 test) words='--set --offence --defence --start --late --seconds --level --seed --team --quick --paper --theme --lines --format --dpi --json --output --units --no-color --help --version' ;;
-                tune) words='--stage --keep --within --spacing --mix --practice --tries --breaks --seed --resume --sheets --paper --json --output --units --no-color --help --version' ;;
+                tune) words='--stage --keep --within --spacing --mix --practice --tries --breaks --seed --team --resume --sheets --paper --json --output --units --no-color --help --version' ;;
                 teach) words='--only --spot --paper --theme --lines --card --large --gif --seed --json --output --units --no-color --help --version' ;;
                 rehearse) words='--stage --players --minutes --goals --numbers --plain --paper --theme --lines --format --dpi --json --output --units --no-color --help --version' ;;
                 team) words='--name --initials --spots --fixed --date --clock --field --note --revision --stage --by --apply --sheet --force --json --output --units --no-color --help --version' ;;

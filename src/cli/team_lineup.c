@@ -25,43 +25,6 @@ const char *bw_who_aim_choice(int index) {
     return aims[index];
 }
 
-/// Whether he can play a place with these codes; a place without codes is anybody's who plays at all.
-static bool can(const bw_player *p, char codes[BW_MAX_SPOTS + 1][BW_ID_SIZE], bool *fixed) {
-    *fixed = false;
-    if (!codes[0][0]) return p->spot_count > 0;
-    for (int c = 0; codes[c][0]; c++) {
-        for (int k = 0; k < p->spot_count; k++) {
-            if (strcmp(p->spots[k].spot, codes[c]) != 0) continue;
-            // A late man takes one of several spots: being fixed to one of them does not fix him here.
-            *fixed = p->spots[k].fixed && !codes[1][0];
-            return true;
-        }
-    }
-    return false;
-}
-
-static void list_men(job *j) {
-    const bw_squad *s = j->squad;
-    char name[BW_LINEUP_PLACES][BW_NAME_SIZE];
-    const int places = bw_who_places(&s->scheme, j->stage, name);
-    const int spots = s->scheme.stages[j->stage].defenders;
-    for (int i = 0; i < s->count && j->count < BW_LINEUP_MEN; i++) {
-        bw_candidate *c = &j->men[j->count];
-        *c = (bw_candidate){.jersey = s->men[i].player.jersey};
-        if (s->men[i].legs.fit.verdict == BW_SPRINT_FITTED) c->legs = s->men[i].legs.fit.legs;
-        bool any = false;
-        for (int p = 0; p < places; p++) {
-            char codes[BW_MAX_SPOTS + 1][BW_ID_SIZE];
-            bw_who_codes(&s->scheme, j->stage, p, codes);
-            c->may[p] = can(&s->men[i].player, codes, &c->fixed[p]);
-            if (p >= spots) c->fixed[p] = false;
-            any |= c->may[p];
-        }
-        if (!any) continue;
-        j->man[j->count++] = i;
-    }
-}
-
 static void put_who(FILE *out, const job *j, int man) {
     const bw_player *p = &j->squad->men[j->man[man]].player;
     char name[BW_INITIALS_SIZE + 16];
@@ -195,7 +158,7 @@ static int run_job(const bw_args *args, job *j) {
     if (code != BW_EXIT_OK) return code;
     const char *by = bw_option_text(args, "by");
     j->aim = by && strcmp(by, "worth") == 0 ? BW_WHO_WORTH : BW_WHO_MARGIN;
-    list_men(j);
+    j->count = bw_squad_candidates(j->squad, j->stage, j->men, j->man);
     int unfilled;
     const bw_status status =
         bw_who_choose(&j->squad->scheme, j->stage, j->men, j->count, j->aim, &j->who, &unfilled);

@@ -6,6 +6,7 @@
 #include "file/document.h"
 #include "team/revisions.h"
 #include <stdlib.h>
+#include <string.h>
 
 /// Reaction to a whistle or gun before the first step, s: the level's, with one thing to do.
 static double reaction_of(const bw_squad *s) {
@@ -80,4 +81,90 @@ void bw_squad_drop(bw_squad *squad) {
     if (!squad) return;
     free(squad->men);
     free(squad);
+}
+
+/// Whether he can play a place with these codes; a place without codes is anybody's who plays at all.
+static bool can(const bw_player *p, char codes[BW_MAX_SPOTS + 1][BW_ID_SIZE], bool *fixed) {
+    *fixed = false;
+    if (!codes[0][0]) return p->spot_count > 0;
+    for (int c = 0; codes[c][0]; c++) {
+        for (int k = 0; k < p->spot_count; k++) {
+            if (strcmp(p->spots[k].spot, codes[c]) != 0) continue;
+            // A late man takes one of several spots: being fixed to one of them does not fix him here.
+            *fixed = p->spots[k].fixed && !codes[1][0];
+            return true;
+        }
+    }
+    return false;
+}
+
+int bw_squad_candidates(const bw_squad *s, int stage, bw_candidate *men, int *man) {
+    char name[BW_LINEUP_PLACES][BW_NAME_SIZE];
+    const int places = bw_who_places(&s->scheme, stage, name);
+    const int spots = s->scheme.stages[stage].defenders;
+    int count = 0;
+    for (int i = 0; i < s->count && count < BW_LINEUP_MEN; i++) {
+        bw_candidate *c = &men[count];
+        *c = (bw_candidate){.jersey = s->men[i].player.jersey};
+        if (s->men[i].legs.fit.verdict == BW_SPRINT_FITTED) c->legs = s->men[i].legs.fit.legs;
+        bool any = false;
+        for (int p = 0; p < places; p++) {
+            char codes[BW_MAX_SPOTS + 1][BW_ID_SIZE];
+            bw_who_codes(&s->scheme, stage, p, codes);
+            c->may[p] = can(&s->men[i].player, codes, &c->fixed[p]);
+            if (p >= spots) c->fixed[p] = false;
+            any |= c->may[p];
+        }
+        if (any) man[count++] = i;
+    }
+    return count;
+}
+
+/// Chooses the men and takes their legs.
+static int take_legs(const bw_squad *s, int stage, const char *path, bw_legs legs[BW_MAX_SPOTS]) {
+    bw_candidate men[BW_LINEUP_MEN];
+    int man[BW_LINEUP_MEN], unfilled;
+    bw_who who;
+    const int count = bw_squad_candidates(s, stage, men, man);
+    const bw_status status =
+        bw_who_choose(&s->scheme, stage, men, count, BW_WHO_MARGIN, &who, &unfilled);
+    if (status != BW_OK) {
+        bw_say_error(
+            "no line-up for this stage can be made from %s; `breakwater team lineup %s` tells why.",
+            path, path);
+        return status == BW_NO_ROOM ? BW_EXIT_LIMIT : BW_EXIT_WRONG;
+    }
+    char line[256];
+    bw_text t = bw_text_in(line, sizeof line);
+    for (int p = 0; p < who.place_count && p < BW_MAX_SPOTS; p++) {
+        legs[p] = men[who.place[p].man].legs;
+        bw_put(&t, p > 0 ? ", #" : "#");
+        bw_put_int(&t, men[who.place[p].man].jersey);
+    }
+    bw_say("With the legs of %s, in the order of the spots and the late men.", line);
+    return BW_EXIT_OK;
+}
+
+int bw_load_squad_legs(const bw_args *args, const bw_scheme *scheme, int stage,
+                       bw_legs legs[BW_MAX_SPOTS]) {
+    const char *path = bw_option_text(args, "team");
+    if (!path) return BW_EXIT_OK;
+    bw_squad *s = calloc(1, sizeof *s);
+    if (!s) {
+        bw_say_error("there is not enough memory for the squad.");
+        return BW_EXIT_LIMIT;
+    }
+    s->scheme = *scheme;
+    s->has_scheme = true;
+    bw_team *team;
+    bw_error error = {0};
+    bw_status status = bw_team_open(path, BW_TEAM_READ, &team, &error);
+    if (status == BW_OK) status = load_men(team, s, &error);
+    int code = status == BW_OK ? BW_EXIT_OK : bw_team_refusal(team, path, &error);
+    if (code == BW_EXIT_OK) {
+        bw_team_close(team);
+        code = take_legs(s, stage, path, legs);
+    }
+    bw_squad_drop(s);
+    return code;
 }

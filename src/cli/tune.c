@@ -3,6 +3,7 @@
 #include "cli/load.h"
 #include "cli/pages.h"
 #include "cli/say.h"
+#include "cli/team_roster.h"
 #include "cli/tune_journal.h"
 #include "cli/tune_options.h"
 #include "cli/tune_save.h"
@@ -138,6 +139,7 @@ static int tell(const bw_args *args, job *j) {
 static int run_job(const bw_args *args, job *j) {
     int code = bw_load_scheme(args, &j->scheme);
     if (code == BW_EXIT_OK) code = bw_load_tuning(args, &j->scheme, &j->def);
+    if (code == BW_EXIT_OK) code = bw_load_squad_legs(args, &j->scheme, j->def.stage, j->def.legs);
     if (code == BW_EXIT_OK) code = bw_tune_journal_open(args, &j->def, &j->journal);
     if (code != BW_EXIT_OK) return code;
     const bw_status status = work_watched(j);
@@ -166,6 +168,10 @@ static int run(const bw_args *args) {
 
 static const bw_option options[] = {
     BW_TUNING_OPTIONS,
+    {.name = "team",
+     .value = "FILE",
+     .file = true,
+     .help = "Team file: the men of its line-up run with their own legs"},
     {.name = "resume",
      .value = "FILE",
      .file = true,

@@ -35,8 +35,13 @@ grep -q '19 candidates are known' said.txt || fail "the known candidates are not
 cmp -s work.txt part.txt || fail "the journals differ"
 
 # Another seed: a file of its own. And never over a file that is there.
+"$BREAKWATER" team new t.team 2>/dev/null
+for sheet in roster splits; do
+    "$BREAKWATER" team import t.team "$BW_ROOT/examples/terns-$sheet.csv" --sheet $sheet 2>/dev/null || fail "no $sheet"
+done
 # shellcheck disable=SC2086
-tune "$scheme" $small --seed 2 --keep homes >/dev/null 2>&1 || fail "seed 2 failed"
+tune "$scheme" $small --seed 2 --keep homes --team t.team >/dev/null 2>said.txt || fail "seed 2 failed"
+grep -q 'With the legs of #' said.txt || fail "whose legs is not said"
 cmp -s terns-tuned.json kept.json || fail "another tuning wrote over the first"
 [ -s terns-tuned-2.json ] || fail "no second file"
 echo mine >taken.json
@@ -57,6 +62,7 @@ refused() { # CODE PATTERN ARGUMENT...
     grep -q "$pattern" said.txt || fail "not said \"$pattern\": $(cat said.txt)"
     [ "$(wc -l <said.txt)" -le 3 ] || fail "too many words: $*"
 }
+refused 3 'cannot be opened' "$scheme" --team no.team
 refused 1 'numbers are even' "$scheme" --stage 6
 refused 1 'nothing to tune' "$scheme" --keep homes,rule
 refused 2 'did you mean "LL"' "$scheme" --keep LX
