@@ -321,6 +321,7 @@ export class Field {
     if (token < 0) return;
     if (this.board.view.mode !== Mode.play) this.board.restore();
     if (this.board.view.token[token].kind !== Kind.defender) this.board.core.call.put(token, x, y);
+    this.board.written = 0; // where it is again is told at once
     this.board.wake();
   }
 
