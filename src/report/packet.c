@@ -25,20 +25,11 @@ static void walk(bw_paging *p) {
 }
 
 int bw_packet_pages(const bw_teach *teach) {
-    bw_paging p;
-    bw_paging_begin(&p, teach, 0, 0, NULL);
-    walk(&p);
-    bw_paging_end(&p);
-    return p.page;
+    return bw_paging_count(teach, walk);
 }
 
 bw_status bw_packet_page(const bw_teach *teach, int page, int pages, bw_ink *ink) {
-    bw_paging p;
-    if (page < 1 || page > pages) return BW_NOT_FOUND;
-    bw_paging_begin(&p, teach, page, pages, ink);
-    walk(&p);
-    bw_paging_end(&p);
-    return (bw_status)ink->status;
+    return bw_paging_draw(teach, walk, page, pages, ink);
 }
 
 void bw_put_call(bw_text *out, const char *call) {

@@ -109,3 +109,21 @@ void bw_paging_scale(bw_paging *p, double scale) {
     bw_sheet_scale(&p->sheet, p->teach->scheme->units, scale);
     p->scaled = true;
 }
+
+int bw_paging_count(const bw_teach *teach, bw_paging_walk *walk) {
+    bw_paging p;
+    bw_paging_begin(&p, teach, 0, 0, NULL);
+    walk(&p);
+    bw_paging_end(&p);
+    return p.page;
+}
+
+bw_status bw_paging_draw(const bw_teach *teach, bw_paging_walk *walk, int page, int pages,
+                         bw_ink *ink) {
+    bw_paging p;
+    if (page < 1 || page > pages) return BW_NOT_FOUND;
+    bw_paging_begin(&p, teach, page, pages, ink);
+    walk(&p);
+    bw_paging_end(&p);
+    return (bw_status)ink->status;
+}

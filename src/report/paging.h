@@ -27,6 +27,16 @@ typedef struct bw_paging {
 void bw_paging_begin(bw_paging *p, const bw_teach *teach, int wanted, int pages, bw_ink *out);
 void bw_paging_end(bw_paging *p);
 
+/// What fills the pages of a kind of paper, from the first to the last.
+typedef void bw_paging_walk(bw_paging *p);
+
+/// How many pages a walk fills.
+int bw_paging_count(const bw_teach *teach, bw_paging_walk *walk);
+
+/// Draws page 1 to `pages` of a walk. BW_NOT_FOUND: no such page; BW_NO_ROOM: it does not fit the ink.
+bw_status bw_paging_draw(const bw_teach *teach, bw_paging_walk *walk, int page, int pages,
+                         bw_ink *ink);
+
 /// Starts a page. `keys` (bw_key) for a page with charts, 0 for one without. `head` must live as long
 /// as the page and those that carry it on; `estimate` marks it as a model's.
 void bw_paging_page(bw_paging *p, uint32_t keys, const char *head, bool estimate);

@@ -18,7 +18,7 @@ typedef struct bw_judging {
 } bw_judging;
 
 /// For the many candidates of a search: carriers who do not think ahead, twelve roll-outs, two plies.
-/// Ranks candidates as the full judging does (correlation .94 over random shapes; docs/tune.md).
+/// Ranks candidates as the full judging does (correlation .92 over random shapes, for typical play; docs/tune.md).
 bw_judging bw_judging_quick(void);
 
 /// For the evidence.
