@@ -12,7 +12,7 @@ import { boardFile, frames, launch, launchOwn, openBoard, reasonToSkip, root } f
 const skip = await reasonToSkip();
 if (skip) console.log(`# skipped: ${skip}`);
 const check = (name, body) => test(name, { skip, timeout: 120000 }, body);
-const rounds = 8;
+const rounds = 12;
 let browser, folder;
 before(async () => {
   if (skip) return;
