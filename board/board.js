@@ -94,6 +94,7 @@ export class Board {
 
   #renewed() {
     this.refresh();
+    this.written = 0; // what was done or undone is told at once
     this.words.renew();
     this.modes.now?.renew?.();
     this.changed();
