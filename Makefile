@@ -53,7 +53,7 @@ fuzz: ## run each fuzz target for FUZZ_SECONDS (30)
 	tools/fuzz.sh $(FUZZ_SECONDS)
 
 install: build ## into PREFIX (/usr/local), below DESTDIR
-	cmake --install build --prefix $(PREFIX)
+	DESTDIR='$(DESTDIR)' cmake --install build --prefix '$(PREFIX)'
 
 format: ## lay out every C file as .clang-format says
 	tools/list-sources | xargs $$(tools/find-tool clang-format) -i

@@ -41,8 +41,7 @@ endfunction()
 
 function(bw_native target)
   target_compile_definitions(${target} PRIVATE _POSIX_C_SOURCE=200809L
-                             BW_VERSION="${PROJECT_VERSION}"
-                             BW_DATA_DIR="${CMAKE_INSTALL_FULL_DATADIR}/breakwater")
+                             BW_VERSION="${PROJECT_VERSION}")
 endfunction()
 
 function(bw_threads target)
