@@ -1,6 +1,8 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 /// Opening and making a team file. Whose file it is is read from its first hundred bytes before SQLite
-/// sees it, so that no other program's database is ever touched, not even to tidy up after a crash.
+/// makes anything of it, so that no other program's database is ever touched, not even to tidy up after a
+/// crash. They are read through SQLite's own handle: a process that closes any other handle to a file
+/// loses all the locks it has there (POSIX), also those of its other threads.
 #include "core/text.h"
 #include "team/schema.h"
 #include "team/sql.h"
@@ -26,10 +28,15 @@ static uint32_t big_endian(const unsigned char *b) {
     return (uint32_t)b[0] << 24 | (uint32_t)b[1] << 16 | (uint32_t)b[2] << 8 | b[3];
 }
 
-static bw_status look_at_header(const unsigned char *header, size_t length, bw_error *error) {
-    if (length == 0)
-        return bw_team_fail(error, BW_BAD_INPUT, "it is empty; a team file is made by team new");
-    if (length < HEADER || memcmp(header, "SQLite format 3", 16) != 0)
+static bw_status look_at_header(bw_team *team, bw_error *error) {
+    unsigned char header[HEADER];
+    sqlite3_file *file = NULL;
+    sqlite3_file_control(team->db, "main", SQLITE_FCNTL_FILE_POINTER, &file);
+    if (!file || !file->pMethods) return bw_sql_says(SQLITE_CANTOPEN, error);
+    // What a short file does not have is filled up with zeros.
+    const int code = file->pMethods->xRead(file, header, HEADER, 0);
+    if (code != SQLITE_OK && code != SQLITE_IOERR_SHORT_READ) return bw_sql_says(code, error);
+    if (code != SQLITE_OK || memcmp(header, "SQLite format 3", 16) != 0)
         return bw_team_fail(error, BW_BAD_INPUT, "it is not a team file; one is made by team new");
     if (big_endian(header + APPLICATION_AT) != BW_TEAM_APPLICATION)
         return bw_team_fail(error, BW_BAD_INPUT, "it is a database of another program");
@@ -38,19 +45,15 @@ static bw_status look_at_header(const unsigned char *header, size_t length, bw_e
 
 static bw_status look_first(const char *path, bw_error *error) {
     struct stat about;
-    if (stat(path, &about) != 0) return system_says(error, "it cannot be opened");
+    if (stat(path, &about) != 0 || access(path, R_OK) != 0)
+        return system_says(error, "it cannot be opened");
     if (S_ISDIR(about.st_mode))
         return bw_team_fail(error, BW_FILE, "this is a folder; name a team file in it");
     if (!S_ISREG(about.st_mode))
         return bw_team_fail(error, BW_FILE, "this is a device; name a team file");
-    const int file = open(path, O_RDONLY | O_CLOEXEC);
-    if (file < 0) return system_says(error, "it cannot be opened");
-    unsigned char header[HEADER];
-    const ssize_t length = read(file, header, sizeof header);
-    const bw_status status = length < 0 ? system_says(error, "it cannot be read")
-                                        : look_at_header(header, (size_t)length, error);
-    close(file);
-    return status;
+    if (about.st_size == 0)
+        return bw_team_fail(error, BW_BAD_INPUT, "it is empty; a team file is made by team new");
+    return BW_OK;
 }
 
 /// Nothing in the file runs: no view, trigger or function of someone else's, and no value is larger than
@@ -131,9 +134,12 @@ static bw_status first_look(bw_team *team, bw_error *error) {
 
 /// Opened for writing even to be read, where that is allowed: the last to close a file then tidies up the
 /// log beside it. What is only to be read is kept from changing by query_only.
-static bw_status connect(bw_team *team, bw_error *error) {
+static bw_status attach(bw_team *team, bw_error *error) {
     const int code = sqlite3_open_v2(team->path, &team->db, SQLITE_OPEN_READWRITE, NULL);
-    if (code != SQLITE_OK) return bw_sql_says(code, error);
+    return code == SQLITE_OK ? BW_OK : bw_sql_says(code, error);
+}
+
+static bw_status connect(bw_team *team, bw_error *error) {
     bw_status status = first_look(team, error);
     if (status == BW_OK) status = bw_sql_run(team, settings, error);
     if (status != BW_OK) return status;
@@ -174,7 +180,9 @@ bw_status bw_team_open(const char *path, bw_team_mode mode, bw_team **team, bw_e
     if (status != BW_OK) return status;
     bw_team *opened = handle(path, mode, error);
     if (!opened) return BW_NO_ROOM;
-    status = connect(opened, error);
+    status = attach(opened, error);
+    if (status == BW_OK) status = look_at_header(opened, error);
+    if (status == BW_OK) status = connect(opened, error);
     if (status == BW_OK) status = look_over(opened, error);
     if (status != BW_OK)
         bw_team_close(opened);
@@ -210,7 +218,8 @@ bw_status bw_team_verify(bw_team *team, bw_error *error) {
 static bw_status make(const char *path, bw_error *error) {
     bw_team *team = handle(path, BW_TEAM_WRITE, error);
     if (!team) return BW_NO_ROOM;
-    bw_status status = connect(team, error);
+    bw_status status = attach(team, error);
+    if (status == BW_OK) status = connect(team, error);
     char id[48];
     snprintf(id, sizeof id, "PRAGMA application_id = %d", BW_TEAM_APPLICATION);
     if (status == BW_OK) status = bw_sql_run(team, id, error);

@@ -178,6 +178,35 @@ static void a_busy_file_is_waited_for_and_then_said(void) {
     bw_team_close(second);
 }
 
+/// Whether another process finds this one's lock on the file: SQLite's range for those who have it open.
+static bool held_by_us(const char *path) {
+    const pid_t child = fork();
+    if (child == 0) {
+        struct flock look = {.l_type = F_WRLCK, .l_start = 0x40000002, .l_len = 510};
+        const int file = open(path, O_RDWR);
+        _exit(file >= 0 && fcntl(file, F_GETLK, &look) == 0 && look.l_type != F_UNLCK ? 0 : 1);
+    }
+    int status = 1;
+    CHECK(child > 0 && waitpid(child, &status, 0) == child);
+    return WIFEXITED(status) && WEXITSTATUS(status) == 0;
+}
+
+/// A server has the file open several times. Opening and closing it once more takes nothing from those
+/// that have it: without their lock another program takes itself for the last one, and tidies up the log
+/// they are writing to.
+static void opening_it_again_takes_no_lock_away(void) {
+    bw_team *first = open_fresh("twice.team"), *second;
+    bw_error error;
+    int format;
+    CHECK_INT(bw_team_format(first, &format, &error), BW_OK);
+    CHECK(held_by_us(bw_team_path(first)));
+    CHECK_INT(bw_team_open(bw_team_path(first), BW_TEAM_READ, &second, &error), BW_OK);
+    CHECK(held_by_us(bw_team_path(first)));
+    bw_team_close(second);
+    CHECK(held_by_us(bw_team_path(first)));
+    bw_team_close(first);
+}
+
 int main(int argc, char **argv) {
     scratch_begin();
     RUN(a_new_file_opens);
@@ -186,6 +215,7 @@ int main(int argc, char **argv) {
     RUN(migrations_are_whole);
     RUN(an_unfinished_file_is_brought_up);
     RUN(a_read_only_file_is_read);
+    RUN(opening_it_again_takes_no_lock_away);
     RUN(a_busy_file_is_waited_for_and_then_said);
     scratch_end();
     return test_report(argc, argv);
