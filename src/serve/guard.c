@@ -54,6 +54,17 @@ static bool own_origin(const bw_heads *heads) {
            strcmp(heads->origin + 7, heads->host) == 0;
 }
 
+/// What Sec-Fetch-Site says of our own page, and of an address that was typed in.
+static bool own_site(const bw_heads *heads) {
+    return strcmp(heads->site, "same-origin") == 0 || strcmp(heads->site, "none") == 0;
+}
+
+bool bw_from_own_page(const bw_door *door, const bw_heads *heads) {
+    // With a foreign name in Host, "same origin" is the origin of whoever owns that name.
+    if (heads->hosts != 1 || !known_host(door, heads->host)) return false;
+    return heads->sites > 0 ? heads->sites == 1 && own_site(heads) : own_origin(heads);
+}
+
 static int refuse(int status, const char *sentence, const char **why) {
     *why = sentence;
     return status;
@@ -70,8 +81,7 @@ int bw_guard(const bw_door *door, const char *method, const bw_heads *heads, boo
     if (bw_heads_length(heads) < 0) return refuse(400, "The length of the body is no number.", why);
     if ((heads->origins > 0 || !bw_is_reading(method)) && !own_origin(heads))
         return refuse(403, "Only the board's own page may ask for this.", why);
-    if (api && heads->sites > 0 && strcmp(heads->site, "same-origin") != 0 &&
-        strcmp(heads->site, "none") != 0)
+    if (api && heads->sites > 0 && !own_site(heads))
         return refuse(403, "Only the board's own page may ask for this.", why);
     return 0;
 }

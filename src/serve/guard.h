@@ -39,6 +39,10 @@ bool bw_is_reading(const char *method);
 int bw_guard(const bw_door *door, const char *method, const bw_heads *heads, bool api,
              const char **why);
 
+/// Whether the browser says that it is our own page, or the person at the address line, who asks. Another
+/// page cannot make it say so; another program can.
+bool bw_from_own_page(const bw_door *door, const bw_heads *heads);
+
 /// Bytes of body announced; -1 when that is no number.
 long long bw_heads_length(const bw_heads *heads);
 

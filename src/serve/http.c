@@ -12,10 +12,9 @@
 enum {
     HEAD_ROOM = 16 * 1024, ///< bytes for the head of a request, and what is sent back
     RAW_ROOM = 1024,       ///< bytes of a target; longer ones are none of ours
+    STACK_ROOM = 1 << 20,  ///< bytes, for the thread of a connection
     QUIET_SECONDS = 20,    ///< without a byte
-    DOOR_CONNECTIONS = 60, ///< at one door
-    OWN_CONNECTIONS = 40,  ///< from this computer
-    GUEST_CONNECTIONS = 8  ///< from one address of the network
+    GUEST_CONNECTIONS = 16 ///< from one address of the network; a browser has six
 };
 
 struct bw_listener {
@@ -120,12 +119,10 @@ static enum MHD_Result admit(bw_listener *listener, struct MHD_Connection *conne
     v->ask.now = now_of(house);
     address_of(connection, v->ask.address);
     MHD_get_connection_values(connection, MHD_HEADER_KIND, on_header, &v->ask.heads);
-    bw_slow_give(&house->slow, socket_of(connection), BW_REST_SECONDS, v->ask.now);
+    bw_slow_note(&house->slow, socket_of(connection), listener, true, v->ask.now);
 
     bw_reply reply;
-    pthread_mutex_lock(&house->lock);
     const int refused = bw_site_admit(&house->site, &v->ask, &v->room, &reply);
-    pthread_mutex_unlock(&house->lock);
     if (refused) return send_reply(connection, &reply, true);
     v->room = (size_t)bw_heads_length(&v->ask.heads);
     v->body = malloc(v->room + 1);
@@ -138,7 +135,6 @@ static enum MHD_Result on_request(void *self, struct MHD_Connection *connection,
     (void)url;
     (void)version;
     bw_listener *listener = self;
-    bw_house *house = listener->house;
     visit *v = *request;
     if (!v) return MHD_NO;
     if (!v->begun) return admit(listener, connection, method, v);
@@ -152,9 +148,7 @@ static enum MHD_Result on_request(void *self, struct MHD_Connection *connection,
     v->body[v->length] = '\0';
     v->ask.body = v->body;
     v->ask.length = v->length;
-    pthread_mutex_lock(&house->lock);
-    bw_reply reply = bw_site_answer(&house->site, &v->ask);
-    pthread_mutex_unlock(&house->lock);
+    bw_reply reply = bw_site_answer(&listener->house->site, &v->ask);
     return send_reply(connection, &reply, false);
 }
 
@@ -166,7 +160,7 @@ static void on_end(void *self, struct MHD_Connection *connection, void **request
     if (v) free(v->body);
     free(v);
     *request = NULL;
-    bw_slow_give(&listener->house->slow, socket_of(connection), BW_HEAD_SECONDS,
+    bw_slow_note(&listener->house->slow, socket_of(connection), listener, false,
                  now_of(listener->house));
 }
 
@@ -178,7 +172,7 @@ static void on_connection(void *self, struct MHD_Connection *connection, void **
     const int file = socket_of(connection);
     if (code == MHD_CONNECTION_NOTIFY_CLOSED)
         bw_slow_forget(slow, file);
-    else if (!bw_slow_give(slow, file, BW_HEAD_SECONDS, now_of(listener->house)))
+    else if (!bw_slow_note(slow, file, listener, false, now_of(listener->house)))
         shutdown(file, SHUT_RDWR);
 }
 
@@ -189,6 +183,14 @@ static void be_quiet(void *self, const char *format, va_list list) {
     (void)list;
 }
 
+/// Connections at a full door.
+static int most_at(const bw_door *door) {
+    return door->shared ? BW_NETWORK_CONNECTIONS : BW_OWN_CONNECTIONS;
+}
+
+/// A thread for each connection: then whoever waits for the disk or the team file waits alone. Here
+/// the library does not keep those waiting that are too many, it closes them, so a door has some to
+/// spare. The listener is woken (ITC) when one ends, so that its place is free at once.
 /// poll, not epoll: with epoll libmicrohttpd 0.9.75 does not see that a client left together with its
 /// last bytes, and keeps the connection till it has been quiet long enough.
 bw_listener *bw_http_open(bw_house *house, const bw_door *door, int file) {
@@ -196,21 +198,29 @@ bw_listener *bw_http_open(bw_house *house, const bw_door *door, int file) {
     if (listener) {
         listener->house = house;
         listener->door = *door;
-        const unsigned int each = door->shared ? GUEST_CONNECTIONS : OWN_CONNECTIONS;
+        const unsigned int most = (unsigned int)(most_at(door) + BW_SPARE_CONNECTIONS);
+        const unsigned int each = door->shared ? GUEST_CONNECTIONS : 0; // 0: as many as it likes
         listener->daemon = MHD_start_daemon(
-            MHD_USE_POLL_INTERNAL_THREAD | MHD_USE_ERROR_LOG, 0, NULL, NULL, on_request, listener,
-            MHD_OPTION_EXTERNAL_LOGGER, be_quiet, NULL, MHD_OPTION_LISTEN_SOCKET, file,
-            MHD_OPTION_CONNECTION_LIMIT, (unsigned int)DOOR_CONNECTIONS,
-            MHD_OPTION_PER_IP_CONNECTION_LIMIT, each, MHD_OPTION_CONNECTION_MEMORY_LIMIT,
-            (size_t)HEAD_ROOM, MHD_OPTION_CONNECTION_TIMEOUT, (unsigned int)QUIET_SECONDS,
-            MHD_OPTION_STRICT_FOR_CLIENT, 1, MHD_OPTION_URI_LOG_CALLBACK, on_target, NULL,
-            MHD_OPTION_NOTIFY_COMPLETED, on_end, listener, MHD_OPTION_NOTIFY_CONNECTION,
-            on_connection, listener, MHD_OPTION_END);
+            MHD_USE_THREAD_PER_CONNECTION | MHD_USE_POLL_INTERNAL_THREAD | MHD_USE_ITC |
+                MHD_USE_ERROR_LOG,
+            0, NULL, NULL, on_request, listener, MHD_OPTION_EXTERNAL_LOGGER, be_quiet, NULL,
+            MHD_OPTION_LISTEN_SOCKET, file, MHD_OPTION_THREAD_STACK_SIZE, (size_t)STACK_ROOM,
+            MHD_OPTION_CONNECTION_LIMIT, most, MHD_OPTION_PER_IP_CONNECTION_LIMIT, each,
+            MHD_OPTION_CONNECTION_MEMORY_LIMIT, (size_t)HEAD_ROOM, MHD_OPTION_CONNECTION_TIMEOUT,
+            (unsigned int)QUIET_SECONDS, MHD_OPTION_STRICT_FOR_CLIENT, 1,
+            MHD_OPTION_URI_LOG_CALLBACK, on_target, NULL, MHD_OPTION_NOTIFY_COMPLETED, on_end,
+            listener, MHD_OPTION_NOTIFY_CONNECTION, on_connection, listener, MHD_OPTION_END);
         if (listener->daemon) return listener;
     }
     close(file);
     free(listener);
     return NULL;
+}
+
+void bw_http_sweep(bw_listener *listener) {
+    if (!listener) return;
+    bw_slow_sweep(&listener->house->slow, listener, most_at(&listener->door),
+                  now_of(listener->house));
 }
 
 void bw_http_close(bw_listener *listener) {

@@ -9,7 +9,6 @@
 
 /// What all listeners share.
 typedef struct bw_house {
-    pthread_mutex_t lock; ///< held while the site is asked
     bw_site site;
     bw_slow slow;
     double (*clock)(void *self); ///< s, never going back
@@ -21,7 +20,10 @@ typedef struct bw_listener bw_listener;
 /// Begins to answer at a listening socket, which it closes in the end, also when it cannot begin (NULL).
 bw_listener *bw_http_open(bw_house *house, const bw_door *door, int file);
 
-/// Ends it and waits for what is under way. The house's lock must not be held.
+/// To be called a few times a second: shuts connections whose time is over.
+void bw_http_sweep(bw_listener *listener);
+
+/// Ends it and waits for what is under way. The site's lock must not be held.
 void bw_http_close(bw_listener *listener);
 
 #endif

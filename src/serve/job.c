@@ -51,32 +51,42 @@ static void clear(bw_job *job) {
     atomic_store(&job->cancel, false);
 }
 
-int bw_job_start(bw_job *job, bw_work *work) {
-    pthread_mutex_lock(&job->lock);
-    const bool busy = job->state == BW_JOB_RUNNING;
-    pthread_mutex_unlock(&job->lock);
-    if (busy) return 0;
+static void look(const bw_job *job, bw_job_view *view) {
+    *view = (bw_job_view){job->id, job->state, job->done, job->count, job->work->kind, ""};
+    bw_copy(view->why, sizeof view->why, job->why);
+}
+
+/// With the lock held: the last run's thread does not want it any more once its state is told.
+static bool start(bw_job *job, bw_work *work) {
+    if (job->state == BW_JOB_RUNNING) return false;
     clear(job);
-    job->work = work;
     work->battery.progress = tell;
     work->battery.self = job;
     work->battery.cancel = &job->cancel;
+    job->work = work;
     job->state = BW_JOB_RUNNING;
-    const int id = ++job->id;
     job->started = pthread_create(&job->thread, NULL, run, job) == 0;
-    if (job->started) return id;
+    if (job->started) {
+        job->id++;
+        return true;
+    }
     job->work = NULL;
     job->state = BW_JOB_NONE;
-    return 0;
+    return false;
+}
+
+bool bw_job_start(bw_job *job, bw_work *work, bw_job_view *view) {
+    pthread_mutex_lock(&job->lock);
+    const bool started = start(job, work);
+    if (started) look(job, view);
+    pthread_mutex_unlock(&job->lock);
+    return started;
 }
 
 bool bw_job_look(bw_job *job, int id, bw_job_view *view) {
     pthread_mutex_lock(&job->lock);
     const bool there = id == job->id && job->state != BW_JOB_NONE;
-    if (there) {
-        *view = (bw_job_view){job->id, job->state, job->done, job->count, job->work->kind, ""};
-        bw_copy(view->why, sizeof view->why, job->why);
-    }
+    if (there) look(job, view);
     pthread_mutex_unlock(&job->lock);
     return there;
 }

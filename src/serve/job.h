@@ -1,6 +1,6 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 /// One heavy run at a time, on all cores, beside the server: it can be looked at and cancelled. The last
-/// one's result stays until the next begins.
+/// one's result stays until the next begins. Any thread may call.
 #ifndef BW_SERVE_JOB_H
 #define BW_SERVE_JOB_H
 
@@ -40,9 +40,9 @@ typedef struct bw_job_view {
 
 void bw_job_open(bw_job *job);
 
-/// Starts a run and takes the work. 0 when another is running, or no thread is to be had: then the work
-/// is still the caller's. Otherwise the new id.
-int bw_job_start(bw_job *job, bw_work *work);
+/// Starts a run and takes the work; *view then tells of it. False when another is running, or no thread
+/// is to be had: then the work is still the caller's.
+bool bw_job_start(bw_job *job, bw_work *work, bw_job_view *view);
 
 /// False when there is no job with this id.
 bool bw_job_look(bw_job *job, int id, bw_job_view *view);

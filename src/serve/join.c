@@ -8,7 +8,6 @@ static const char consonants[] = "BCDFGHJKLMNPQRSTVWXZ";
 
 bool bw_join_renew(bw_join *join, double now) {
     join->made = now;
-    join->wrong = 0;
     const bool drawn = bw_secret_letters(consonants, BW_CODE_LETTERS, join->code);
     if (!drawn) join->code[0] = '\0';
     return drawn;
@@ -23,17 +22,25 @@ double bw_join_left(const bw_join *join, double now) {
     return join->code[0] && left > 0 ? left : 0;
 }
 
-/// The place where an address's tries are counted: its own, or the one least lately used.
-static bw_join_tries *tries_of(bw_join *join, const char *address) {
-    bw_join_tries *oldest = &join->tries[0];
+/// Whether a place is no longer needed: nothing wrong came from its address for a minute.
+static bool over(const bw_join_tries *t, double now) {
+    return !t->address[0] || (now >= t->until && now >= t->last + BW_CODE_WAIT);
+}
+
+/// The place where an address's tries are counted: its own, or one that is over. NULL when every place
+/// is taken by others.
+static bw_join_tries *tries_of(bw_join *join, const char *address, double now) {
+    bw_join_tries *spare = NULL;
     for (int i = 0; i < BW_JOIN_ADDRESSES; i++) {
         bw_join_tries *t = &join->tries[i];
-        if (bw_same(t->address, address)) return t;
-        if (t->last < oldest->last) oldest = t;
+        const bool done = over(t, now);
+        if (bw_same(t->address, address) && !done) return t;
+        if (done && !spare) spare = t;
     }
-    memset(oldest, 0, sizeof *oldest);
-    bw_copy(oldest->address, sizeof oldest->address, address);
-    return oldest;
+    if (!spare) return NULL;
+    memset(spare, 0, sizeof *spare);
+    bw_copy(spare->address, sizeof spare->address, address);
+    return spare;
 }
 
 /// Letters of what was typed, as capitals; false when it is no code at all.
@@ -59,18 +66,17 @@ static bool right(const bw_join *join, const char *text, double now) {
 }
 
 bw_join_answer bw_join_try(bw_join *join, const char *text, const char *address, double now) {
-    bw_join_tries *t = tries_of(join, address);
-    t->last = now;
-    if (now < t->until) return BW_JOIN_WAIT;
+    bw_join_tries *t = tries_of(join, address, now);
+    if (!t || now < t->until) return BW_JOIN_WAIT;
     if (right(join, text, now)) {
-        t->wrong = 0;
+        t->address[0] = '\0';
         return bw_join_renew(join, now) ? BW_JOIN_IN : BW_JOIN_BROKEN;
     }
+    t->last = now;
     if (++t->wrong >= BW_CODE_TRIES) {
         t->wrong = 0;
         t->until = now + BW_CODE_WAIT;
     }
-    if (++join->wrong >= BW_CODE_ALL_TRIES && !bw_join_renew(join, now)) return BW_JOIN_BROKEN;
     return BW_JOIN_WRONG;
 }
 

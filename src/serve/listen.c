@@ -12,7 +12,7 @@
 #include <sys/socket.h>
 #include <unistd.h>
 
-enum { WAITING = 64 };
+enum { WAITING = 512 }; ///< not yet taken on: a whole team opens the page at once
 
 /// Room for an address of either family, and how much of it is used.
 typedef struct place {

@@ -38,9 +38,8 @@ bw_reply bw_on_job_start(bw_site *site, bw_ask *ask) {
         bw_work_read(&ask->target, site->team, ask->body, ask->length, &work, &error);
     if (status == BW_NO_ROOM) return bw_reply_error(500, &error);
     if (status != BW_OK) return bw_reply_error(422, &error);
-    const int id = bw_job_start(&site->job, work);
     bw_job_view view;
-    if (id > 0 && bw_job_look(&site->job, id, &view)) return tell(&view, 202);
+    if (bw_job_start(&site->job, work, &view)) return tell(&view, 202);
     free(work);
     return bw_reply_words(409, "Another run is going on; wait for it or cancel it first.");
 }
@@ -60,5 +59,7 @@ bw_reply bw_on_job_file(bw_site *site, bw_ask *ask) {
     if (!bw_job_look(&site->job, ask->id, &view)) return no_job();
     if (view.state != BW_JOB_DONE) return bw_reply_words(409, "It is not finished.");
     if (bw_job_result(&site->job, ask->id, &bytes)) return bw_reply_bytes(view.kind->type, bytes);
-    return bw_reply_words(500, "There is no memory left.");
+    if (bw_job_look(&site->job, ask->id, &view))
+        return bw_reply_words(500, "There is no memory left.");
+    return no_job(); // another began between the two looks
 }

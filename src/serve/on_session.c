@@ -7,6 +7,10 @@ static bw_reply no_memory(void) {
     return bw_reply_words(500, "There is no memory left.");
 }
 
+static bw_reply no_random(void) {
+    return bw_reply_words(500, "The system has no random numbers to give.");
+}
+
 static const char *rights_name(bw_rights rights) {
     switch (rights) {
     case BW_COACH: return "coach";
@@ -50,10 +54,11 @@ bw_reply bw_on_start(bw_site *site, bw_ask *ask) {
     body_text(ask, token, sizeof token);
     if (ask->door->shared)
         return bw_reply_words(403, "The coach's page opens on the coach's computer only.");
+    if (!bw_sessions_may_start(&site->sessions, token))
+        return bw_reply_words(403, "That address has been used already. Press Enter where the "
+                                   "program runs, and open the new one.");
     const bw_session *coach = bw_sessions_start(&site->sessions, token, ask->now);
-    if (coach) return let_in(coach);
-    return bw_reply_words(403, "That address has been used already. Press Enter where the program "
-                               "runs, and open the new one.");
+    return coach ? let_in(coach) : no_random();
 }
 
 bw_reply bw_on_join(bw_site *site, bw_ask *ask) {
@@ -69,11 +74,10 @@ bw_reply bw_on_join(bw_site *site, bw_ask *ask) {
         return bw_reply_words(403, "That is not the code, or it is no longer good; look at the "
                                    "coach's screen again.");
     case BW_JOIN_WAIT: return bw_reply_words(429, "Too many wrong codes from here; wait a minute.");
-    case BW_JOIN_BROKEN: return bw_reply_words(500, "The system has no random numbers to give.");
+    case BW_JOIN_BROKEN: return no_random();
     default: break;
     }
     const bw_session *player =
         bw_sessions_admit(&site->sessions, ask->address, device ? device : "", ask->now);
-    if (player) return let_in(player);
-    return bw_reply_words(503, "As many devices as there is room for have joined already.");
+    return player ? let_in(player) : no_random();
 }

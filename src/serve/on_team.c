@@ -96,11 +96,16 @@ static bw_status put_splits(bw_team *team, bw_json *json, bw_error *error) {
 }
 
 static bw_status put_legs(bw_team *team, bw_units units, bw_json *json, bw_error *error) {
-    static bw_scheme scheme; // one request at a time
+    bw_scheme *scheme = malloc(sizeof *scheme);
+    if (!scheme) {
+        *error = (bw_error){.status = BW_NO_ROOM, .message = "there is not enough memory"};
+        return BW_NO_ROOM;
+    }
     bw_timed_split *list;
     int count;
-    bw_status status = bw_team_scheme(team, 0, &scheme, NULL, error);
-    const int level = status == BW_OK ? scheme.level : 0;
+    bw_status status = bw_team_scheme(team, 0, scheme, NULL, error);
+    const int level = status == BW_OK ? scheme->level : 0;
+    free(scheme);
     status = bw_team_splits(team, -1, &list, &count, error);
     bw_json_key(json, "legs");
     bw_json_open(json, '[');

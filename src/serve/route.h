@@ -13,6 +13,7 @@ typedef struct bw_route {
     const char *path; ///< "#" stands for a number from 1
     bw_rights rights; ///< that it takes
     size_t room;      ///< bytes of body at most
+    bool waits; ///< for a disk, the team file or a computation: answered without the site's lock
     bw_reply (*answer)(bw_site *site, bw_ask *ask);
 } bw_route;
 

@@ -6,6 +6,7 @@
 #include <errno.h>
 #include <stdlib.h>
 #include <string.h>
+#include <sys/resource.h>
 #include <time.h>
 
 struct bw_server {
@@ -70,6 +71,15 @@ static bool open_own(bw_server *server, bw_text *why) {
     return true;
 }
 
+/// A connection takes a file, and some systems give a program too few of them for a team.
+static void allow_files(void) {
+    const rlim_t wanted = 2 * BW_CONNECTIONS;
+    struct rlimit files;
+    if (getrlimit(RLIMIT_NOFILE, &files) != 0 || files.rlim_cur >= wanted) return;
+    files.rlim_cur = files.rlim_max < wanted ? files.rlim_max : wanted;
+    setrlimit(RLIMIT_NOFILE, &files);
+}
+
 bw_server *bw_server_open(const bw_server_def *def, bw_text *why) {
     bw_server *server = calloc(1, sizeof *server);
     if (!server) {
@@ -80,7 +90,7 @@ bw_server *bw_server_open(const bw_server_def *def, bw_text *why) {
     bw_house *house = &server->house;
     house->clock = def->clock ? def->clock : system_clock;
     house->clock_self = def->clock_self;
-    pthread_mutex_init(&house->lock, NULL);
+    allow_files();
     bw_slow_open(&house->slow);
     bw_site_open(&house->site, def->file, def->team);
     if (def->share) bw_share_want(&house->site.share, def->minutes, now_of(server));
@@ -95,13 +105,13 @@ int bw_server_port(const bw_server *server) {
 
 bool bw_server_launch(bw_server *server, bw_text *out) {
     bw_house *house = &server->house;
-    pthread_mutex_lock(&house->lock);
+    pthread_mutex_lock(&house->site.lock);
     const bool drawn = bw_sessions_launch(&house->site.sessions);
     bw_put(out, "http://127.0.0.1:");
     bw_put_int(out, server->port);
     bw_put(out, "/#start=");
     bw_put(out, house->site.sessions.launch);
-    pthread_mutex_unlock(&house->lock);
+    pthread_mutex_unlock(&house->site.lock);
     return drawn;
 }
 
@@ -132,7 +142,7 @@ static void open_network(bw_server *server) {
         if (server->def.host) add_name(&door, address, port);
         server->network = bw_http_open(&server->house, &door, file);
     }
-    pthread_mutex_lock(&server->house.lock);
+    pthread_mutex_lock(&server->house.site.lock);
     share->open = server->network && bw_join_renew(&share->join, now_of(server));
     bw_text base = bw_text_in(share->base, sizeof share->base);
     if (share->open) {
@@ -145,34 +155,36 @@ static void open_network(bw_server *server) {
                 "Nothing is shared: this computer has no address on a local network that can be "
                 "used. Join a Wi-Fi first.");
     }
-    pthread_mutex_unlock(&server->house.lock);
+    pthread_mutex_unlock(&server->house.site.lock);
 }
 
 static void close_network(bw_server *server) {
     bw_site *site = &server->house.site;
-    pthread_mutex_lock(&server->house.lock);
+    pthread_mutex_lock(&server->house.site.lock);
     site->share.open = false;
     site->share.join.code[0] = '\0';
     bw_sessions_remove_players(&site->sessions);
-    pthread_mutex_unlock(&server->house.lock);
+    pthread_mutex_unlock(&server->house.site.lock);
     bw_http_close(server->network);
     server->network = NULL;
 }
 
 void bw_server_tick(bw_server *server) {
     bw_house *house = &server->house;
-    pthread_mutex_lock(&house->lock);
+    pthread_mutex_lock(&house->site.lock);
     const bool due = bw_share_due(&house->site.share, now_of(server));
     if (house->site.share.open) bw_join_keep(&house->site.share.join, now_of(server));
-    pthread_mutex_unlock(&house->lock);
+    pthread_mutex_unlock(&house->site.lock);
     if (due && !server->network) open_network(server);
     if (!due && server->network) close_network(server);
-    bw_slow_sweep(&house->slow, now_of(server));
+    bw_http_sweep(server->own4);
+    bw_http_sweep(server->own6);
+    bw_http_sweep(server->network);
 }
 
 void bw_server_look(bw_server *server, bw_share_view *view) {
     *view = (bw_share_view){.open = false};
-    pthread_mutex_lock(&server->house.lock);
+    pthread_mutex_lock(&server->house.site.lock);
     const bw_site *site = &server->house.site;
     const bw_share *share = &site->share;
     view->open = share->open;
@@ -188,7 +200,7 @@ void bw_server_look(bw_server *server, bw_share_view *view) {
         const bw_session *s = &site->sessions.list[i];
         if (s->secret[0] && s->rights == BW_PLAYER) view->devices++;
     }
-    pthread_mutex_unlock(&server->house.lock);
+    pthread_mutex_unlock(&server->house.site.lock);
 }
 
 void bw_server_close(bw_server *server) {
@@ -197,6 +209,5 @@ void bw_server_close(bw_server *server) {
     bw_http_close(server->own6);
     bw_site_close(&server->house.site);
     bw_slow_close(&server->house.slow);
-    pthread_mutex_destroy(&server->house.lock);
     free(server);
 }

@@ -7,18 +7,38 @@ bool bw_sessions_launch(bw_sessions *sessions) {
     return bw_secret_make(sessions->launch);
 }
 
-static bw_session *begin(bw_sessions *sessions, bw_rights rights, double now) {
+/// A place for one more of this kind: a free one while there are not too many of them, or else that of
+/// the one seen longest ago.
+static bw_session *place_for(bw_sessions *sessions, bw_rights rights) {
+    bw_session *spare = NULL, *oldest = NULL;
+    int count = 0;
     for (int i = 0; i < BW_MAX_SESSIONS; i++) {
         bw_session *s = &sessions->list[i];
-        if (s->secret[0]) continue;
-        *s = (bw_session){.id = ++sessions->given, .rights = rights, .joined = now};
-        return bw_secret_make(s->secret) ? s : NULL;
+        if (!s->secret[0]) {
+            spare = s;
+        } else if (s->rights == rights) {
+            count++;
+            if (!oldest || s->seen < oldest->seen) oldest = s;
+        }
     }
-    return NULL;
+    return count < (rights == BW_COACH ? BW_MAX_COACHES : BW_MAX_PLAYERS) ? spare : oldest;
+}
+
+static bw_session *begin(bw_sessions *sessions, bw_rights rights, double now) {
+    bw_session fresh = {.rights = rights, .joined = now, .seen = now};
+    if (!bw_secret_make(fresh.secret)) return NULL;
+    bw_session *s = place_for(sessions, rights);
+    fresh.id = ++sessions->given;
+    *s = fresh;
+    return s;
+}
+
+bool bw_sessions_may_start(const bw_sessions *sessions, const char *token) {
+    return bw_secret_same(sessions->launch, token);
 }
 
 const bw_session *bw_sessions_start(bw_sessions *sessions, const char *token, double now) {
-    if (!bw_secret_same(sessions->launch, token)) return NULL;
+    if (!bw_sessions_may_start(sessions, token)) return NULL;
     const bw_session *coach = begin(sessions, BW_COACH, now);
     if (coach) sessions->launch[0] = '\0';
     return coach;
@@ -33,11 +53,12 @@ const bw_session *bw_sessions_admit(bw_sessions *sessions, const char *address, 
     return player;
 }
 
-const bw_session *bw_sessions_find(const bw_sessions *sessions, const char *secret) {
-    const bw_session *found = NULL;
+const bw_session *bw_sessions_find(bw_sessions *sessions, const char *secret, double now) {
+    bw_session *found = NULL;
     for (int i = 0; i < BW_MAX_SESSIONS; i++) {
         if (bw_secret_same(sessions->list[i].secret, secret)) found = &sessions->list[i];
     }
+    if (found) found->seen = now;
     return found;
 }
 

@@ -9,7 +9,15 @@
 #include "serve/join.h"
 #include "serve/secret.h"
 
-enum { BW_MAX_SESSIONS = 64, BW_DEVICE_SIZE = 25 };
+/// Places for the coach's windows and for devices are apart, so that neither can take the other's. There
+/// is always room for one more: where all places of a kind are taken, the session of that kind that has
+/// asked for nothing for the longest time gives way.
+enum {
+    BW_MAX_COACHES = 128,
+    BW_MAX_PLAYERS = 256,
+    BW_MAX_SESSIONS = BW_MAX_COACHES + BW_MAX_PLAYERS,
+    BW_DEVICE_SIZE = 25
+};
 
 /// What a session may do; each may do what stands before it.
 typedef enum bw_rights {
@@ -25,6 +33,7 @@ typedef struct bw_session {
     char address[BW_ADDRESS_SIZE];
     char device[BW_DEVICE_SIZE]; ///< what the player calls it; may be ""
     double joined;               ///< s, on the caller's clock
+    double seen;                 ///< when it last asked for something, s
 } bw_session;
 
 typedef struct bw_sessions {
@@ -36,16 +45,19 @@ typedef struct bw_sessions {
 /// A new launch token; the old one is void. False when there are no random numbers.
 bool bw_sessions_launch(bw_sessions *sessions);
 
-/// Swaps the launch token for a coach's session; NULL when it is not the one, used, or no place is
-/// left.
+/// Whether this is the launch token, not yet used.
+bool bw_sessions_may_start(const bw_sessions *sessions, const char *token);
+
+/// Swaps the launch token for a coach's session; NULL when it is not the one or used, or when there are
+/// no random numbers: then it is still good.
 const bw_session *bw_sessions_start(bw_sessions *sessions, const char *token, double now);
 
-/// Lets a player's device in; NULL when no place is left.
+/// Lets a player's device in; NULL when there are no random numbers.
 const bw_session *bw_sessions_admit(bw_sessions *sessions, const char *address, const char *device,
                                     double now);
 
-/// The session with this secret, or NULL.
-const bw_session *bw_sessions_find(const bw_sessions *sessions, const char *secret);
+/// The session with this secret, which is thereby seen; or NULL.
+const bw_session *bw_sessions_find(bw_sessions *sessions, const char *secret, double now);
 
 /// Takes a player's rights away. False when there is no such player.
 bool bw_sessions_remove(bw_sessions *sessions, int id);

@@ -8,7 +8,8 @@
 
 void bw_site_open(bw_site *site, const char *path, const char *team) {
     memset(site, 0, sizeof *site);
-    site->store.path = path;
+    pthread_mutex_init(&site->lock, NULL);
+    bw_store_open(&site->store, path);
     site->team = team;
     site->rate.burst = 200;
     site->rate.per_second = 40;
@@ -17,6 +18,8 @@ void bw_site_open(bw_site *site, const char *path, const char *team) {
 
 void bw_site_close(bw_site *site) {
     bw_job_close(&site->job);
+    bw_store_close(&site->store);
+    pthread_mutex_destroy(&site->lock);
 }
 
 static int refuse(bw_reply *answer, int status, const char *sentence) {
@@ -41,14 +44,32 @@ static int find(bw_ask *ask, bw_reply *answer) {
 }
 
 /// Who asks: the coach only at this computer, players only on the network.
-static const bw_session *who(const bw_site *site, const bw_ask *ask) {
+static void look_up(bw_site *site, bw_ask *ask) {
     const bw_session *s =
-        ask->heads.secrets ? bw_sessions_find(&site->sessions, ask->heads.secret) : NULL;
-    return s && (s->rights == BW_PLAYER) == ask->door->shared ? s : NULL;
+        ask->heads.secrets ? bw_sessions_find(&site->sessions, ask->heads.secret, ask->now) : NULL;
+    ask->session = NULL;
+    if (!s || (s->rights == BW_PLAYER) != ask->door->shared) return;
+    ask->who = *s;
+    ask->session = &ask->who;
 }
 
-static int authorise(const bw_site *site, bw_ask *ask, bw_reply *answer) {
-    ask->session = who(site, ask);
+/// Requests are counted by who asks, so that nobody can use up what another is allowed: each session for
+/// itself; our page before it has been let in; and all else that comes from an address, such as the pages
+/// of others in the coach's own browser.
+static bool within_rate(bw_site *site, const bw_ask *ask) {
+    char name[BW_RATE_NAME_SIZE];
+    bw_text t = bw_text_in(name, sizeof name);
+    if (ask->session) {
+        bw_put(&t, "session ");
+        bw_put_int(&t, ask->session->id);
+    } else {
+        if (bw_from_own_page(ask->door, &ask->heads)) bw_put(&t, "page ");
+        bw_put(&t, ask->address);
+    }
+    return bw_rate_allow(&site->rate, name, ask->now);
+}
+
+static int authorise(const bw_ask *ask, bw_reply *answer) {
     const bw_rights rights = ask->session ? ask->session->rights : BW_STRANGER;
     if (!ask->route || rights >= ask->route->rights) return 0;
     if (rights == BW_PLAYER) return refuse(answer, 403, "Only the coach may do that.");
@@ -62,8 +83,11 @@ int bw_site_admit(bw_site *site, bw_ask *ask, size_t *room, bw_reply *answer) {
     *room = 0;
     ask->route = NULL;
     ask->asset = NULL;
-    if (!bw_rate_allow(&site->rate, ask->address, ask->now))
-        return refuse(answer, 429, "Too many requests; wait a moment.");
+    pthread_mutex_lock(&site->lock);
+    look_up(site, ask);
+    const bool allowed = within_rate(site, ask);
+    pthread_mutex_unlock(&site->lock);
+    if (!allowed) return refuse(answer, 429, "Too many requests; wait a moment.");
     if (strlen(ask->method) > 7) return refuse(answer, 405, "That cannot be done here.");
     const bw_status read = bw_target_read(ask->raw, &ask->target);
     const bool api = read != BW_OK || !bw_asset_find(ask->target.path);
@@ -71,7 +95,7 @@ int bw_site_admit(bw_site *site, bw_ask *ask, size_t *room, bw_reply *answer) {
     if (status) return refuse(answer, status, why);
     if (read != BW_OK) return refuse(answer, 404, "There is nothing at such an address.");
     status = find(ask, answer);
-    if (!status) status = authorise(site, ask, answer);
+    if (!status) status = authorise(ask, answer);
     if (status) return status;
     if (ask->route) *room = ask->route->room;
     if (bw_heads_length(&ask->heads) > (long long)*room)
@@ -86,6 +110,11 @@ bw_reply bw_site_answer(bw_site *site, bw_ask *ask) {
                           .fixed = ask->asset->begin,
                           .length = bw_asset_length(ask->asset)};
     bw_reply answer;
-    if (authorise(site, ask, &answer)) return answer;
-    return ask->route->answer(site, ask);
+    pthread_mutex_lock(&site->lock);
+    look_up(site, ask);
+    const bool refused = authorise(ask, &answer) != 0;
+    if (!refused && !ask->route->waits) answer = ask->route->answer(site, ask);
+    pthread_mutex_unlock(&site->lock);
+    if (!refused && ask->route->waits) answer = ask->route->answer(site, ask);
+    return answer;
 }

@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-/// What the server knows, without sockets: requests go in, answers come out. One call at a time; the
-/// listeners see to that.
+/// What the server knows, without sockets: requests go in, answers come out. Any thread may ask, and no
+/// request waits for another's wait: what is in memory is answered under one lock, what waits for a disk,
+/// for the team file or for a computation is answered without it (route.h).
 #ifndef BW_SERVE_SITE_H
 #define BW_SERVE_SITE_H
 
@@ -14,13 +15,14 @@
 #include "serve/target.h"
 
 typedef struct bw_site {
-    bw_store store;
-    const char *team; ///< the team file; NULL: the board was opened without one
+    bw_store store;       ///< guards itself
+    const char *team;     ///< the team file; NULL: the board was opened without one
+    bw_job job;           ///< guards itself
+    pthread_mutex_t lock; ///< guards what follows
     bw_sessions sessions;
     bw_share share;
     bw_inbox inbox;
     bw_rate_limit rate;
-    bw_job job;
 } bw_site;
 
 /// A request whose head has been read.
@@ -36,7 +38,8 @@ typedef struct bw_ask {
     const struct bw_route *route; ///< NULL: a part of the page
     const struct bw_asset *asset;
     int id;                    ///< the number in the path, where the route has one
-    const bw_session *session; ///< who asks, NULL for nobody
+    bw_session who;            ///< a copy, for the one in the list may go at any time
+    const bw_session *session; ///< &who, NULL for nobody
     // Filled in when it has come:
     const char *body;
     size_t length;

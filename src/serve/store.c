@@ -9,6 +9,15 @@
 #include <stdlib.h>
 #include <string.h>
 
+void bw_store_open(bw_store *store, const char *path) {
+    store->path = path;
+    pthread_mutex_init(&store->saving, NULL);
+}
+
+void bw_store_close(bw_store *store) {
+    pthread_mutex_destroy(&store->saving);
+}
+
 /// A tag as HTTP writes one: quoted. Length and 64 bits of hash: edits, not attackers, are told apart.
 static void tag_of(const char *text, size_t length, char tag[BW_TAG_SIZE]) {
     uint64_t hash = bw_hash_u64(BW_HASH_START, length);
@@ -54,13 +63,8 @@ static bool unchanged(const bw_store *store, const char *tag) {
     return bw_same(now, tag);
 }
 
-bw_saved bw_store_save(const bw_store *store, const char *text, size_t length,
-                       char tag[BW_TAG_SIZE], bw_error *error) {
-    bw_scheme *scheme = malloc(sizeof *scheme);
-    if (!scheme) return refuse(error, BW_NO_ROOM, "There is no memory left", ""), BW_SAVE_FAILED;
-    const bw_status status = bw_document_parse(text, length, scheme, error);
-    free(scheme);
-    if (status != BW_OK) return BW_SAVE_WRONG;
+static bw_saved write_over(const bw_store *store, const char *text, size_t length,
+                           char tag[BW_TAG_SIZE], bw_error *error) {
     if (!unchanged(store, tag)) {
         refuse(error, BW_FILE, "The file was changed or taken away since this page read it", "");
         return BW_SAVE_CHANGED;
@@ -68,6 +72,19 @@ bw_saved bw_store_save(const bw_store *store, const char *text, size_t length,
     if (bw_file_save(store->path, text, length, error) != BW_OK) return BW_SAVE_FAILED;
     tag_of(text, length, tag);
     return BW_SAVED;
+}
+
+bw_saved bw_store_save(bw_store *store, const char *text, size_t length, char tag[BW_TAG_SIZE],
+                       bw_error *error) {
+    bw_scheme *scheme = malloc(sizeof *scheme);
+    if (!scheme) return refuse(error, BW_NO_ROOM, "There is no memory left", ""), BW_SAVE_FAILED;
+    const bw_status status = bw_document_parse(text, length, scheme, error);
+    free(scheme);
+    if (status != BW_OK) return BW_SAVE_WRONG;
+    pthread_mutex_lock(&store->saving);
+    const bw_saved saved = write_over(store, text, length, tag, error);
+    pthread_mutex_unlock(&store->saving);
+    return saved;
 }
 
 const char *bw_store_name(const bw_store *store) {

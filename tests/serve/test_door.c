@@ -286,6 +286,32 @@ static void an_address_that_asks_too_often_waits(void) {
     CHECK_INT(test_ask(d.port, d.host, "GET", "/api/hello", "", NULL), 200);
 }
 
+/// What another site's page in the coach's own browser sends is counted apart from what he does: neither
+/// his window nor a new one of his is shut out.
+static void other_pages_use_up_nothing_of_the_coachs(void) {
+    static const char *const foreign[] = {
+        "Origin: http://evil.example\r\nSec-Fetch-Site: cross-site\r\n",
+        "Sec-Fetch-Site: cross-site\r\n", // a picture, whose address is ours
+        "Sec-Fetch-Site: same-site\r\n", ""};
+    static const char *const own[] = {"Sec-Fetch-Site: none\r\n",
+                                      "Sec-Fetch-Site: same-origin\r\n"};
+    char room[300], heads[300];
+    int refused = 0;
+    for (int i = 0; i < 300; i++) {
+        refused += test_ask(d.port, d.host, "GET", "/board.js", foreign[i % 4], NULL) == 429;
+        // A name of theirs that leads here, under which their page is at home.
+        test_ask(d.port, "evil.example", "GET", "/", own[1], NULL);
+    }
+    CHECK(refused > 0);
+    CHECK_INT(test_ask(d.port, d.host, "GET", "/api/scheme", d.secret, NULL), 200);
+    CHECK_INT(test_ask(d.port, d.host, "GET", "/", own[0], NULL), 200);
+    CHECK_INT(test_ask(d.port, d.host, "GET", "/board.js", own[1], NULL), 200);
+    bw_text address = bw_text_in(room, sizeof room);
+    bw_server_launch(d.server, &address);
+    snprintf(heads, sizeof heads, "%s%s", d.origin, own[1]);
+    CHECK_INT(test_ask(d.port, d.host, "POST", "/api/start", heads, strchr(room, '=') + 1), 200);
+}
+
 /// A server for each test: haste counts anew.
 static void run_at_a_desk(void (*test)(void)) {
     char file[300];
@@ -317,5 +343,6 @@ int main(int argc, char **argv) {
     RUN_AT_A_DESK(too_large_a_head_is_refused);
     RUN_AT_A_DESK(garbage_harms_nothing);
     RUN_AT_A_DESK(an_address_that_asks_too_often_waits);
+    RUN_AT_A_DESK(other_pages_use_up_nothing_of_the_coachs);
     return test_report(argc, argv);
 }

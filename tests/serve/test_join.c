@@ -77,17 +77,34 @@ static void five_wrong_tries_and_the_address_waits(void) {
     CHECK_INT(bw_join_try(&join, join.code, "10.0.0.9", 4 + BW_CODE_WAIT), BW_JOIN_IN);
 }
 
-/// An attacker with as many addresses as he likes gets fifty tries at a code, and then it is another.
-static void tries_from_everywhere_wear_a_code_out(void) {
+/// Wrong codes from wherever change nothing for whoever has the right one.
+static void tries_from_everywhere_leave_the_code_as_it_is(void) {
     begin();
     char code[BW_CODE_SIZE], address[BW_ADDRESS_SIZE];
     strcpy(code, join.code);
-    for (int i = 0; i < BW_CODE_ALL_TRIES; i++) {
-        CHECK_TEXT(join.code, code);
+    for (int i = 0; i < BW_JOIN_ADDRESSES - 1; i++) {
         snprintf(address, sizeof address, "fd00::%x", i);
         CHECK_INT(bw_join_try(&join, "BBBBBBBB", address, 1 + i * 0.01), BW_JOIN_WRONG);
     }
-    CHECK(strcmp(join.code, code) != 0);
+    CHECK_TEXT(join.code, code);
+    CHECK_INT(bw_join_try(&join, code, "10.0.0.1", 12), BW_JOIN_IN);
+}
+
+/// However many addresses somebody has, in a minute he has no more tries than the places there are allow;
+/// and none of his addresses is forgotten to let another in.
+static void tries_from_everywhere_have_an_end(void) {
+    begin();
+    char address[BW_ADDRESS_SIZE];
+    int wrong = 0;
+    for (int round = 0; round < 10; round++) {
+        for (int i = 0; i < 3 * BW_JOIN_ADDRESSES; i++) {
+            snprintf(address, sizeof address, "fd00::%x", i);
+            wrong += bw_join_try(&join, "BBBBBBBB", address, 1) == BW_JOIN_WRONG;
+        }
+    }
+    CHECK_INT(wrong, BW_CODE_TRIES * BW_JOIN_ADDRESSES);
+    CHECK_INT(bw_join_try(&join, join.code, "10.0.0.1", 2), BW_JOIN_WAIT);
+    CHECK_INT(bw_join_try(&join, join.code, "10.0.0.1", 1 + BW_CODE_WAIT), BW_JOIN_IN);
 }
 
 static void no_code_opens_while_there_is_none(void) {
@@ -101,7 +118,7 @@ static bw_sessions sessions;
 
 static void sessions_are_found_by_their_whole_secret(void) {
     memset(&sessions, 0, sizeof sessions);
-    CHECK(bw_sessions_find(&sessions, "") == NULL);
+    CHECK(bw_sessions_find(&sessions, "", 2) == NULL);
     CHECK(bw_sessions_start(&sessions, "", 0) == NULL);
     CHECK(bw_sessions_launch(&sessions));
     char token[BW_SECRET_SIZE];
@@ -111,26 +128,64 @@ static void sessions_are_found_by_their_whole_secret(void) {
     CHECK(bw_sessions_start(&sessions, token, 0) == NULL);
     const bw_session *player = bw_sessions_admit(&sessions, "10.0.0.1", "17", 1);
     CHECK(player && player->rights == BW_PLAYER && player->id != coach->id);
-    CHECK(bw_sessions_find(&sessions, player->secret) == player);
+    CHECK(bw_sessions_find(&sessions, player->secret, 2) == player);
     char part[BW_SECRET_SIZE];
     strcpy(part, player->secret);
     part[31] = '\0';
-    CHECK(bw_sessions_find(&sessions, part) == NULL);
+    CHECK(bw_sessions_find(&sessions, part, 2) == NULL);
     CHECK(!bw_sessions_remove(&sessions, coach->id)); // only players are removed
     char gone[BW_SECRET_SIZE];
     strcpy(gone, player->secret);
     CHECK(bw_sessions_remove(&sessions, player->id));
-    CHECK(bw_sessions_find(&sessions, gone) == NULL);
-    CHECK(bw_sessions_find(&sessions, "") == NULL);
+    CHECK(bw_sessions_find(&sessions, gone, 2) == NULL);
+    CHECK(bw_sessions_find(&sessions, "", 2) == NULL);
 }
 
-static void there_is_an_end_of_places(void) {
+/// Opens another of the coach's windows.
+static const bw_session *open_window(double now) {
+    char token[BW_SECRET_SIZE];
+    CHECK(bw_sessions_launch(&sessions));
+    strcpy(token, sessions.launch);
+    return bw_sessions_start(&sessions, token, now);
+}
+
+/// As many windows and devices as there are places, and as many again: the last is always let in, and of
+/// those before it the ones that are in use stay in.
+static void there_is_always_room_for_one_more(void) {
     memset(&sessions, 0, sizeof sessions);
-    for (int i = 0; i < BW_MAX_SESSIONS; i++)
-        CHECK(bw_sessions_admit(&sessions, "10.0.0.1", "a name that is longer than its place", i));
-    CHECK(bw_sessions_admit(&sessions, "10.0.0.1", "", 99) == NULL);
+    char first[BW_SECRET_SIZE], phone[BW_SECRET_SIZE], second[BW_SECRET_SIZE];
+    double now = 0;
+    for (int i = 0; i < 2 * BW_MAX_COACHES; i++) {
+        const bw_session *coach = open_window(++now);
+        CHECK(coach && coach->rights == BW_COACH);
+        if (i == 0) strcpy(first, coach->secret);
+        if (i == 1) strcpy(second, coach->secret);
+        CHECK(bw_sessions_find(&sessions, first, ++now) != NULL);
+    }
+    CHECK(bw_sessions_find(&sessions, second, now) == NULL);
+    for (int i = 0; i < 2 * BW_MAX_PLAYERS; i++) {
+        const bw_session *player =
+            bw_sessions_admit(&sessions, "10.0.0.1", "a name that is longer than its place", ++now);
+        CHECK(player && player->rights == BW_PLAYER);
+        if (i == 0) strcpy(phone, player->secret);
+        CHECK(bw_sessions_find(&sessions, phone, ++now) != NULL);
+    }
+    CHECK(bw_sessions_find(&sessions, first, now) != NULL); // devices took no window's place
     bw_sessions_remove_players(&sessions);
-    CHECK(bw_sessions_admit(&sessions, "10.0.0.1", "", 99) != NULL);
+    CHECK(bw_sessions_find(&sessions, phone, now) == NULL);
+    CHECK(bw_sessions_find(&sessions, first, now) != NULL);
+}
+
+/// A team meeting's worth of both stays in whole.
+static void a_hundred_windows_and_a_hundred_devices_are_all_in(void) {
+    static char secrets[200][BW_SECRET_SIZE];
+    memset(&sessions, 0, sizeof sessions);
+    for (int i = 0; i < 100; i++) {
+        strcpy(secrets[i], open_window(i)->secret);
+        strcpy(secrets[100 + i], bw_sessions_admit(&sessions, "10.0.0.1", "", i)->secret);
+    }
+    for (int i = 0; i < 200; i++)
+        CHECK(bw_sessions_find(&sessions, secrets[i], 200) != NULL);
 }
 
 static void a_burst_is_let_through_and_then_so_many_a_second(void) {
@@ -154,10 +209,12 @@ int main(int argc, char **argv) {
     RUN(how_it_is_typed_does_not_matter);
     RUN(a_code_grows_old_after_ten_minutes);
     RUN(five_wrong_tries_and_the_address_waits);
-    RUN(tries_from_everywhere_wear_a_code_out);
+    RUN(tries_from_everywhere_leave_the_code_as_it_is);
+    RUN(tries_from_everywhere_have_an_end);
     RUN(no_code_opens_while_there_is_none);
     RUN(sessions_are_found_by_their_whole_secret);
-    RUN(there_is_an_end_of_places);
+    RUN(there_is_always_room_for_one_more);
+    RUN(a_hundred_windows_and_a_hundred_devices_are_all_in);
     RUN(a_burst_is_let_through_and_then_so_many_a_second);
     return test_report(argc, argv);
 }
