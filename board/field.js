@@ -4,6 +4,7 @@
 import { Kind, Mode, Part } from './core.js';
 import { write } from './dom.js';
 import { show } from './easel.js';
+import { roomFor } from './room.js';
 import { Zoom } from './zoom.js';
 
 /** @typedef {import('./core.js').View} View */
@@ -14,8 +15,6 @@ const hit = 24;           // CSS px from a token's middle that still take hold o
 const still = 4;          // CSS px a finger may slip in a tap
 const calloutHalf = 125;  // CSS px: half of the widest callout
 const above = 84;         // CSS px (22 mm) from the finger to the callout
-const leastKey = 260;     // CSS px: a narrower key gets a row of its own
-const around = 300, tabs = 50; // CSS px above and below the chart on a wide page; more with tabs
 const step = 0.5, stride = 2; // shown units an arrow key moves, and with shift
 
 /** May this token be moved in this mode? @param {View} view @param {Token} token */
@@ -52,7 +51,7 @@ export class Field {
     this.drag = null;
     /** Where the focused token was when it got the focus, for Esc. */
     this.before = { token: -1, x: 0, y: 0 };
-    /** @type {{width: number, height: number, key: number} | null} */
+    /** @type {import('./room.js').Room | null} */
     this.measured = null;
     new ResizeObserver(() => this.resized()).observe(/** @type {HTMLElement} */ (box.closest('main')));
     addEventListener('resize', () => this.resized());
@@ -65,34 +64,21 @@ export class Field {
     box.addEventListener('keydown', (event) => this.#keys(event));
   }
 
-  /** Room for the chart and for its key, CSS px. Asking a page for its sizes is slow, so it is done only
-   * after something may have changed them. */
+  /** Room for the chart and for its key, CSS px. */
   room() {
-    if (this.measured) return this.measured;
-    const main = /** @type {HTMLElement} */ (this.box.closest('main'));
-    const chart = /** @type {HTMLElement} */ (document.getElementById('chart'));
-    if (document.documentElement.classList.contains('filled')) {
-      const below = innerWidth > innerHeight ? 0 : main.children[1].clientHeight + 8;
-      this.measured = { width: chart.clientWidth, height: Math.max(innerHeight - below - 16, 160), key: 0 };
-      return this.measured;
-    }
-    const wide = window.matchMedia('(min-width: 60rem)').matches;
-    const root = document.documentElement.classList;
-    const watched = !wide && root.contains('watch');
-    const gap = parseFloat(getComputedStyle(main).paddingLeft);
-    const width = wide ? chart.clientWidth : main.clientWidth - 2 * gap;
-    const height = wide ? Math.max(420, innerHeight - around - (root.contains('tabbed') ? tabs : 0)) : innerHeight * (watched ? 0.4 : 0.72);
-    const zoom = /** @type {HTMLElement} */ (this.zoom.whole.parentElement);
-    const between = parseFloat(getComputedStyle(/** @type {HTMLElement} */ (zoom.parentElement)).columnGap) + 1;
-    const beside = width - zoom.offsetWidth - between;
-    this.measured = { width, height: Math.max(height, 200), key: beside < leastKey ? width : beside };
-    return this.measured;
+    return this.measured ??= roomFor(this.box, this.key);
   }
 
   /** The page may have other room now. */
   resized() {
     this.measured = null;
     this.board.wake();
+  }
+
+  /** Scrolls the page until the whole chart is in sight. */
+  reveal() {
+    const { top, bottom } = this.box.getBoundingClientRect();
+    if (top < -1 || bottom > innerHeight + 1) this.box.scrollIntoView({ block: 'nearest' });
   }
 
   /** The newest finger position into the core: once a frame. */
@@ -156,7 +142,9 @@ export class Field {
     if (now === this.explained) return;
     this.explained = now;
     this.board.core.call.key(width / this.scale);
+    const was = this.key.style.height;
     show(this.board, this.key, this.scale);
+    if (this.key.style.height !== was) this.resized(); // it takes other room
   }
 
   /** @param {View} view @param {Token} token @param {number} i */

@@ -56,6 +56,7 @@ export class Player {
     this.playing = !this.playing && view.lesson >= 0;
     if (this.playing && this.at >= view.seconds - hair) this.at = 0;
     this.#label();
+    if (this.playing) this.board.field.reveal();
     this.board.field.touched = true;
     this.board.wake();
   }
