@@ -14,21 +14,38 @@ static int spot_in(const bw_stage *stage, const char *code) {
     return stage->match_up ? -1 : bw_stage_spot(stage, code);
 }
 
+static void print_margin(FILE *out, const bw_scheme *scheme, const bw_stage *stage,
+                         const char *spot, const bw_margin *g) {
+    fprintf(out, "        %-3s in the %s: ", spot, stage->shape);
+    if (g->rotations == 0) {
+        fputs("no tight run: no pass makes him run from there, so his legs are not tried\n", out);
+        return;
+    }
+    fprintf(out, "%.1f s %s, %s to %s", g->worst < 0 ? -g->worst : g->worst,
+            g->worst < 0 ? "late in his tightest run" : "to spare in his tightest run",
+            scheme->landmarks[g->from].name, scheme->landmarks[g->to].name);
+    if (g->late > 1) fprintf(out, "; late in %d of %d", g->late, g->rotations);
+    fputc('\n', out);
+}
+
 static void print_margins(FILE *out, const bw_squad *s, const bw_squad_man *m) {
+    bool told[BW_MAX_PLAYER_SPOTS] = {false};
     for (int i = 0; i < s->scheme.stage_count; i++) {
         bw_margin margin[BW_MAX_SPOTS];
         bw_margins(&s->scheme, i, m->legs.fit.legs, margin);
         for (int k = 0; k < m->player.spot_count; k++) {
-            const int spot = spot_in(&s->scheme.stages[i], m->player.spots[k].spot);
-            if (spot < 0 || margin[spot].rotations == 0) continue;
-            const bw_margin *g = &margin[spot];
-            fprintf(out, "        %-3s in the %s: %.1f s %s, %s to %s", m->player.spots[k].spot,
-                    s->scheme.stages[i].shape, g->worst < 0 ? -g->worst : g->worst,
-                    g->worst < 0 ? "late in his tightest run" : "to spare in his tightest run",
-                    s->scheme.landmarks[g->from].name, s->scheme.landmarks[g->to].name);
-            if (g->late > 1) fprintf(out, "; late in %d of %d", g->late, g->rotations);
-            fputc('\n', out);
+            const char *code = m->player.spots[k].spot;
+            const int spot = spot_in(&s->scheme.stages[i], code);
+            if (spot < 0) continue;
+            print_margin(out, &s->scheme, &s->scheme.stages[i], code, &margin[spot]);
+            told[k] = true;
         }
+    }
+    for (int k = 0; k < m->player.spot_count; k++) {
+        if (!told[k])
+            fprintf(out,
+                    "        %-3s is no spot of a stage of this scheme with places of its own\n",
+                    m->player.spots[k].spot);
     }
 }
 
@@ -87,14 +104,16 @@ static void json_man(bw_json *json, const bw_squad *s, const bw_squad_man *m) {
         bw_margins(&s->scheme, i, f->legs, margin);
         for (int k = 0; k < m->player.spot_count; k++) {
             const int spot = spot_in(&s->scheme.stages[i], m->player.spots[k].spot);
-            if (spot < 0 || margin[spot].rotations == 0) continue;
+            if (spot < 0) continue;
             bw_json_open(json, '{');
             bw_json_put_text(json, "spot", m->player.spots[k].spot);
             bw_json_put_number(json, "defenders", s->scheme.stages[i].defenders);
-            bw_json_put_number(json, "worst_s", margin[spot].worst);
-            bw_json_put_number(json, "mean_s", margin[spot].mean);
-            bw_json_put_number(json, "late", margin[spot].late);
             bw_json_put_number(json, "rotations", margin[spot].rotations);
+            if (margin[spot].rotations > 0) {
+                bw_json_put_number(json, "worst_s", margin[spot].worst);
+                bw_json_put_number(json, "mean_s", margin[spot].mean);
+                bw_json_put_number(json, "late", margin[spot].late);
+            }
             bw_json_close(json, '}');
         }
     }

@@ -39,6 +39,8 @@ static void put_cost(FILE *out, const job *j, int p) {
     if (j->aim == BW_WHO_WORTH)
         fprintf(out, "%.1f goals in 100 breaks %s", 100 * (c < 0 ? -c : c),
                 c <= 0 ? "fewer" : "more");
+    else if (place->idle)
+        fputs("no tight run: no pass makes him run from here", out);
     else if (p < j->who.spots)
         fprintf(out, "%.1f s %s in his tightest run", c < 0 ? -c : c, c <= 0 ? "to spare" : "late");
     else
@@ -56,7 +58,9 @@ static void put_swap(FILE *out, const job *j, const bw_who_place *place) {
     if (j->aim == BW_WHO_WORTH)
         fprintf(out, "there, %+.1f goals in 100", 100 * place->swap);
     else
-        fprintf(out, "there, tightest run %.1f s tighter", place->swap);
+        fprintf(out,
+                place->swap < 0.05 ? "there, no run tighter" : "there, tightest run %.1f s tighter",
+                place->swap);
 }
 
 static void print_text(FILE *out, const job *j) {
@@ -97,6 +101,7 @@ static void print_json(FILE *out, const job *j) {
         bw_json_put_text(&json, "place", place->name);
         bw_json_put_bool(&json, "late_man", p >= j->who.spots);
         bw_json_put_number(&json, "jersey", j->men[place->man].jersey);
+        bw_json_put_bool(&json, "no_tight_run", place->idle);
         bw_json_put_number(&json, "cost", place->cost);
         if (place->second >= 0) {
             bw_json_put_number(&json, "second", j->men[place->second].jersey);

@@ -18,6 +18,10 @@ typedef struct problem {
 /// Fastest anybody has been measured over a stretch, m/s: 12.35 (IAAF 2009, men's 100 m final).
 #define FASTEST 12.6
 
+/// A split at five yards shows the start, one at thirty the top speed; a hand's breadth of grace, m.
+#define NEAR_ENOUGH 4.7
+#define FAR_ENOUGH 27.3
+
 double bw_sprint_time(bw_legs legs, double d) {
     if (d <= 0) return 0;
     return bw_arrive(legs, (bw_body){{0, 0}, {0, 0}}, bw_v(d, 0), BW_FIRST_TOUCH);
@@ -170,19 +174,21 @@ static bool too_fast(const bw_split *splits, int count) {
     return false;
 }
 
-/// Whether the fit means anything: top speed and start both lie within what the splits show.
+/// Whether the fit means anything: top speed and start both lie within what the splits show. What is
+/// refused is never put down to a split that is there.
 static bw_sprint_verdict judge(const bw_split *splits, const bw_sprint *fit) {
+    const double nearest = splits[0].distance, farthest = splits[fit->splits - 1].distance;
+    const bw_sprint_verdict no_top = farthest < FAR_ENOUGH ? BW_SPRINT_NO_TOP : BW_SPRINT_SCATTERED;
     if (fit->residual > 0.25) return BW_SPRINT_NOT_A_RUN;
-    if (fit->legs.tau < 0.1) return BW_SPRINT_NO_START;
-    const double last = bw_sprint_time(fit->legs, splits[fit->splits - 1].distance);
-    // After 1.2 tau he runs at 70 % of top speed; before that the top is a guess.
-    if (fit->legs.vmax > FASTEST || fit->legs.tau > 3 || last < 1.2 * fit->legs.tau)
-        return BW_SPRINT_NO_TOP;
     // The start is over after 3 tau (95 % of top speed).
-    if (bw_sprint_time(fit->legs, splits[0].distance) > 3 * fit->legs.tau)
-        return BW_SPRINT_NO_START;
-    if (fit->vmax_error > 0.15 * fit->legs.vmax) return BW_SPRINT_NO_TOP;
-    if (fit->tau_error > 0.5 * fit->legs.tau) return BW_SPRINT_NO_START;
+    if (fit->legs.tau < 0.1 || bw_sprint_time(fit->legs, nearest) > 3 * fit->legs.tau)
+        return nearest > NEAR_ENOUGH ? BW_SPRINT_NO_START : BW_SPRINT_CLOCK;
+    // After 1.2 tau he runs at 70 % of top speed; before that the top is a guess.
+    const double last = bw_sprint_time(fit->legs, farthest);
+    if (fit->legs.vmax > FASTEST || fit->legs.tau > 3 || last < 1.2 * fit->legs.tau) return no_top;
+    if (fit->vmax_error > 0.15 * fit->legs.vmax) return no_top;
+    if (fit->tau_error > 0.5 * fit->legs.tau)
+        return nearest > NEAR_ENOUGH ? BW_SPRINT_NO_START : BW_SPRINT_SCATTERED;
     return BW_SPRINT_FITTED;
 }
 
@@ -253,13 +259,22 @@ bw_sprint bw_sprint_fit_behind(const bw_split *splits, int count, double *behind
     return fit;
 }
 
+static bw_sprint fit_free(const bw_split *splits, int count, bw_clock clock) {
+    double behind;
+    return clock == BW_CLOCK_SIGNAL ? bw_sprint_fit_late(splits, count, 0, true)
+                                    : bw_sprint_fit_behind(splits, count, &behind);
+}
+
 bw_sprint bw_sprint_fit(const bw_split *splits, int count, bw_clock clock, double reaction) {
     if (clock == BW_CLOCK_MOVE) return bw_sprint_fit_late(splits, count, 0, false);
+    if (count >= BW_SPLITS_FOR_SHIFT) {
+        const bw_sprint free = fit_free(splits, count, clock);
+        if (free.verdict == BW_SPRINT_FITTED) return free;
+    }
+    // A late clock and a slow start look alike: a few hundredths of scatter, or a man who tires, and five
+    // splits cannot tell them apart. They can still tell his legs when the start is as usual.
     const double usual = clock == BW_CLOCK_GATE ? BW_GATE_SECONDS : -reaction;
-    if (count < BW_SPLITS_FOR_SHIFT) return bw_sprint_fit_late(splits, count, usual, false);
-    if (clock == BW_CLOCK_SIGNAL) return bw_sprint_fit_late(splits, count, 0, true);
-    double behind;
-    return bw_sprint_fit_behind(splits, count, &behind);
+    return bw_sprint_fit_late(splits, count, usual, false);
 }
 
 const char *bw_clock_id(bw_clock clock) {
@@ -280,12 +295,14 @@ const char *bw_sprint_why(bw_sprint_verdict verdict) {
                "again.";
     case BW_SPRINT_NO_TOP:
         return "He is still speeding up at the last split, so his top speed cannot be told; add a "
-               "split "
-               "at 30 yards or more.";
-    case BW_SPRINT_NO_START:
-        return "The splits do not show his start; add one at 5 or 10 yards, and check how the "
-               "clock was "
-               "started.";
+               "split at 30 yards or more.";
+    case BW_SPRINT_NO_START: return "The splits do not show his start; add one at 5 yards.";
+    case BW_SPRINT_CLOCK:
+        return "By the first split he would be at full speed at once; look at that time again, and "
+               "at how the clock was started (--clock).";
+    case BW_SPRINT_SCATTERED:
+        return "The times are too uneven for one sprint to be told from them; look at them again, "
+               "or time him once more.";
     case BW_SPRINT_NOT_A_RUN:
         return "No sprint fits these times within a quarter of a second; look at the times again.";
     case BW_SPRINT_FITTED: break;

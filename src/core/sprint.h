@@ -38,13 +38,15 @@ typedef struct bw_split {
 
 typedef enum bw_sprint_verdict {
     BW_SPRINT_FITTED,
-    BW_SPRINT_FEW,      ///< fewer than two splits, or more than BW_MAX_SPLITS
-    BW_SPRINT_ORDER,    ///< distances and times do not rise together
-    BW_SPRINT_RANGE,    ///< a split outside what bw_split allows
-    BW_SPRINT_TOO_FAST, ///< between two splits faster than anybody has run
-    BW_SPRINT_NO_TOP,   ///< he still speeds up at the last split: no top speed to be seen
-    BW_SPRINT_NO_START, ///< the splits begin too far out: the start is not to be seen
-    BW_SPRINT_NOT_A_RUN ///< no sprint of this form comes near the times
+    BW_SPRINT_FEW,       ///< fewer than two splits, or more than BW_MAX_SPLITS
+    BW_SPRINT_ORDER,     ///< distances and times do not rise together
+    BW_SPRINT_RANGE,     ///< a split outside what bw_split allows
+    BW_SPRINT_TOO_FAST,  ///< between two splits faster than anybody has run
+    BW_SPRINT_NO_TOP,    ///< he still speeds up at the last split: no top speed to be seen
+    BW_SPRINT_NO_START,  ///< the splits begin too far out: the start is not to be seen
+    BW_SPRINT_CLOCK,     ///< the first split leaves no time for a start
+    BW_SPRINT_SCATTERED, ///< near and far enough, but too uneven to tell start or top speed from
+    BW_SPRINT_NOT_A_RUN  ///< no sprint of this form comes near the times
 } bw_sprint_verdict;
 
 typedef struct bw_sprint {
@@ -59,9 +61,10 @@ typedef struct bw_sprint {
     bool start_estimated; ///< `late` was estimated from the splits
 } bw_sprint;
 
-/// Fits the splits of one run, or of several put together in order of distance. With fewer than
-/// BW_SPLITS_FOR_SHIFT of them the start is not estimated: BW_GATE_SECONDS for a gate, `reaction`
-/// seconds for a signal, nothing for first movement. O(count) for each of at most 60 steps.
+/// Fits the splits of one run, or of several put together in order of distance. The start is estimated
+/// from BW_SPLITS_FOR_SHIFT splits or more, where they can tell it; otherwise it is taken as usual:
+/// BW_GATE_SECONDS for a gate, `reaction` seconds for a signal, nothing for first movement. O(count) for
+/// each of at most 60 steps, twice.
 bw_sprint bw_sprint_fit(const bw_split *splits, int count, bw_clock clock, double reaction);
 
 /// The fit with the delay of the clock free or given; bw_sprint_fit chooses between them.

@@ -89,5 +89,7 @@ void bw_say_legs(const bw_player_legs *legs, bw_units units, bw_text *out) {
     bw_put_int(out, f->splits);
     bw_put(out, " splits, ");
     bw_put(out, legs->date);
+    if (!f->start_estimated && legs->clock != BW_CLOCK_MOVE)
+        bw_put(out, ", the clock's start taken as usual");
     if (!(f->vmax_error > 0)) bw_put(out, ", too few for an error");
 }

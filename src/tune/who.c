@@ -9,11 +9,15 @@
 
 enum { WORTH_DRILLS = 12 };
 
+/// Cost of an idle spot by margin: never the tightest run of a line-up.
+#define IDLE_COST (-1000.0)
+
 typedef struct choosing {
     const bw_scheme *scheme;
     int stage;
     const bw_candidate *men;
     int count;
+    bool idle[BW_LINEUP_PLACES];
     bw_lineup lineup;
     bw_judge *judge;
     bw_break_def drills[WORTH_DRILLS];
@@ -66,7 +70,8 @@ static void fill_margins(choosing *c) {
         for (int p = 0; p < c->lineup.places; p++) {
             double cost;
             if (p < spots) {
-                cost = margin[p].rotations > 0 ? -margin[p].worst : 0;
+                c->idle[p] = margin[p].rotations == 0; // by the places alone: so for every man
+                cost = c->idle[p] ? IDLE_COST : -margin[p].worst;
             } else {
                 const double behind = c->scheme->late[p - spots].behind;
                 cost = bw_sprint_time(legs, behind) - bw_sprint_time(level, behind);
@@ -154,6 +159,20 @@ static bw_status play_chosen(choosing *c, const bw_lineup_choice *best, bw_who *
     return play(c, legs, &out->chosen_typical);
 }
 
+static void put_choice(const choosing *c, bw_who_aim aim, const bw_lineup_choice *best,
+                       bw_who *out) {
+    int counted = 0;
+    for (int p = 0; p < out->place_count; p++) {
+        bw_who_place *place = &out->place[p];
+        place->man = best->man[p];
+        place->idle = c->idle[p];
+        if (place->idle && aim == BW_WHO_MARGIN) continue;
+        place->cost = c->lineup.cost[place->man][p];
+        out->worst = counted++ == 0 ? place->cost : bw_max(out->worst, place->cost);
+        out->sum += place->cost;
+    }
+}
+
 static bw_status choose(choosing *c, bw_who_aim aim, bw_who *out, int *unfilled) {
     fill_margins(c);
     if (!forbid(c)) return BW_BAD_INPUT;
@@ -167,12 +186,7 @@ static bw_status choose(choosing *c, bw_who_aim aim, bw_who *out, int *unfilled)
     bw_lineup_choice best;
     const bw_status status = bw_lineup_best(&c->lineup, how, &best);
     if (status != BW_OK) return status;
-    out->worst = best.worst;
-    out->sum = best.sum;
-    for (int p = 0; p < out->place_count; p++) {
-        out->place[p].man = best.man[p];
-        out->place[p].cost = c->lineup.cost[best.man[p]][p];
-    }
+    put_choice(c, aim, &best, out);
     weigh_swaps(c, how, &best, out);
     return aim == BW_WHO_WORTH ? play_chosen(c, &best, out) : BW_OK;
 }

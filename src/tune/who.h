@@ -24,7 +24,9 @@ typedef enum bw_who_aim {
 typedef struct bw_who_place {
     char name[BW_NAME_SIZE]; ///< the spot's name, or the late man's role
     int man;                 ///< index of the candidate
-    double cost; ///< his: seconds short in his tightest run, or goals a break above level legs
+    bool idle;   ///< a spot no pass makes its man run from: nothing is asked of his legs there
+    double cost; ///< his: seconds short in his tightest run (0 where idle), or goals a break above
+                 ///< level legs
     bool fixed;  ///< the coach's own choice
     int second;  ///< who would step in, -1: nobody can
     double swap; ///< what that would change, in the same unit; 0 without
@@ -33,7 +35,7 @@ typedef struct bw_who_place {
 typedef struct bw_who {
     int place_count, spots; ///< spots first, then late men
     bw_who_place place[BW_LINEUP_PLACES];
-    double worst, sum; ///< of the costs
+    double worst, sum; ///< of the costs of places that are not idle; 0 when all are
     double
         level_typical; ///< goals a break with everyone on the level's legs; only with BW_WHO_WORTH
     double chosen_typical; ///< and with the men chosen

@@ -114,6 +114,71 @@ static void few_splits_take_the_usual_start(void) {
     CHECK_NEAR(bw_sprint_fit(run, 4, BW_CLOCK_SIGNAL, 0.25).legs.tau, legs.tau, 1e-5);
 }
 
+static const double five_yards[] = {5, 10, 20, 30, 40};
+
+static void in_yards(const double *seconds, bw_split *run) {
+    for (int i = 0; i < 5; i++)
+        run[i] = (bw_split){0.9144 * five_yards[i], seconds[i]};
+}
+
+/// A man who tires from 20 yards on, by hand from a whistle: start and clock cannot be told apart, his legs
+/// can.
+static void a_start_that_cannot_be_told_is_taken_as_usual(void) {
+    static const double tiring[] = {1.43, 2.23, 3.34, 4.54, 5.84};
+    bw_split run[5];
+    in_yards(tiring, run);
+    CHECK(bw_sprint_fit_late(run, 5, 0, true).verdict != BW_SPRINT_FITTED);
+    const bw_sprint f = bw_sprint_fit(run, 5, BW_CLOCK_SIGNAL, 0.2);
+    CHECK_INT(f.verdict, BW_SPRINT_FITTED);
+    CHECK(!f.start_estimated);
+    CHECK_NEAR(f.late, -0.2, 0);
+    CHECK_NEAR(f.legs.vmax, 7.7, 0.3);
+    CHECK_NEAR(f.legs.tau, 0.84, 0.15);
+    const bw_sprint less = bw_sprint_fit(run + 1, 4, BW_CLOCK_SIGNAL, 0.2);
+    CHECK_NEAR(f.legs.vmax, less.legs.vmax, 0.2);
+}
+
+/// Real stopwatches scatter; every man who is timed so at the usual five distances gets his legs.
+static void hand_times_are_fitted(void) {
+    unsigned long long state = 6;
+    double off = 0;
+    enum { RUNS = 400 };
+    for (int n = 0; n < RUNS; n++) {
+        const bw_legs legs = runner(&state);
+        const double reaction = test_uniform(&state, 0.15, 0.35);
+        double seconds[5];
+        for (int i = 0; i < 5; i++) {
+            seconds[i] = bw_sprint_time(legs, 0.9144 * five_yards[i]) + reaction;
+            seconds[i] += test_uniform(&state, -0.06, 0.06);
+        }
+        bw_split run[5];
+        in_yards(seconds, run);
+        const bw_sprint f = bw_sprint_fit(run, 5, BW_CLOCK_SIGNAL, 0.25);
+        CHECK_INT(f.verdict, BW_SPRINT_FITTED);
+        off += fabs(f.legs.vmax - legs.vmax) / legs.vmax / RUNS;
+    }
+    CHECK(off < 0.05);
+}
+
+/// Nobody is told to add a split that is there.
+static void advice_is_never_what_was_done(void) {
+    unsigned long long state = 7;
+    int refused = 0;
+    for (int n = 0; n < 3000; n++) {
+        double seconds[5];
+        for (int i = 0; i < 5; i++)
+            seconds[i] = (i > 0 ? seconds[i - 1] : 0) + test_uniform(&state, 0.1, 2.5);
+        bw_split run[5];
+        in_yards(seconds, run);
+        for (int clock = 0; clock < BW_CLOCK_COUNT; clock++) {
+            const bw_sprint f = bw_sprint_fit(run, 5, (bw_clock)clock, 0.25);
+            refused += f.verdict != BW_SPRINT_FITTED;
+            CHECK(f.verdict != BW_SPRINT_NO_TOP && f.verdict != BW_SPRINT_NO_START);
+        }
+    }
+    CHECK(refused > 1000);
+}
+
 /// Yards or metres, the fit is the same run: scaling all distances scales top speed alone.
 static void scales_with_the_unit(void) {
     unsigned long long state = 5;
@@ -138,6 +203,9 @@ int main(int argc, char **argv) {
     RUN(error_bars_cover);
     RUN(what_cannot_be_fitted_is_refused);
     RUN(few_splits_take_the_usual_start);
+    RUN(a_start_that_cannot_be_told_is_taken_as_usual);
+    RUN(hand_times_are_fitted);
+    RUN(advice_is_never_what_was_done);
     RUN(scales_with_the_unit);
     return test_report(argc, argv);
 }

@@ -34,6 +34,27 @@ static void the_quickest_are_chosen(void) {
     }
 }
 
+/// The middle man of the 2-1-2 is never made to run: that is no tight run of 0 s, and does not hide how much
+/// time the others have.
+static void an_idle_spot_is_told(void) {
+    enum { FIVE = 2, MIDDLE = 2 };
+    everybody();
+    CHECK_TEXT(scheme.stages[FIVE].spots[MIDDLE].id, "M");
+    for (int m = 0; m < MEN; m++)
+        men[m].legs.vmax = 9; // quick enough for time to spare everywhere
+    bw_who who;
+    int unfilled;
+    CHECK_INT(bw_who_choose(&scheme, FIVE, men, MEN, BW_WHO_MARGIN, &who, &unfilled), BW_OK);
+    double worst = -100;
+    for (int p = 0; p < who.place_count; p++) {
+        CHECK_INT(who.place[p].idle, p == MIDDLE);
+        if (p != MIDDLE) worst = who.place[p].cost > worst ? who.place[p].cost : worst;
+    }
+    CHECK_NEAR(who.place[MIDDLE].cost, 0, 0);
+    CHECK_NEAR(who.worst, worst, 0);
+    CHECK(who.worst < 0);
+}
+
 static void fixed_choices_stand(void) {
     everybody();
     men[0].fixed[2] = true;
@@ -74,6 +95,7 @@ static void places_and_their_codes(void) {
 
 int main(int argc, char **argv) {
     RUN(the_quickest_are_chosen);
+    RUN(an_idle_spot_is_told);
     RUN(fixed_choices_stand);
     RUN(what_cannot_be_is_said);
     RUN(places_and_their_codes);
