@@ -8,14 +8,34 @@ static const char byte_order_mark[] = "\xef\xbb\xbf";
 /// What begins a formula, or the guard against one.
 static const char guarded[] = "=+-@\t\r'";
 
+/// A comma unless another stands more often in the first line that has anything in it.
+static char delimiter_of(const bw_csv *csv) {
+    size_t at = csv->at;
+    int commas = 0, semicolons = 0, tabs = 0;
+    bool quoted = false;
+    while (at < csv->length && (csv->text[at] == '\n' || csv->text[at] == '\r'))
+        at++;
+    for (; at < csv->length && (quoted || csv->text[at] != '\n'); at++) {
+        const char c = csv->text[at];
+        if (c == '"') quoted = !quoted;
+        if (quoted) continue;
+        commas += c == ',';
+        semicolons += c == ';';
+        tabs += c == '\t';
+    }
+    if (semicolons > commas && semicolons >= tabs) return ';';
+    return tabs > commas ? '\t' : ',';
+}
+
 bw_status bw_csv_begin(bw_csv *csv, const char *text, size_t length, bw_error *error) {
-    *csv = (bw_csv){.text = text, .length = length, .line = 1};
+    *csv = (bw_csv){.text = text, .length = length, .line = 1, .delimiter = ','};
     if (length > BW_CSV_BYTES) {
         *error = (bw_error){.status = BW_LIMIT, .line = 1, .column = 1};
         bw_copy(error->message, sizeof error->message, "the file is larger than 8 MB");
         return BW_LIMIT;
     }
     if (length >= 3 && memcmp(text, byte_order_mark, 3) == 0) csv->at = 3;
+    csv->delimiter = delimiter_of(csv);
     return BW_OK;
 }
 
@@ -62,6 +82,8 @@ static void pass_line_end(reading *r) {
     r->line_start = csv->at;
 }
 
+static const char nul[] = "there is a zero byte in the file; save it as plain CSV text (UTF-8)";
+
 /// Between quotes, where a quote is written twice and a line may end.
 static bool read_quoted(reading *r, bw_text *cell) {
     bw_csv *csv = r->csv;
@@ -72,7 +94,7 @@ static bool read_quoted(reading *r, bw_text *cell) {
             closed = here(csv) != '"';
             if (closed) break;
         }
-        if (here(csv) == '\0') return refuse(r, BW_BAD_INPUT, "the file is not UTF-8 text");
+        if (here(csv) == '\0') return refuse(r, BW_BAD_INPUT, nul);
         bw_put_char(cell, here(csv));
         if (here(csv) != '\n') continue;
         csv->line++;
@@ -81,18 +103,19 @@ static bool read_quoted(reading *r, bw_text *cell) {
     if (!closed) return refuse(r, BW_BAD_INPUT, "a quoted cell is not closed");
     while (here(csv) == ' ')
         csv->at++;
-    if (here(csv) == ',' || at_line_end(csv)) return true;
+    if (here(csv) == csv->delimiter || at_line_end(csv)) return true;
     return refuse(r, BW_BAD_INPUT,
-                  "after a quoted cell comes a comma; a quote inside one is written twice");
+                  "after a quoted cell comes the next separator; a quote inside one is written "
+                  "twice");
 }
 
 static bool read_bare(reading *r, bw_text *cell) {
     bw_csv *csv = r->csv;
-    for (; here(csv) != ',' && !at_line_end(csv); csv->at++) {
+    for (; here(csv) != csv->delimiter && !at_line_end(csv); csv->at++) {
         if (here(csv) == '"')
             return refuse(r, BW_BAD_INPUT,
                           "a cell with a quote in it stands in quotes, its own quote twice");
-        if (here(csv) == '\0') return refuse(r, BW_BAD_INPUT, "the file is not UTF-8 text");
+        if (here(csv) == '\0') return refuse(r, BW_BAD_INPUT, nul);
         bw_put_char(cell, here(csv));
     }
     while (cell->used > 0 && cell->data[cell->used - 1] == ' ')
@@ -134,7 +157,7 @@ bw_status bw_csv_next(bw_csv *csv, bw_csv_row *row, bw_error *error) {
         return error->status;
     }
     while (read_cell(&r)) {
-        if (here(csv) == ',') {
+        if (here(csv) == csv->delimiter) {
             csv->at++;
             continue;
         }
@@ -154,7 +177,7 @@ void bw_csv_put_text(FILE *out, int index, const char *text) {
     const bool guard = length > 0 && strchr(guarded, text[0]);
     const bool blank = length > 0 && (text[0] == ' ' || text[length - 1] == ' ');
     const bool mark = strncmp(text, byte_order_mark, 3) == 0; // at a file's begin it would be none
-    const bool quote = blank || mark || strpbrk(text, ",\"\r\n");
+    const bool quote = blank || mark || strpbrk(text, ",;\"\r\n");
     if (quote) fputc('"', out);
     if (guard) fputc('\'', out);
     for (const char *c = text; *c; c++) {

@@ -2,7 +2,8 @@
 /// Comma-separated values (RFC 4180) as spreadsheets write them: read a row at a time from memory, with
 /// limits; written so that no cell can be taken for a formula.
 ///
-/// Also read: a byte order mark, lines ended by a line feed alone, blank lines (passed over), blanks around
+/// Also read: semicolons or tabs between cells (spreadsheets write them where the comma is the decimal point; the
+/// first line tells which it is), a byte order mark, lines ended by a line feed alone, blank lines (passed over), blanks around
 /// a cell that is not quoted. Every cell must be one line of plain UTF-8.
 #ifndef BW_TEAM_CSV_H
 #define BW_TEAM_CSV_H
@@ -20,8 +21,9 @@ enum {
 typedef struct bw_csv {
     const char *text; ///< not owned
     size_t length, at;
-    int line; ///< of `at`, from 1
-    int rows; ///< read so far
+    char delimiter; ///< ',', ';' or a tab: what stands most in the first line, outside quotes
+    int line;       ///< of `at`, from 1
+    int rows;       ///< read so far
 } bw_csv;
 
 typedef struct bw_csv_row {
@@ -38,7 +40,8 @@ bw_status bw_csv_begin(bw_csv *csv, const char *text, size_t length, bw_error *e
 /// place. A cell that bw_csv_put_text() guarded comes back as it was.
 bw_status bw_csv_next(bw_csv *csv, bw_csv_row *row, bw_error *error);
 
-/// Writes one cell with its comma (none before the first), quoted where it must be. A text that a
+/// Writes one cell with its comma (none before the first), quoted where it must be, and where a semicolon in it
+/// could be taken for a separator. A text that a
 /// spreadsheet would take for a formula (it begins with = + - @) is guarded by an apostrophe, and so is
 /// one that begins with an apostrophe.
 void bw_csv_put_text(FILE *out, int index, const char *text);

@@ -70,13 +70,32 @@ static void the_place_of_a_fault_is_told(void) {
     refused_at("a,b\nc,\"d\"e\n", 2, 6);
     refused_at("a,\"b\nc\n", 3, 1);
     refused_at("a\n\xc3\xa9,\"\"\"", 2, 6);
-    refused_at("a\tb", 1, 4);
+    refused_at("a,b\tc", 1, 6);
     refused_at("a,\"b\nc\",d\n", 2, 3); // a line end within a cell is no text for one line
     refused_at("a,\xff\n", 1, 4);
     refused_at("a,b\rc\n", 1, 6);
     begin("a\nb");
     CHECK_INT(bw_csv_begin(&csv, "a\0b", 3, &error), BW_OK);
     CHECK_INT(bw_csv_next(&csv, &row, &error), BW_BAD_INPUT);
+}
+
+/// What stands most in the first line parts the cells, and the comma where nothing does.
+static void the_separator_is_told_by_the_header(void) {
+    begin("\xef\xbb\xbf\n\"a,b,c,d\";b;c\n1,5;2\n");
+    CHECK_INT(csv.delimiter, ';');
+    CHECK_INT(bw_csv_next(&csv, &row, &error), BW_OK);
+    CHECK_INT(row.count, 3);
+    CHECK_TEXT(row.cell[0], "a,b,c,d");
+    CHECK_INT(bw_csv_next(&csv, &row, &error), BW_OK);
+    CHECK_TEXT(row.cell[0], "1,5");
+    begin("a\tb c\n");
+    CHECK_INT(csv.delimiter, '\t');
+    CHECK_INT(bw_csv_next(&csv, &row, &error), BW_OK);
+    CHECK_TEXT(row.cell[1], "b c");
+    begin("jersey\n1;2;3\n");
+    CHECK_INT(csv.delimiter, ',');
+    begin("a,b;c\n");
+    CHECK_INT(csv.delimiter, ',');
 }
 
 static void limits_hold(void) {
@@ -163,6 +182,7 @@ static void numbers_are_plain(void) {
 int main(int argc, char **argv) {
     RUN(the_standard_is_read);
     RUN(the_place_of_a_fault_is_told);
+    RUN(the_separator_is_told_by_the_header);
     RUN(limits_hold);
     RUN(every_text_comes_back);
     RUN(numbers_are_plain);
