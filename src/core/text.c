@@ -189,6 +189,24 @@ static int least(int a, int b) {
     return a < b ? a : b;
 }
 
+bool bw_text_hidden(const char *s) {
+    static const unsigned ranges[][2] = {{0x61c, 0x61c},   {0x180e, 0x180e},  {0x200b, 0x200b},
+                                         {0x200e, 0x200f}, {0x2028, 0x202e},  {0x2060, 0x206f},
+                                         {0xfeff, 0xfeff}, {0xe0000, 0xe007f}};
+    enum { COUNT = sizeof ranges / sizeof *ranges };
+    for (const unsigned char *c = (const unsigned char *)s; *c;) {
+        const int more = *c < 0xc0 ? 0 : *c < 0xe0 ? 1 : *c < 0xf0 ? 2 : 3;
+        unsigned point = more ? *c & (0x3fu >> more) : *c;
+        c++;
+        for (int i = 0; i < more && *c; i++)
+            point = point << 6 | (*c++ & 0x3fu);
+        for (int i = 0; i < COUNT; i++) {
+            if (point >= ranges[i][0] && point <= ranges[i][1]) return true;
+        }
+    }
+    return false;
+}
+
 /// Optimal string alignment: the table of distances between prefixes, three rows of it at a time.
 int bw_edit_distance(const char *a, const char *b, int limit) {
     const size_t length_a = bw_text_length(a);

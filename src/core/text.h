@@ -37,6 +37,12 @@ bool bw_copy(char *to, size_t room, const char *s);
 /// be shown anywhere. The empty text is plain.
 bool bw_text_plain(const char *s);
 
+/// Whether a well-formed s holds a character nobody sees that turns or hides others, so that a name reads
+/// otherwise than it is: bidirectional marks, overrides and isolates, zero-width blanks, line separators, byte
+/// order marks (Unicode Annex 9, and 23.2 of the standard). The joiners that Persian and the scripts of India
+/// write with are none.
+bool bw_text_hidden(const char *s);
+
 /// Edit distance between two short words (insert, delete, change, swap neighbours), at most `limit` + 1.
 /// For "did you mean": words up to 63 bytes, longer ones count as far away.
 int bw_edit_distance(const char *a, const char *b, int limit);

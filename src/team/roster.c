@@ -38,6 +38,9 @@ static const char *fault(const bw_player *p, bool names) {
     if (p->jersey < 0 || p->jersey > BW_MAX_JERSEY) return "a jersey number is from 0 to 999";
     if (!bw_text_plain(p->initials) || !bw_text_plain(p->name))
         return "initials and name are each one line of UTF-8 text";
+    if (bw_text_hidden(p->initials) || bw_text_hidden(p->name))
+        return "initials and name hold no invisible characters that turn or hide letters; type "
+               "them anew";
     if (!initials_short(p->initials)) return "initials are at most 4 letters";
     if (p->name[0] && !names)
         return "full names are not kept unless they are turned on: team set FILE full-names on";

@@ -29,6 +29,10 @@ bw_status bw_team_set(bw_team *team, const char *name, const char *value, bw_err
         return bw_team_fail(error, BW_BAD_INPUT,
                             "a setting is one line of UTF-8 text of at most %d bytes",
                             BW_SETTING_SIZE - 1);
+    if (bw_text_hidden(value))
+        return bw_team_fail(error, BW_BAD_INPUT,
+                            "a setting holds no invisible characters that turn or hide letters; "
+                            "type it anew");
     bw_status status = bw_team_begin(team, error);
     if (status != BW_OK) return status;
     bw_sql q = value[0]

@@ -265,6 +265,30 @@ static void plain_text_is_known(void) {
         CHECK(!bw_text_plain(bad[i]));
 }
 
+/// Characters that make a name read otherwise than it is; not the joiners scripts are written with.
+static void hidden_characters_are_seen(void) {
+    static const char *const hidden[] = {"C\xe2\x80\xae"
+                                         "D",
+                                         "\xe2\x80\x8b",
+                                         "a\xe2\x81\xa6",
+                                         "\xd8\x9c",
+                                         "\xef\xbb\xbf"
+                                         "a",
+                                         "\xe2\x80\x8f",
+                                         "\xf3\xa0\x80\x81"};
+    static const char *const seen[] = {"",
+                                       "A.B.",
+                                       "Zo\xc3\xab",
+                                       "\xe2\x80\x94",
+                                       "\xd9\x86\xe2\x80\x8c\xd9\x87",
+                                       "\xf0\x9f\x91\x8d",
+                                       "\xd7\xa9\xd7\x9c"};
+    for (int i = 0; i < 7; i++) {
+        CHECK(bw_text_plain(hidden[i]) && bw_text_hidden(hidden[i]));
+        CHECK(bw_text_plain(seen[i]) && !bw_text_hidden(seen[i]));
+    }
+}
+
 int main(int argc, char **argv) {
     RUN(text_is_joined);
     RUN(fills_to_the_last_byte);
@@ -282,5 +306,6 @@ int main(int argc, char **argv) {
     RUN(one_slip_is_one);
     RUN(same_words);
     RUN(plain_text_is_known);
+    RUN(hidden_characters_are_seen);
     return test_report(argc, argv);
 }
