@@ -157,8 +157,8 @@ _breakwater() {
                 tune) words='--stage --keep --within --spacing --mix --practice --tries --breaks --seed --team --resume --sheets --paper --json --output --units --no-color --help --version' ;;
                 teach) words='--only --spot --paper --theme --lines --card --large --gif --seed --json --output --units --no-color --help --version' ;;
                 rehearse) words='--stage --players --minutes --goals --numbers --plain --paper --theme --lines --format --dpi --json --output --units --no-color --help --version' ;;
-                team) words='--name --initials --spots --fixed --date --clock --field --note --revision --stage --by --apply --sheet --force --json --output --units --no-color --help --version' ;;
-                log) words='--seconds --passes --shot --out --stage --revision --game --against --date --time --note --id --last --json --output --units --no-color --help --version' ;;
+                team) words='--name --initials --spots --fixed --date --clock --field --note --revision --stage --by --apply --sheet --keep-odd --force --json --output --units --no-color --help --version' ;;
+                log) words='--seconds --passes --shot --out --stage --revision --game --against --date --time --note --id --keep-odd --last --json --output --units --no-color --help --version' ;;
                 review) words='--before --after --no-model --paper --theme --lines --format --dpi --json --output --units --no-color --help --version' ;;
                 board) words='--team --port --share --minutes --host --address --save --json --output --units --no-color --help --version' ;;
                 help) words='--markdown --man --completion --json --output --units --no-color --help --version' ;;

@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 /// The verb `log`: breaks put in, listed, put right and taken back.
 #include "cli/action.h"
+#include "cli/care.h"
 #include "cli/log_entry.h"
 #include "cli/log_list.h"
 #include "cli/say.h"
@@ -32,69 +33,109 @@ static bool take_id(const bw_args *args, bw_entry *e) {
     return false;
 }
 
-/// Game, revision and the break in one change.
-static int store_new(const bw_args *args, bw_team *team, bw_entry *e, int *added) {
+/// A break being stored, with what it is held against.
+typedef struct storing {
+    const bw_args *args;
+    bw_team *team;
+    bw_known *known;
+    bw_entry entry;
+    bw_game game; ///< id 0: none
+    int added;
+} storing;
+
+static bool odd_stops(const storing *s) {
+    bw_odd odd;
+    const bw_game *game = s->game.id ? &s->game : NULL;
+    return bw_odd_entry(s->known, &s->entry, game, &odd) && !bw_keep_odd(s->args, &odd);
+}
+
+/// Game, revision and the break.
+static int put_new(storing *s) {
     bw_error error;
-    const char *path = args->operands[0];
-    if (bw_team_begin(team, &error) != BW_OK) return bw_say_refusal(path, &error);
-    int code = bw_load_game(args, team, &e->game);
-    bw_status status = code == BW_EXIT_OK ? BW_OK : BW_BAD_INPUT;
-    if (status == BW_OK && !bw_option_given(args, "revision"))
-        status = newest_revision(team, &e->revision, &error);
-    if (status == BW_OK) status = bw_team_add_entries(team, e, 1, NULL, added, &error);
-    status = bw_team_end(team, status, &error);
-    if (code != BW_EXIT_OK || status == BW_OK) return code;
-    return bw_say_refusal(path, &error);
+    const char *path = s->args->operands[0];
+    const int code = bw_load_game(s->args, s->team, s->known, &s->game);
+    if (code != BW_EXIT_OK) return code;
+    s->entry.game = s->game.id;
+    bw_status status = BW_OK;
+    if (!bw_option_given(s->args, "revision"))
+        status = newest_revision(s->team, &s->entry.revision, &error);
+    if (status == BW_OK)
+        status = bw_team_add_entries(s->team, &s->entry, 1, NULL, &s->added, &error);
+    if (status != BW_OK) return bw_say_refusal(path, &error);
+    return s->added > 0 && odd_stops(s) ? BW_EXIT_WRONG : BW_EXIT_OK;
+}
+
+/// One change with all that belongs to it, whole or not at all.
+static int store(storing *s, int (*put)(storing *)) {
+    bw_error error;
+    const char *path = s->args->operands[0];
+    if (bw_team_begin(s->team, &error) != BW_OK) return bw_say_refusal(path, &error);
+    bw_status status = bw_known_load(s->team, bw_now(), &s->known, &error);
+    int code = status == BW_OK ? put(s) : bw_say_refusal(path, &error);
+    bw_known_drop(s->known);
+    status = bw_team_end(s->team, code == BW_EXIT_OK ? BW_OK : BW_BAD_INPUT, &error);
+    if (code == BW_EXIT_OK && status != BW_OK) code = bw_say_refusal(path, &error);
+    return code;
 }
 
 static int add(const bw_args *args) {
-    bw_entry e = bw_entry_default();
-    bw_team *team;
-    int added;
+    storing s = {.args = args, .entry = bw_entry_default()};
     // A break of a game that is named may be put in long after it.
-    if (!bw_option_given(args, "game") && !bw_option_given(args, "date")) e.time = bw_now();
-    if (!take_id(args, &e)) return BW_EXIT_USAGE;
-    if (!bw_load_entry(args, 1, false, &e)) return BW_EXIT_USAGE;
-    int code = bw_open_team(args, BW_TEAM_WRITE, &team);
+    if (!bw_option_given(args, "game") && !bw_option_given(args, "date")) s.entry.time = bw_now();
+    if (!take_id(args, &s.entry)) return BW_EXIT_USAGE;
+    if (!bw_load_entry(args, 1, false, &s.entry)) return BW_EXIT_USAGE;
+    int code = bw_open_team(args, BW_TEAM_WRITE, &s.team);
     if (code != BW_EXIT_OK) return code;
-    code = store_new(args, team, &e, &added);
-    bw_team_close(team);
+    code = store(&s, put_new);
+    bw_team_close(s.team);
     if (code != BW_EXIT_OK) return code;
-    if (added == 0 && e.order > 0)
-        bw_say("This break is number %lld already; nothing was changed.", (long long)e.order);
-    else if (added == 0)
+    if (s.added > 0) return bw_print_entry(args, &s.entry, &s.game);
+    if (s.entry.order > 0)
+        bw_say("This break is number %lld already; nothing was changed.", (long long)s.entry.order);
+    else
         bw_say("This break was removed before; it stays removed.");
-    return added == 0 ? BW_EXIT_OK : bw_print_entry(args, &e);
+    return BW_EXIT_OK;
 }
 
-static int store_changed(const bw_args *args, bw_team *team, bw_entry *e) {
+/// The break's game as it is now; id 0 without one.
+static bw_status game_of(bw_team *team, const bw_entry *e, bw_game *game, bw_error *error) {
+    *game = (bw_game){.id = 0};
+    return e->game ? bw_team_game(team, e->game, game, error) : BW_OK;
+}
+
+static int put_changed(storing *s) {
     bw_error error;
-    int64_t game;
-    bw_status status = bw_team_entry(team, e->order, e, &error);
-    if (status != BW_OK) return bw_say_refusal(args->operands[0], &error);
-    if (!bw_load_entry(args, 2, true, e)) return BW_EXIT_USAGE;
-    const int code = bw_load_game(args, team, &game);
+    bw_game game, before_game;
+    bw_odd odd, before_odd;
+    const char *path = s->args->operands[0];
+    bw_status status = bw_team_entry(s->team, s->entry.order, &s->entry, &error);
+    if (status == BW_OK) status = game_of(s->team, &s->entry, &before_game, &error);
+    if (status != BW_OK) return bw_say_refusal(path, &error);
+    const bool before =
+        bw_odd_entry(s->known, &s->entry, before_game.id ? &before_game : NULL, &before_odd);
+    if (!bw_load_entry(s->args, 2, true, &s->entry)) return BW_EXIT_USAGE;
+    const int code = bw_load_game(s->args, s->team, s->known, &game);
     if (code != BW_EXIT_OK) return code;
-    if (game > 0) e->game = game;
-    status = bw_team_change_entry(team, e, &error);
-    return status == BW_OK ? BW_EXIT_OK : bw_say_refusal(args->operands[0], &error);
+    s->game = game.id > 0 ? game : before_game;
+    s->entry.game = s->game.id;
+    status = bw_team_change_entry(s->team, &s->entry, &error);
+    if (status != BW_OK) return bw_say_refusal(path, &error);
+    // What was odd in it before is kept already.
+    const bool now = bw_odd_entry(s->known, &s->entry, s->game.id ? &s->game : NULL, &odd);
+    const bool same = now && before && strcmp(odd.message, before_odd.message) == 0;
+    return now && !same && !bw_keep_odd(s->args, &odd) ? BW_EXIT_WRONG : BW_EXIT_OK;
 }
 
 static int edit(const bw_args *args) {
     int number;
-    bw_team *team;
-    bw_error error;
+    storing s = {.args = args};
     if (!bw_operand_int(args, 1, "the break's number", 1, 999999, &number)) return BW_EXIT_USAGE;
-    int code = bw_open_team(args, BW_TEAM_WRITE, &team);
+    int code = bw_open_team(args, BW_TEAM_WRITE, &s.team);
     if (code != BW_EXIT_OK) return code;
-    bw_entry e = {.order = number};
-    if (bw_team_begin(team, &error) != BW_OK)
-        return bw_team_refusal(team, args->operands[0], &error);
-    code = store_changed(args, team, &e);
-    const bw_status status = bw_team_end(team, code == BW_EXIT_OK ? BW_OK : BW_BAD_INPUT, &error);
-    if (code == BW_EXIT_OK && status != BW_OK) code = bw_say_refusal(args->operands[0], &error);
-    bw_team_close(team);
-    return code == BW_EXIT_OK ? bw_print_entry(args, &e) : code;
+    s.entry.order = number;
+    code = store(&s, put_changed);
+    bw_team_close(s.team);
+    return code == BW_EXIT_OK ? bw_print_entry(args, &s.entry, &s.game) : code;
 }
 
 /// Removes break `number`, or the newest when it is 0, and prints it so that it can be put in again.
@@ -104,12 +145,14 @@ static int take_back(const bw_args *args, int number) {
     bw_entry e;
     const int code = bw_open_team(args, BW_TEAM_WRITE, &team);
     if (code != BW_EXIT_OK) return code;
+    bw_game game;
     bw_status status = bw_team_entry(team, number, &e, &error);
+    if (status == BW_OK) status = game_of(team, &e, &game, &error);
     if (status == BW_OK) status = bw_team_remove_entry(team, e.order, &error);
     if (status != BW_OK) return bw_team_refusal(team, args->operands[0], &error);
     bw_team_close(team);
     bw_say("Removed break %lld.", (long long)e.order);
-    return bw_print_entry(args, &e);
+    return bw_print_entry(args, &e, &game);
 }
 
 static int undo(const bw_args *args) {
@@ -157,10 +200,11 @@ static const bw_option options[] = {
     {.name = "id",
      .value = "ID",
      .help = "Its own id: the same id is the same break, however often it is sent"},
+    {.name = "keep-odd", .help = bw_keep_odd_help},
     {.name = "last", .value = "N", .help = "Only the last N breaks"},
 };
 
-#define TELLING "seconds passes shot out stage revision game against date time note"
+#define TELLING "seconds passes shot out stage revision game against date time note keep-odd"
 
 static const bw_action actions[] = {
     {"add", "NvN OUTCOME", 3, 3, TELLING " id", "put a break in, such as 6v4 save", add},
@@ -168,7 +212,8 @@ static const bw_action actions[] = {
     {"edit", "N [NvN] [OUTCOME]", 2, 4, TELLING, "put break number N right", edit},
     {"undo", "", 1, 1, "", "take back the newest break", undo},
     {"remove", "N", 2, 2, "", "take back break number N", drop},
-    {"import", "SHEET", 2, 2, "", "take in a CSV sheet of breaks: all its rows or none", import},
+    {"import", "SHEET", 2, 2, "keep-odd", "take in a CSV sheet of breaks: all its rows or none",
+     import},
     {"export", "", 1, 1, "", "write the breaks as a CSV sheet", export},
 };
 
@@ -184,6 +229,10 @@ const bw_command bw_command_log = {
         "(even numbers before a shot) or whistle. The rest is optional.\n\n"
         "Places are in yards, or in metres with --units m: x to the right of a defender looking "
         "out from the goal, y up-field.\n\n"
+        "What is hardly meant is not taken without a word: an opponent whose name is near "
+        "another's, "
+        "a spot no scheme has, a shot off the field. The sentence says what; --keep-odd keeps "
+        "it.\n\n"
         "Every break has an id of its own. One that is sent twice, from a phone or a sheet, is "
         "there once; one that was removed does not come back.",
     .examples =

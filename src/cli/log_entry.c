@@ -1,5 +1,6 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "cli/log_entry.h"
+#include "cli/care.h"
 #include "cli/say.h"
 #include "cli/team_file.h"
 #include "team/date.h"
@@ -121,26 +122,35 @@ bool bw_load_entry(const bw_args *args, int first, bool any, bw_entry *e) {
     return false;
 }
 
-int bw_load_game(const bw_args *args, bw_team *team, int64_t *game) {
-    int number = 0;
+/// The game of --against and --date: found, or put in.
+static int put_game(const bw_args *args, bw_team *team, const bw_known *known, bw_game *game) {
     bw_error error;
-    bw_game found = {0};
-    const char *opponent = bw_option_text(args, "against");
-    *game = 0;
+    bw_odd odd;
+    if (!bw_copy(game->opponent, sizeof game->opponent, bw_option_text(args, "against")))
+        return bw_usage(args->verb, "--against is at most %d bytes long.", BW_NAME_SIZE - 1);
+    if (!bw_option_date(args, game->date, sizeof game->date)) return BW_EXIT_USAGE;
+    if (bw_odd_game(known, game, &odd) && !bw_keep_odd(args, &odd)) return BW_EXIT_WRONG;
+    if (bw_team_put_game(team, game, &error) != BW_OK)
+        return bw_say_refusal(args->operands[0], &error);
+    if (game->fresh)
+        bw_say("Game %lld is new: %s, against %s.", (long long)game->id, game->date,
+               game->opponent);
+    return BW_EXIT_OK;
+}
+
+int bw_load_game(const bw_args *args, bw_team *team, const bw_known *known, bw_game *game) {
+    int number = 0;
+    const bool opponent = bw_option_given(args, "against");
+    *game = (bw_game){.id = 0};
     if (!bw_option_int(args, "game", 1, INT_MAX, &number)) return BW_EXIT_USAGE;
     if (number > 0 && opponent) return bw_usage(args->verb, "give --game or --against, not both.");
-    *game = number;
     if (!opponent && bw_option_given(args, "date"))
         return bw_usage(args->verb, "--date is the day of a game: name it with --against, or say "
                                     "when the break was with --time.");
-    if (!opponent) return BW_EXIT_OK;
-    if (!bw_copy(found.opponent, sizeof found.opponent, opponent))
-        return bw_usage(args->verb, "--against is at most %d bytes long.", BW_NAME_SIZE - 1);
-    if (!bw_option_date(args, found.date, sizeof found.date)) return BW_EXIT_USAGE;
-    if (bw_team_put_game(team, &found, &error) != BW_OK)
-        return bw_say_refusal(args->operands[0], &error);
-    *game = found.id;
-    return BW_EXIT_OK;
+    if (opponent) return put_game(args, team, known, game);
+    bw_error error;
+    if (number == 0 || bw_team_game(team, number, game, &error) == BW_OK) return BW_EXIT_OK;
+    return bw_say_refusal(args->operands[0], &error);
 }
 
 bool bw_make_client(bw_entry *entry) {

@@ -5,7 +5,7 @@
 
 #include "cli/options.h"
 #include "core/entry.h"
-#include "team/team.h"
+#include "team/known.h"
 
 /// "6v4" into attackers and defenders. False when it is none.
 bool bw_scan_numbers(const char *text, int *offence, int *defence);
@@ -14,9 +14,10 @@ bool bw_scan_numbers(const char *text, int *offence, int *defence);
 /// options that were given into an entry. False when something is wrong, which has been said.
 bool bw_load_entry(const bw_args *args, int first, bool any, bw_entry *entry);
 
-/// The game of --game, or of --against and --date, which is put into the file when it is new; 0 when
-/// neither is given. BW_EXIT_OK, or the code after saying what is wrong.
-int bw_load_game(const bw_args *args, bw_team *team, int64_t *game);
+/// The game of --game, or of --against and --date, which is put into the file when it is new (and said);
+/// game->id is 0 when neither is given. An opponent near one that is known is refused unless --keep-odd.
+/// BW_EXIT_OK, or the code after saying what is wrong.
+int bw_load_game(const bw_args *args, bw_team *team, const bw_known *known, bw_game *game);
 
 /// An id of this machine's making that no other break has.
 bool bw_make_client(bw_entry *entry);

@@ -10,7 +10,20 @@
 #include <stdlib.h>
 #include <string.h>
 
-/// "17  6v4  shot saved, 7 s, 3 passes, shot from 4.0 yd left, 9.0 yd out, out of place: TL  (note)".
+/// "2026-04-11, against Gullhaven Petrels (game 3)"; the day of the clock for a break without a game.
+static void print_game(FILE *out, const bw_entry *e, const bw_game *game) {
+    char time[32];
+    bw_text t = bw_text_in(time, sizeof time);
+    if (game && game->id) {
+        fprintf(out, "%s, against %s (game %lld)\n", game->date, game->opponent,
+                (long long)game->id);
+        return;
+    }
+    if (e->time > 0) bw_put_time(&t, e->time);
+    fprintf(out, "%.10s%sno game\n", time, time[0] ? ", " : "");
+}
+
+/// "   17  6v4  shot saved, 7 s, 3 passes, shot from 4.0 yd left, 9.0 yd out, out of place: TL  (note)".
 static void print_entry(FILE *out, const bw_entry *e, bw_units units) {
     char line[512];
     bw_text t = bw_text_in(line, sizeof line);
@@ -20,34 +33,61 @@ static void print_entry(FILE *out, const bw_entry *e, bw_units units) {
     fputc('\n', out);
 }
 
-int bw_print_entry(const bw_args *args, const bw_entry *entry) {
+int bw_print_entry(const bw_args *args, const bw_entry *entry, const bw_game *game) {
     bw_out out;
     if (!bw_out_open(args, &out)) return BW_EXIT_FILE;
     if (bw_option_given(args, "json")) {
         bw_json json = {.stream = out.stream};
-        bw_json_entry(&json, entry, bw_team_units(args));
+        bw_json_entry(&json, entry, game, bw_team_units(args));
         bw_json_end(&json);
     } else {
+        print_game(out.stream, entry, game);
         print_entry(out.stream, entry, bw_team_units(args));
     }
     return bw_out_close(&out, BW_EXIT_OK);
 }
 
-static int print_list(const bw_args *args, const bw_entry *list, int count) {
+/// Breaks with the games they belong to.
+typedef struct listing {
+    bw_entry *entries;
+    int count;
+    bw_game *games;
+    int game_count;
+} listing;
+
+static const bw_game *game_of(const listing *l, const bw_entry *e) {
+    for (int i = 0; i < l->game_count; i++) {
+        if (l->games[i].id == e->game) return &l->games[i];
+    }
+    return NULL;
+}
+
+/// Whether a line of game and day stands before entry i.
+static bool begins(const listing *l, int first, int i) {
+    enum { DAY = 86400 };
+    const bw_entry *e = &l->entries[i], *before = e - 1;
+    if (i == first || e->game != before->game) return true;
+    return e->game == 0 && e->time / DAY != before->time / DAY;
+}
+
+static int print_list(const bw_args *args, const listing *l, int first) {
     const bw_units units = bw_team_units(args);
     bw_out out;
     if (!bw_out_open(args, &out)) return BW_EXIT_FILE;
     if (!bw_option_given(args, "json")) {
-        for (int i = 0; i < count; i++)
-            print_entry(out.stream, &list[i], units);
+        for (int i = first; i < l->count; i++) {
+            const bw_entry *e = &l->entries[i];
+            if (begins(l, first, i)) print_game(out.stream, e, game_of(l, e));
+            print_entry(out.stream, e, units);
+        }
         return bw_out_close(&out, BW_EXIT_OK);
     }
     bw_json json = {.stream = out.stream};
     bw_json_open(&json, '{');
     bw_json_key(&json, "breaks");
     bw_json_open(&json, '[');
-    for (int i = 0; i < count; i++)
-        bw_json_entry(&json, &list[i], units);
+    for (int i = first; i < l->count; i++)
+        bw_json_entry(&json, &l->entries[i], game_of(l, &l->entries[i]), units);
     bw_json_close(&json, ']');
     bw_json_close(&json, '}');
     bw_json_end(&json);
@@ -55,22 +95,26 @@ static int print_list(const bw_args *args, const bw_entry *list, int count) {
 }
 
 int bw_log_list(const bw_args *args) {
-    int game = 0, last = 0, count;
+    int game = 0, last = 0;
     bw_team *team;
     bw_error error;
-    bw_entry *list;
+    listing l = {0};
     if (!bw_option_int(args, "game", 1, INT_MAX, &game) ||
         !bw_option_int(args, "last", 1, 999999, &last))
         return BW_EXIT_USAGE;
     int code = bw_open_team(args, BW_TEAM_READ, &team);
     if (code != BW_EXIT_OK) return code;
     const bw_entry_filter filter = {.game = game};
-    if (bw_team_entries(team, &filter, &list, &count, &error) != BW_OK)
-        return bw_team_refusal(team, args->operands[0], &error);
-    bw_team_close(team);
-    const int first = last > 0 && last < count ? count - last : 0;
-    code = print_list(args, list + first, count - first);
-    if (count == 0) bw_say("There is no break in the log yet.");
-    free(list);
+    bw_status status = bw_team_games(team, &l.games, &l.game_count, &error);
+    if (status == BW_OK) status = bw_team_entries(team, &filter, &l.entries, &l.count, &error);
+    if (status == BW_OK) {
+        bw_team_close(team);
+        code = print_list(args, &l, last > 0 && last < l.count ? l.count - last : 0);
+        if (l.count == 0) bw_say("There is no break in the log yet.");
+    } else {
+        code = bw_team_refusal(team, args->operands[0], &error);
+    }
+    free(l.entries);
+    free(l.games);
     return code;
 }

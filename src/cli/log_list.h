@@ -5,9 +5,10 @@
 
 #include "cli/options.h"
 #include "core/entry.h"
+#include "team/games.h"
 
-/// One break as the result of an action. Returns the exit code.
-int bw_print_entry(const bw_args *args, const bw_entry *entry);
+/// One break with its game (id 0: none) as the result of an action. Returns the exit code.
+int bw_print_entry(const bw_args *args, const bw_entry *entry, const bw_game *game);
 
 /// The action `log FILE list`.
 int bw_log_list(const bw_args *args);

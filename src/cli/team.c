@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 /// The verb `team`: its table. What each action does stands in team_*.c.
 #include "cli/action.h"
+#include "cli/care.h"
 #include "cli/team_file.h"
 #include "core/sprint.h"
 
@@ -40,6 +41,7 @@ static const bw_option options[] = {
      .choice = bw_on_off_choice,
      .help = "Keep what the log says (on) for test --team, or take it out again (off)"},
     {.name = "sheet", .value = "SHEET", .choice = sheet_choice, .help = "Which sheet is meant"},
+    {.name = "keep-odd", .help = bw_keep_odd_help},
     {.name = "force", .help = "Replace a file that is there already"},
 };
 
@@ -51,11 +53,11 @@ static const bw_action actions[] = {
      "off); "
      "without a value, say it",
      bw_team_set_option},
-    {"player", "FILE JERSEY", 2, 2, "initials name spots fixed",
+    {"player", "FILE JERSEY", 2, 2, "initials name spots fixed keep-odd",
      "put a player on the roster or change him; without options, show him", bw_team_edit_player},
-    {"split", "FILE JERSEY DISTANCE=SECONDS ...", 3, 7, "date clock",
+    {"split", "FILE JERSEY DISTANCE=SECONDS ...", 3, 7, "date clock keep-odd",
      "add timed sprints, such as 20=3.1, distances in --units", bw_team_edit_splits},
-    {"game", "FILE DAY OPPONENT", 3, 3, "field", "put a game in, and say its number",
+    {"game", "FILE DAY OPPONENT", 3, 3, "field keep-odd", "put a game in, and say its number",
      bw_team_edit_game},
     {"scheme", "FILE [SCHEME]", 1, 2, "note revision",
      "save a scheme as a new revision; without one, list them, or write out --revision N",
@@ -73,7 +75,7 @@ static const bw_action actions[] = {
     {"feedback", "FILE", 1, 1, "apply",
      "what the log says of the level's own figures, before and after; --apply on keeps it",
      bw_team_give_feedback},
-    {"import", "FILE SHEET", 2, 2, "sheet", "take in a CSV sheet: all its rows or none",
+    {"import", "FILE SHEET", 2, 2, "sheet keep-odd", "take in a CSV sheet: all its rows or none",
      bw_team_import_sheet},
     {"export", "FILE", 1, 1, "sheet", "write a CSV sheet", bw_team_export_sheet},
     {"backup", "FILE COPY", 2, 2, "force", "make a whole copy, even while the file is in use",

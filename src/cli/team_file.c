@@ -99,17 +99,14 @@ int bw_tell_facts(const bw_args *args, const bw_fact *facts, int count) {
     return bw_out_close(&out, BW_EXIT_OK);
 }
 
-static void json_faults(bw_json *json, const bw_import *done) {
-    bw_json_key(json, "faults");
+static void json_places(bw_json *json, const char *key, const bw_error *list, int count) {
+    bw_json_key(json, key);
     bw_json_open(json, '[');
-    for (int i = 0; i < done->fault_count; i++) {
+    for (int i = 0; i < count; i++) {
         bw_json_open(json, '{');
-        bw_json_key(json, "line");
-        bw_json_number(json, done->faults[i].line);
-        bw_json_key(json, "column");
-        bw_json_number(json, done->faults[i].column);
-        bw_json_key(json, "message");
-        bw_json_text(json, done->faults[i].message);
+        bw_json_put_number(json, "line", list[i].line);
+        bw_json_put_number(json, "column", list[i].column);
+        bw_json_put_text(json, "message", list[i].message);
         bw_json_close(json, '}');
     }
     bw_json_close(json, ']');
@@ -121,13 +118,13 @@ static int json_import(const bw_args *args, const bw_import *done, int code) {
     if (!bw_out_open(args, &out)) return BW_EXIT_FILE;
     bw_json json = {.stream = out.stream};
     bw_json_open(&json, '{');
-    bw_json_key(&json, "rows");
-    bw_json_number(&json, done->rows);
-    bw_json_key(&json, "added");
-    bw_json_number(&json, done->fault_count ? 0 : done->added);
-    bw_json_key(&json, "known");
-    bw_json_number(&json, done->fault_count ? 0 : done->known);
-    json_faults(&json, done);
+    const bool taken = done->fault_count == 0;
+    bw_json_put_number(&json, "rows", done->rows);
+    bw_json_put_number(&json, "added", taken ? done->added : 0);
+    bw_json_put_number(&json, "changed", taken ? done->changed : 0);
+    bw_json_put_number(&json, "unchanged", taken ? done->known : 0);
+    json_places(&json, "faults", done->faults, done->fault_count);
+    json_places(&json, "notes", done->notes, taken ? done->note_count : 0);
     bw_json_close(&json, '}');
     bw_json_end(&json);
     return bw_out_close(&out, code);
@@ -141,6 +138,14 @@ static int said_faults(const char *path, const bw_import *done) {
     return BW_EXIT_WRONG;
 }
 
+static void say_taken(const char *path, bw_csv_sheet sheet, const bw_import *done) {
+    for (int i = 0; i < done->note_count; i++)
+        bw_say("%s:%d: %s.", path, done->notes[i].line, done->notes[i].message);
+    if (done->notes_left > 0) bw_say("%s: and %d more like these.", path, done->notes_left);
+    bw_say("%s: %d row%s of %s: %d added, %d changed, %d unchanged.", path, done->rows,
+           done->rows == 1 ? "" : "s", bw_sheet_id(sheet), done->added, done->changed, done->known);
+}
+
 int bw_import_sheet(const bw_args *args, bw_team *team, bw_csv_sheet sheet, const char *path) {
     size_t length;
     char *text = read_sheet(path, &length);
@@ -150,7 +155,8 @@ int bw_import_sheet(const bw_args *args, bw_team *team, bw_csv_sheet sheet, cons
     }
     bw_import done;
     bw_error error;
-    const bw_status status = bw_team_import(team, sheet, text, length, &done, &error);
+    const bw_import_how how = {.now = bw_now(), .keep_odd = bw_option_given(args, "keep-odd")};
+    const bw_status status = bw_team_import(team, sheet, text, length, how, &done, &error);
     free(text);
     if (done.fault_count > 0) {
         bw_team_close(team);
@@ -158,8 +164,7 @@ int bw_import_sheet(const bw_args *args, bw_team *team, bw_csv_sheet sheet, cons
     }
     if (status != BW_OK) return bw_team_refusal(team, path, &error);
     bw_team_close(team);
-    bw_say("%s: %d row%s of %s: %d taken, %d known already.", path, done.rows,
-           done.rows == 1 ? "" : "s", bw_sheet_id(sheet), done.added, done.known);
+    say_taken(path, sheet, &done);
     return json_import(args, &done, BW_EXIT_OK);
 }
 

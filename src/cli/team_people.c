@@ -1,5 +1,6 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 /// team player, split, game, import, export: who plays, how fast, and when.
+#include "cli/care.h"
 #include "cli/out.h"
 #include "cli/say.h"
 #include "cli/team_file.h"
@@ -85,6 +86,40 @@ static int print_player(const bw_args *args, const bw_player *p) {
     return bw_out_close(&out, BW_EXIT_OK);
 }
 
+/// What the file knows; NULL after saying why not.
+static bw_known *load_known(const bw_args *args, bw_team *team) {
+    bw_known *known;
+    bw_error error;
+    if (bw_known_load(team, bw_now(), &known, &error) != BW_OK)
+        bw_say_refusal(args->operands[0], &error);
+    return known;
+}
+
+/// Whether something odd that was not odd in him before stops the change (said).
+static bool player_stops(const bw_args *args, bw_team *team, const bw_player *before,
+                         const bw_player *p) {
+    bw_odd odd, old;
+    bw_known *known = load_known(args, team);
+    if (!known) return true;
+    const bool is = bw_odd_player(known, p, &odd);
+    const bool was = bw_odd_player(known, before, &old) && strcmp(old.message, odd.message) == 0;
+    bw_known_drop(known);
+    return is && !was && !bw_keep_odd(args, &odd);
+}
+
+/// Puts the player with p->jersey in, or changes him; *p is he as he is then.
+static int change_player(const bw_args *args, bw_team *team, bw_player *p) {
+    bw_error error;
+    bw_player before = {.jersey = p->jersey};
+    bw_status status = bw_team_player(team, before.jersey, &before, &error);
+    *p = before;
+    if (status == BW_NOT_FOUND) status = BW_OK;
+    if (status == BW_OK && !take_changes(args, p)) return BW_EXIT_USAGE;
+    if (status == BW_OK) status = bw_team_put_player(team, p, &error);
+    if (status != BW_OK) return bw_say_refusal(args->operands[0], &error);
+    return player_stops(args, team, &before, p) ? BW_EXIT_WRONG : BW_EXIT_OK;
+}
+
 int bw_team_edit_player(const bw_args *args) {
     int jersey;
     bw_team *team;
@@ -93,22 +128,23 @@ int bw_team_edit_player(const bw_args *args) {
         return BW_EXIT_USAGE;
     const bool change = bw_option_given(args, "initials") || bw_option_given(args, "name") ||
                         bw_option_given(args, "spots") || bw_option_given(args, "fixed");
-    const int code = bw_open_team(args, change ? BW_TEAM_WRITE : BW_TEAM_READ, &team);
+    int code = bw_open_team(args, change ? BW_TEAM_WRITE : BW_TEAM_READ, &team);
     if (code != BW_EXIT_OK) return code;
     bw_player p;
-    bw_status status = bw_team_player(team, jersey, &p, &error);
-    if (change && status == BW_NOT_FOUND) {
-        p = (bw_player){.jersey = jersey};
-        status = BW_OK;
-    }
-    if (status == BW_OK && change && !take_changes(args, &p)) {
+    if (!change) {
+        const bw_status status = bw_team_player(team, jersey, &p, &error);
+        if (status != BW_OK) return bw_team_refusal(team, args->operands[0], &error);
         bw_team_close(team);
-        return BW_EXIT_USAGE;
+        return print_player(args, &p);
     }
-    if (status == BW_OK && change) status = bw_team_put_player(team, &p, &error);
-    if (status != BW_OK) return bw_team_refusal(team, args->operands[0], &error);
+    p.jersey = jersey;
+    if (bw_team_begin(team, &error) != BW_OK)
+        return bw_team_refusal(team, args->operands[0], &error);
+    code = change_player(args, team, &p);
+    const bw_status status = bw_team_end(team, code == BW_EXIT_OK ? BW_OK : BW_BAD_INPUT, &error);
+    if (code == BW_EXIT_OK && status != BW_OK) code = bw_say_refusal(args->operands[0], &error);
     bw_team_close(team);
-    return print_player(args, &p);
+    return code == BW_EXIT_OK ? print_player(args, &p) : code;
 }
 
 /// "20=3.1" in the people's unit.
@@ -121,6 +157,18 @@ static bool take_split(const bw_args *args, int operand, bw_timed_split *s) {
     }
     bw_usage(args->verb, "a sprint is DISTANCE=SECONDS such as 20=3.1, not \"%s\".", text);
     return false;
+}
+
+static bool splits_stop(const bw_args *args, bw_team *team, const bw_timed_split *splits,
+                        int count) {
+    bw_odd odd;
+    bool stop = false;
+    bw_known *known = load_known(args, team);
+    if (!known) return true;
+    for (int i = 0; i < count && !stop; i++)
+        stop = bw_odd_split(known, &splits[i], &odd) && !bw_keep_odd(args, &odd);
+    bw_known_drop(known);
+    return stop;
 }
 
 int bw_team_edit_splits(const bw_args *args) {
@@ -140,6 +188,10 @@ int bw_team_edit_splits(const bw_args *args) {
     bw_error error;
     const int code = bw_open_team(args, BW_TEAM_WRITE, &team);
     if (code != BW_EXIT_OK) return code;
+    if (splits_stop(args, team, splits, count)) {
+        bw_team_close(team);
+        return BW_EXIT_WRONG;
+    }
     if (bw_team_add_splits(team, splits, count, &added, &error) != BW_OK)
         return bw_team_refusal(team, args->operands[0], &error);
     bw_team_close(team);
@@ -147,6 +199,15 @@ int bw_team_edit_splits(const bw_args *args) {
            count - added);
     const bw_fact facts[] = {{"added", added, NULL}, {"known", count - added, NULL}};
     return bw_tell_facts(args, facts, BW_COUNT(facts));
+}
+
+static bool game_stops(const bw_args *args, bw_team *team, const bw_game *game) {
+    bw_odd odd;
+    bw_known *known = load_known(args, team);
+    if (!known) return true;
+    const bool is = bw_odd_game(known, game, &odd);
+    bw_known_drop(known);
+    return is && !bw_keep_odd(args, &odd);
 }
 
 int bw_team_edit_game(const bw_args *args) {
@@ -161,9 +222,15 @@ int bw_team_edit_game(const bw_args *args) {
     if (!take_text(args, "field", game.field, sizeof game.field)) return BW_EXIT_USAGE;
     const int code = bw_open_team(args, BW_TEAM_WRITE, &team);
     if (code != BW_EXIT_OK) return code;
+    if (game_stops(args, team, &game)) {
+        bw_team_close(team);
+        return BW_EXIT_WRONG;
+    }
     if (bw_team_put_game(team, &game, &error) != BW_OK)
         return bw_team_refusal(team, args->operands[0], &error);
     bw_team_close(team);
+    bw_say("Game %lld %s: %s, against %s.", (long long)game.id,
+           game.fresh ? "is new" : "was known already", game.date, game.opponent);
     bw_out out;
     if (!bw_out_open(args, &out)) return BW_EXIT_FILE;
     fprintf(out.stream, bw_option_given(args, "json") ? "{\"game\":%lld}\n" : "%lld\n",

@@ -39,12 +39,16 @@ void bw_json_player(bw_json *json, const bw_player *p) {
     bw_json_close(json, '}');
 }
 
-void bw_json_entry(bw_json *json, const bw_entry *e, bw_units units) {
+void bw_json_entry(bw_json *json, const bw_entry *e, const bw_game *game, bw_units units) {
     const double per = units == BW_METRES ? 1 : BW_METRES_PER_YARD;
     bw_json_open(json, '{');
     number_member(json, "number", true, (double)e->order);
     text_member(json, "id", e->client);
     number_member(json, "game", e->game > 0, (double)e->game);
+    if (game && game->id > 0) {
+        text_member(json, "date", game->date);
+        text_member(json, "opponent", game->opponent);
+    }
     bw_json_time(json, "time", e->time);
     number_member(json, "offence", true, e->offence);
     number_member(json, "defence", true, e->defence);

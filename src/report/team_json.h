@@ -6,12 +6,14 @@
 #include "core/entry.h"
 #include "core/scheme.h"
 #include "report/json_out.h"
+#include "team/games.h"
 #include "team/roster.h"
 
 void bw_json_player(bw_json *json, const bw_player *player);
 
 /// A break, its places in this unit and named for it; times as ISO 8601; what is not known is left out.
-void bw_json_entry(bw_json *json, const bw_entry *entry, bw_units units);
+/// `game` adds the day and the opponent; NULL or id 0: not wanted.
+void bw_json_entry(bw_json *json, const bw_entry *entry, const bw_game *game, bw_units units);
 
 /// A moment in UTC; nothing when it is 0.
 void bw_json_time(bw_json *json, const char *key, int64_t time);

@@ -30,7 +30,7 @@ bw_reply bw_on_entries(bw_site *site, bw_ask *ask) {
         bw_json_key(&out.json, "entries");
         bw_json_open(&out.json, '[');
         for (int i = 0; i < count; i++)
-            bw_json_entry(&out.json, &list[i], BW_METRES);
+            bw_json_entry(&out.json, &list[i], NULL, BW_METRES);
         bw_json_close(&out.json, ']');
         answer = bw_reply_json_end(&out, 200);
     }

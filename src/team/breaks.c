@@ -147,10 +147,11 @@ bw_status bw_team_entries(bw_team *team, const bw_entry_filter *filter, bw_entry
     bw_sql q = bw_sql_of(team, "SELECT id, client, game, time, offence, defence, outcome, seconds,"
                                " passes, shot_x, shot_y, stage, revision, note FROM entry"
                                " WHERE (?1 = 0 OR game = ?1) AND (?2 = 0 OR revision = ?2)"
-                               " AND (?3 = 0 OR id = ?3) ORDER BY id");
+                               " AND id BETWEEN ?3 AND ?4 ORDER BY id");
     bw_sql_int(&q, filter->game);
     bw_sql_int(&q, filter->revision);
-    bw_sql_int(&q, filter->order);
+    bw_sql_int(&q, filter->order); // a range: one break is then found without looking at all
+    bw_sql_int(&q, filter->order ? filter->order : INT64_MAX);
     while (bw_sql_row(&q) && bw_sql_grow(&q, (void **)list, *count, sizeof **list))
         read_entry(&q, &(*list)[(*count)++]);
     bw_status status = bw_sql_end_list(&q, (void **)list, count, error);

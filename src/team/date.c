@@ -45,6 +45,11 @@ bool bw_date_good(const char *text) {
     return read_day(&text) >= 0 && *text == '\0';
 }
 
+int64_t bw_date_days(const char *text) {
+    const int64_t days = read_day(&text);
+    return *text == '\0' ? days : -1;
+}
+
 static void put_padded(bw_text *out, int value, int digits) {
     for (int unit = digits == 4 ? 1000 : 10; unit > 0; unit /= 10)
         bw_put_char(out, (char)('0' + value / unit % 10));

@@ -12,6 +12,9 @@ enum { BW_DATE_SIZE = 11 }; ///< "2026-04-11" and the terminator
 /// A day that exists, written so.
 bool bw_date_good(const char *text);
 
+/// Days from 1970-01-01 to it; -1 when it is no such day.
+int64_t bw_date_days(const char *text);
+
 /// Appends "2026-04-11T18:05:00Z" for seconds since 1970; nothing for a time before that or beyond 9999.
 void bw_put_time(bw_text *out, int64_t seconds);
 

@@ -8,6 +8,9 @@ static const char *fault(const bw_game *g) {
     if (g->opponent[0] == '\0') return "a game has an opponent";
     if (!bw_text_plain(g->opponent) || !bw_text_plain(g->field))
         return "opponent and field are each one line of UTF-8 text";
+    if (bw_text_hidden(g->opponent) || bw_text_hidden(g->field))
+        return "opponent and field hold no invisible characters that turn or hide letters; type "
+               "them anew";
     return NULL;
 }
 
@@ -32,7 +35,8 @@ static bw_status set_field(bw_team *team, const bw_game *g, bw_error *error) {
 static bw_status put(bw_team *team, bw_game *g, bw_error *error) {
     const bw_status found = find(team, g, error);
     if (found != BW_OK) return found;
-    if (g->id != 0) return g->field[0] ? set_field(team, g, error) : BW_OK;
+    g->fresh = g->id == 0;
+    if (!g->fresh) return g->field[0] ? set_field(team, g, error) : BW_OK;
     bw_sql q = bw_sql_of(team, "INSERT INTO game (date, opponent, field) VALUES (?, ?, ?)");
     bw_sql_text(&q, g->date);
     bw_sql_text(&q, g->opponent);

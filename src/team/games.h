@@ -12,9 +12,10 @@ typedef struct bw_game {
     char date[BW_DATE_SIZE];
     char opponent[BW_NAME_SIZE];
     char field[BW_NAME_SIZE]; ///< where it was played, in the coach's words; may be empty
+    bool fresh;               ///< bw_team_put_game() put it in: it was not there before
 } bw_game;
 
-/// Puts a game in, or finds the one of this day against this opponent; fills game->id. A field that is
+/// Puts a game in, or finds the one of this day against this opponent; fills id and fresh. A field that is
 /// given replaces the one that was known.
 bw_status bw_team_put_game(bw_team *team, bw_game *game, bw_error *error);
 

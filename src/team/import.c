@@ -21,7 +21,10 @@ const char *bw_sheet_id(int sheet) {
 typedef struct job {
     bw_team *team;
     const bw_sheet_kind *kind;
+    bw_import_how how;
+    bw_known *known;
     int where[BW_CSV_COLUMNS]; ///< cell of each column of the sheet
+    int columns;               ///< the header names
     bw_import *done;
     bw_error *error;
     bw_csv csv;
@@ -67,6 +70,9 @@ static void unknown_column(job *j, int cell) {
 static void read_header(job *j) {
     for (int c = 0; c < j->kind->count; c++)
         j->where[c] = -1;
+    while (j->row.count > 1 && j->row.cell[j->row.count - 1][0] == '\0')
+        j->row.count--; // a separator at the end of the line
+    j->columns = j->row.count;
     for (int cell = 0; cell < j->row.count; cell++) {
         const int column = column_named(j->kind, j->row.cell[cell]);
         if (column < 0)
@@ -87,15 +93,40 @@ static void read_header(job *j) {
     }
 }
 
+/// Cells beyond the header's belong to no column: what stands in them would be lost. Empty ones, which some
+/// spreadsheets write, are nothing.
+static void extra_cell(const job *j, bw_error *fault) {
+    for (int cell = j->columns; cell < j->row.count; cell++) {
+        if (j->row.cell[cell][0] == '\0') continue;
+        *fault =
+            (bw_error){.status = BW_BAD_INPUT, .line = j->row.line, .column = j->row.column[cell]};
+        bw_text t = bw_text_in(fault->message, sizeof fault->message);
+        bw_put(&t, "\"");
+        bw_put(&t, j->row.cell[cell]);
+        bw_put(&t, "\" stands in no column: the first row names ");
+        bw_put_int(&t, j->columns);
+        bw_put(&t, ", and this row has more; a text with the separator in it stands in quotes");
+        return;
+    }
+}
+
 /// False when the team file itself failed.
 static bool read_row(job *j) {
     bw_error fault = {.status = BW_OK};
-    bw_cells cells = {j->kind->columns, &j->row, j->where, &fault};
+    bw_cells cells = {.columns = j->kind->columns,
+                      .row = &j->row,
+                      .where = j->where,
+                      .decimal_comma = j->csv.delimiter == ';',
+                      .keep_odd = j->how.keep_odd,
+                      .known = j->known,
+                      .done = j->done,
+                      .fault = &fault};
     *j->error = (bw_error){.status = BW_OK};
     for (int c = 0; c < j->kind->count; c++) {
         if (j->kind->columns[c].required && bw_cell(&cells, c)[0] == '\0')
             bw_cell_fault(&cells, c, "this cell is empty; every row needs it");
     }
+    if (fault.status == BW_OK) extra_cell(j, &fault);
     if (j->row.count > 0 && fault.status == BW_OK)
         j->kind->store(j->team, &cells, j->shared, j->done, j->error);
     if (fault.status != BW_OK) keep_fault(j->done, &fault);
@@ -124,18 +155,21 @@ static bw_status import_all(job *j) {
 }
 
 bw_status bw_team_import(bw_team *team, bw_csv_sheet sheet, const char *text, size_t length,
-                         bw_import *done, bw_error *error) {
+                         bw_import_how how, bw_import *done, bw_error *error) {
     *done = (bw_import){0};
     job *j = calloc(1, sizeof *j);
     if (!j) return bw_team_fail(error, BW_NO_ROOM, "there is not enough memory");
-    *j = (job){.team = team, .kind = kind_of(sheet), .done = done, .error = error};
+    *j = (job){.team = team, .kind = kind_of(sheet), .how = how, .done = done, .error = error};
     bw_status status = bw_csv_begin(&j->csv, text, length, error);
     if (status == BW_OK) status = bw_team_begin(team, error);
     if (status == BW_OK) {
-        status = bw_team_end(team, import_all(j), error);
+        status = bw_known_load(team, how.now, &j->known, error);
+        if (status == BW_OK) status = import_all(j);
+        status = bw_team_end(team, status, error);
         if (status != BW_OK && done->fault_count > 0)
             bw_team_fail(error, BW_BAD_INPUT, "nothing was imported");
     }
+    bw_known_drop(j->known);
     free(j);
     return status;
 }

@@ -7,6 +7,7 @@
 #include "core/base.h"
 #include "team/csv.h"
 #include "team/import.h"
+#include "team/odd.h"
 
 typedef struct bw_column {
     const char *name;
@@ -16,8 +17,12 @@ typedef struct bw_column {
 typedef struct bw_cells {
     const bw_column *columns;
     const bw_csv_row *row;
-    const int *where; ///< cell of each column, -1 when the file has it not
-    bw_error *fault;  ///< status BW_OK while the row is good
+    const int *where;   ///< cell of each column, -1 when the file has it not
+    bool decimal_comma; ///< "3,1" is a number
+    bool keep_odd;
+    bw_known *known; ///< what the row is held against
+    bw_import *done; ///< where notes go
+    bw_error *fault; ///< status BW_OK while the row is good
 } bw_cells;
 
 /// What a sheet is made of.
@@ -41,16 +46,22 @@ const char *bw_cell(const bw_cells *cells, int column);
 bool bw_cell_fault(bw_cells *cells, int column, const char *format, ...)
     __attribute__((format(printf, 3, 4)));
 
+/// Something odd in the row: noted and true when it is to be kept, otherwise the row is marked and false.
+bool bw_cell_odd(bw_cells *cells, int column, const bw_odd *odd);
+
+/// Notes something of a row that is taken, printf-style.
+void bw_cell_note(bw_cells *cells, const char *format, ...) __attribute__((format(printf, 2, 3)));
+
 /// A whole number from low to high into *out; an empty cell leaves it alone.
 bool bw_cell_int(bw_cells *cells, int column, int64_t low, int64_t high, int64_t *out);
 
-/// A decimal number such as 3.1 or -4; an empty cell leaves *out alone.
+/// A decimal number such as 3.1 or -4, or 3,1 where a sheet's cells are parted by semicolons; an empty cell leaves *out alone.
 bool bw_cell_real(bw_cells *cells, int column, double *out);
 
 /// A text that fits; whether it does.
 bool bw_cell_copy(bw_cells *cells, int column, char *to, size_t room);
 
-/// Words with blanks between: the next one from *at into `word`. False when there is none.
+/// Words with blanks or commas between: the next one from *at into `word`. False when there is none.
 bool bw_cell_word(const char **at, char *word, size_t room);
 
 #endif

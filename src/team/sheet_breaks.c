@@ -5,6 +5,7 @@
 #include "team/breaks.h"
 #include "team/games.h"
 #include "team/sheet.h"
+#include "team/sql.h"
 #include <string.h>
 
 enum {
@@ -59,6 +60,15 @@ static bool take_whole(bw_cells *cells, int column, int low, int high, int *out)
     return true;
 }
 
+/// In the file, less than none stands for "unknown": in a sheet it is a slip.
+static bool take_seconds(bw_cells *cells, bw_entry *e) {
+    if (!bw_cell_real(cells, SECONDS, &e->seconds)) return false;
+    const bool given = bw_cell(cells, SECONDS)[0] != '\0';
+    if (!given || (e->seconds >= 0 && e->seconds <= BW_MAX_BREAK_TIME)) return true;
+    return bw_cell_fault(cells, SECONDS, "a break lasts from 0 to %d seconds, not \"%s\"",
+                         BW_MAX_BREAK_TIME, bw_cell(cells, SECONDS));
+}
+
 static bool take_numbers(bw_cells *cells, bw_entry *e) {
     const char *time = bw_cell(cells, TIME), *outcome = bw_cell(cells, OUTCOME);
     if (time[0] && !bw_time_read(time, &e->time))
@@ -74,8 +84,7 @@ static bool take_numbers(bw_cells *cells, bw_entry *e) {
            take_whole(cells, DEFENCE, 2, BW_MAX_ATTACKERS, &e->defence) &&
            take_whole(cells, PASSES, 0, BW_MAX_PASSES, &e->passes) &&
            take_whole(cells, STAGE, 3, BW_MAX_SPOTS, &e->stage) &&
-           bw_cell_int(cells, REVISION, 1, INT32_MAX, &e->revision) &&
-           bw_cell_real(cells, SECONDS, &e->seconds) &&
+           bw_cell_int(cells, REVISION, 1, INT32_MAX, &e->revision) && take_seconds(cells, e) &&
            bw_cell_copy(cells, NOTE, e->note, BW_NOTE_SIZE);
 }
 
@@ -105,20 +114,56 @@ static bool take_out(bw_cells *cells, bw_entry *e) {
 }
 
 /// The game of this row, put into the file when it is new.
-static bool take_game(bw_team *team, bw_cells *cells, bw_entry *e, bw_error *error) {
-    bw_game game = {0};
+static bool take_game(bw_team *team, bw_cells *cells, bw_game *game, bw_error *error) {
+    bw_odd odd;
     if (!bw_cell(cells, DATE)[0] && !bw_cell(cells, OPPONENT)[0]) return true;
-    if (!bw_copy(game.date, sizeof game.date, bw_cell(cells, DATE)) || !bw_date_good(game.date))
+    if (!bw_copy(game->date, sizeof game->date, bw_cell(cells, DATE)) || !bw_date_good(game->date))
         return bw_cell_fault(cells, DATE, "a day is written like 2026-04-11, not \"%s\"",
                              bw_cell(cells, DATE));
     if (!bw_cell(cells, OPPONENT)[0])
         return bw_cell_fault(cells, OPPONENT, "a game has an opponent as well as a date");
-    if (!bw_cell_copy(cells, OPPONENT, game.opponent, sizeof game.opponent) ||
-        !bw_cell_copy(cells, FIELD, game.field, sizeof game.field))
+    if (!bw_cell_copy(cells, OPPONENT, game->opponent, sizeof game->opponent) ||
+        !bw_cell_copy(cells, FIELD, game->field, sizeof game->field))
         return false;
-    if (bw_team_put_game(team, &game, error) != BW_OK) return false;
-    e->game = game.id;
-    return true;
+    if (bw_odd_game(cells->known, game, &odd) &&
+        !bw_cell_odd(cells, odd.kind == BW_ODD_OPPONENT ? OPPONENT : DATE, &odd))
+        return false;
+    const bw_status status = bw_team_put_game(team, game, error);
+    if (status == BW_BAD_INPUT) {
+        bw_cell_fault(cells, OPPONENT, "%s", error->message);
+        error->status = BW_OK;
+    }
+    if (status != BW_OK) return false;
+    if (!game->fresh || bw_known_add_game(cells->known, game) == BW_OK) return true;
+    bw_team_fail(error, BW_NO_ROOM, "there is not enough memory");
+    return false;
+}
+
+static bool apart(double a, double b) {
+    const double off = a - b;
+    return off > 1e-3 || off < -1e-3; // a sheet has four decimals, of yards or of metres
+}
+
+/// Whether a row says something else than the log, in the columns the sheet has.
+static bool says_otherwise(const bw_cells *cells, const bw_entry *e, const bw_entry *kept) {
+    const int *where = cells->where;
+    const bool shot = where[X_YARDS] >= 0 || where[X_METRES] >= 0;
+    bw_entry is = *e;
+    if (where[DATE] < 0) is.game = kept->game;
+    if (where[TIME] < 0) is.time = kept->time;
+    if (where[PASSES] < 0) is.passes = kept->passes;
+    if (where[STAGE] < 0) is.stage = kept->stage;
+    if (where[REVISION] < 0) is.revision = kept->revision;
+    if (where[NOTE] < 0) bw_copy(is.note, sizeof is.note, kept->note);
+    if (where[SECONDS] < 0 || !apart(is.seconds, kept->seconds)) is.seconds = kept->seconds;
+    if (!shot) is.shot_known = kept->shot_known;
+    if (!shot || (!apart(is.shot.x, kept->shot.x) && !apart(is.shot.y, kept->shot.y)))
+        is.shot = kept->shot;
+    if (where[OUT] < 0) {
+        is.out_count = kept->out_count;
+        memcpy(is.out, kept->out, sizeof is.out);
+    }
+    return !bw_entry_same(&is, kept);
 }
 
 static bool refuse(bw_cells *cells, bw_status status, bw_error *error) {
@@ -130,18 +175,49 @@ static bool refuse(bw_cells *cells, bw_status status, bw_error *error) {
     return false;
 }
 
+static int odd_column(const bw_cells *cells, bw_odd_kind kind) {
+    switch (kind) {
+    case BW_ODD_STAGE: return STAGE;
+    case BW_ODD_SHOT: return bw_cell(cells, X_YARDS)[0] ? X_YARDS : X_METRES;
+    case BW_ODD_BREAK_AHEAD: return DATE;
+    default: return OUT;
+    }
+}
+
+/// A row whose id is in the log already leaves the log as it is; what it says otherwise is not lost in
+/// silence.
+static bool note_known(bw_team *team, bw_cells *cells, const bw_entry *e, bw_error *error) {
+    bw_entry kept;
+    if (e->order == 0) {
+        bw_cell_note(cells, "this break was removed from the log; it stays removed");
+        return true;
+    }
+    if (bw_team_entry(team, e->order, &kept, error) != BW_OK) return false;
+    if (!says_otherwise(cells, e, &kept)) return true;
+    bw_cell_note(cells,
+                 "break %lld is in the log and says something else; the log stays as it is, and "
+                 "`breakwater log FILE edit %lld` changes it",
+                 (long long)e->order, (long long)e->order);
+    return true;
+}
+
 static bool store(bw_team *team, bw_cells *cells, void *shared, bw_import *done, bw_error *error) {
     (void)shared;
     bw_entry e = bw_entry_default();
+    bw_game game = {0};
+    bw_odd odd;
     int added = 0;
     if (!take_id(cells, done->rows, &e) || !take_numbers(cells, &e) || !take_shot(cells, &e) ||
-        !take_out(cells, &e) || !take_game(team, cells, &e, error))
+        !take_out(cells, &e) || !take_game(team, cells, &game, error))
         return false;
+    e.game = game.id;
     const bw_status status = bw_team_add_entries(team, &e, 1, NULL, &added, error);
     if (status != BW_OK) return refuse(cells, status, error);
     done->added += added;
     done->known += added == 0;
-    return true;
+    if (added == 0) return note_known(team, cells, &e, error);
+    if (!bw_odd_entry(cells->known, &e, game.id ? &game : NULL, &odd)) return true;
+    return bw_cell_odd(cells, odd_column(cells, odd.kind), &odd);
 }
 
 const bw_sheet_kind bw_sheet_breaks = {"breaks", columns, COLUMNS, store};

@@ -68,10 +68,49 @@ static bool take(bw_cells *cells, bw_player *p) {
     return take_spots(cells, p);
 }
 
+static void put_spots(bw_text *out, const bw_player *p) {
+    if (p->spot_count == 0) bw_put(out, "none");
+    for (int i = 0; i < p->spot_count; i++) {
+        if (i > 0) bw_put_char(out, ' ');
+        bw_put(out, p->spots[i].spot);
+        if (p->spots[i].fixed) bw_put(out, " (fixed)");
+    }
+}
+
+static void put_text_change(bw_text *out, const char *what, const char *was, const char *is) {
+    if (strcmp(was, is) == 0) return;
+    bw_put(out, out->used > 0 ? ", " : "");
+    bw_put(out, what);
+    bw_put(out, " from ");
+    bw_put(out, was[0] ? was : "none");
+    bw_put(out, " to ");
+    bw_put(out, is[0] ? is : "none");
+}
+
+/// Added, changed (and what) or unchanged.
+static void count(bw_cells *cells, const bw_player *before, const bw_player *p, bw_import *done) {
+    char changes[BW_MESSAGE_SIZE], was[96], is[96];
+    bw_text t = bw_text_in(changes, sizeof changes);
+    if (!before) {
+        done->added++;
+        return;
+    }
+    bw_text spots_were = bw_text_in(was, sizeof was), spots_are = bw_text_in(is, sizeof is);
+    put_spots(&spots_were, before);
+    put_spots(&spots_are, p);
+    put_text_change(&t, "initials", before->initials, p->initials);
+    put_text_change(&t, "name", before->name, p->name);
+    put_text_change(&t, "spots", was, is);
+    done->changed += t.used > 0;
+    done->known += t.used == 0;
+    if (t.used > 0) bw_cell_note(cells, "number %d changes: %s", p->jersey, changes);
+}
+
 static bool store(bw_team *team, bw_cells *cells, void *shared, bw_import *done, bw_error *error) {
     bool *seen = shared; // by jersey
     int64_t jersey = 0;
     bw_player p = {0};
+    bw_odd odd, old;
     if (!bw_cell_int(cells, JERSEY, 0, BW_MAX_JERSEY, &jersey)) return false;
     if (seen[jersey])
         return bw_cell_fault(cells, JERSEY, "%d is there twice; one of them is another player",
@@ -80,14 +119,21 @@ static bool store(bw_team *team, bw_cells *cells, void *shared, bw_import *done,
     bw_status status = bw_team_player(team, (int)jersey, &p, error);
     if (status != BW_OK && status != BW_NOT_FOUND) return false;
     error->status = BW_OK;
+    const bool is_known = status == BW_OK;
     p.jersey = (int)jersey;
+    const bw_player before = p;
     if (!take(cells, &p)) return false;
+    // What was odd in him before is kept already.
+    if (bw_odd_player(cells->known, &p, &odd) &&
+        !(bw_odd_player(cells->known, &before, &old) && !strcmp(odd.message, old.message)) &&
+        !bw_cell_odd(cells, SPOTS, &odd))
+        return false;
     status = bw_team_put_player(team, &p, error);
     if (status == BW_BAD_INPUT) {
         bw_cell_fault(cells, p.name[0] ? NAME : JERSEY, "%s", error->message);
         error->status = BW_OK;
     }
-    done->added += status == BW_OK;
+    if (status == BW_OK) count(cells, is_known ? &before : NULL, &p, done);
     return status == BW_OK;
 }
 

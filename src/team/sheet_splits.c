@@ -43,6 +43,7 @@ static bool store(bw_team *team, bw_cells *cells, void *shared, bw_import *done,
     (void)shared;
     bw_timed_split split = {0};
     int added = 0;
+    bw_odd odd;
     if (!take(cells, &split)) return false;
     const bw_status status = bw_team_add_splits(team, &split, 1, &added, error);
     if (status == BW_NOT_FOUND) {
@@ -51,7 +52,8 @@ static bool store(bw_team *team, bw_cells *cells, void *shared, bw_import *done,
     }
     done->added += added;
     done->known += status == BW_OK && added == 0;
-    return status == BW_OK;
+    if (added == 0 || !bw_odd_split(cells->known, &split, &odd)) return status == BW_OK;
+    return bw_cell_odd(cells, odd.kind == BW_ODD_SPRINT_AHEAD ? DATE : SECONDS, &odd);
 }
 
 const bw_sheet_kind bw_sheet_splits = {"splits", columns, COLUMNS, store};

@@ -55,7 +55,7 @@ printf 'jersey,initials,spots\r\n12,A.B.,TL M\r\n7,=Z,\r\n' >"$scratch/roster.cs
 run 2 team import "$file" "$scratch/roster.csv"
 talks "say which sheet"
 run 0 team import "$file" "$scratch/roster.csv" --sheet roster --json
-talks "2 rows of roster: 2 taken"
+talks "2 rows of roster: 2 added, 0 changed, 0 unchanged"
 json 'j.rows === 2 && j.added === 2 && j.faults.length === 0'
 printf 'jersey,initials\n3,X\n12,Y,\n7000,Q\nx,\n' >"$scratch/bad.csv"
 run 1 team import "$file" "$scratch/bad.csv" --sheet roster --json
@@ -141,16 +141,82 @@ for words in "6x4 goal" "6v4 gaol" "3v5 goal" "7v4 goal" "6v4 goal --passes 99" 
     run 2 log "$file" add $words
 done
 run 1 log "$file" add 6v4 goal --game 7
-talks "does not have"
+talks "there is no game 7"
+# Game and day are told; a slip in an opponent makes no new game, and nothing odd is kept without a word.
+run 0 log "$file" list
+expect "2026-04-11, against Gullhaven Petrels (game 1)"
+run 1 log "$file" add 6v4 goal --against "Gulhaven Petrels"
+talks '"Gulhaven Petrels" is no opponent so far, but "Gullhaven Petrels" (game 1, 2026-04-11) is'
+talks "add --keep-odd to keep it as it is"
+silent
+run 1 team game "$file" 2026-04-12 "gullhaven petrels"
+run 1 log "$file" edit 2 --against "Gulhaven"
+run 0 team show "$file" --json
+json 'j.games.length === 1 && j.breaks === 2'
+cp "$file" "$scratch/odd.team"
+run 0 log "$scratch/odd.team" add 6v4 goal --against "Gulhaven Petrels" --keep-odd --json
+talks "Kept as it is:"
+talks "Game 2 is new: "
+json 'j.opponent === "Gulhaven Petrels" && j.date.length === 10 && j.game === 2'
+for words in "--out ZZ" "--out 88" "--shot 40,9" "--stage 6"; do
+    # shellcheck disable=SC2086
+    run 1 log "$scratch/odd.team" add 6v4 save $words
+    talks "Nothing was kept: put it right, or add --keep-odd"
+    # shellcheck disable=SC2086
+    run 0 log "$scratch/odd.team" add 6v4 save $words --keep-odd
+    talks "Kept as it is: "
+done
+run 1 team split "$scratch/odd.team" 12 20=0.9
+talks "faster than anybody has run"
+run 1 team split "$scratch/odd.team" 12 20=3.1 --date 2099-03-02
+talks "has not been run yet"
+run 0 team split "$scratch/odd.team" 12 20=0.9 --keep-odd
+run 1 team player "$scratch/odd.team" 12 --spots TL,ZZ
+talks 'no scheme in the file has a spot "ZZ"'
+run 0 team player "$scratch/odd.team" 12 --spots TL,ZZ --keep-odd
+run 0 team player "$scratch/odd.team" 12 --initials A.C.
+run 1 team player "$scratch/odd.team" 12 --initials "$(printf 'A\342\200\256B')"
+talks "no invisible characters"
+printf 'jersey;initials\r\n12;A.D.\r\n' >"$scratch/roster.csv"
+run 0 team import "$scratch/odd.team" "$scratch/roster.csv" --sheet roster --json
+talks "roster.csv:2: number 12 changes: initials from A.C. to A.D."
+json 'j.added === 0 && j.changed === 1 && j.unchanged === 0 && j.notes.length === 1'
+printf 'offence,defence,outcome,stage\n6,4,goal,6\n' >"$scratch/stage.csv"
+run 1 log "$scratch/odd.team" import "$scratch/stage.csv"
+talks "stage.csv:2:10: error: stage: the stage for 6 defenders was called with 4 in, on a 6v4"
+run 0 log "$scratch/odd.team" import "$scratch/stage.csv" --keep-odd
+talks "stage.csv:2: kept as it is: "
+
+# A file of the first build, with all of that in it: read, listed, put right and sent round as before.
+gzip -dc "$BW_ROOT/tests/golden/team/first-build.team.gz" >"$scratch/first.team"
+run 0 team check "$scratch/first.team"
+run 0 log "$scratch/first.team" list
+expect "2026-04-11, against Gullhaven Petrels (game 1)"
+expect "2026-04-12, against Gulhaven Petrels (game 2)"
+expect "2026-04-13, no game"
+run 0 log "$scratch/first.team" edit 1 --note "far out"
+run 0 log "$scratch/first.team" edit 2 --note "called early"
+run 1 log "$scratch/first.team" edit 3 --stage 3 --out YY
+run 0 team player "$scratch/first.team" 12 --fixed TL
+run 0 team legs "$scratch/first.team"
+expect "ZZ  is no spot of a stage"
+expect "the clock's start taken as usual"
+run 0 log "$scratch/first.team" export -o "$scratch/first.csv"
+run 0 log "$scratch/first.team" import "$scratch/first.csv"
+talks "0 added, 0 changed, 3 unchanged"
+run 0 team export "$scratch/first.team" --sheet splits -o "$scratch/first.csv"
+run 0 team import "$scratch/first.team" "$scratch/first.csv" --sheet splits
+talks "0 added, 0 changed, 6 unchanged"
+
 run 0 log "$file" export -o "$scratch/breaks.csv"
 run 0 log "$file" import "$scratch/breaks.csv"
-talks "0 taken, 2 known already"
+talks "0 added, 0 changed, 2 unchanged"
 run 0 log "$file" undo
 talks "Removed break 2"
 run 0 log "$file" add 5v4 forced --id phone-1
 talks "it stays removed"
 run 0 log "$file" import "$scratch/breaks.csv"
-talks "0 taken, 2 known already"
+talks "0 added, 0 changed, 2 unchanged"
 run 0 log "$file" list --json
 json 'j.breaks.length === 1'
 run 0 log "$file" remove 1

@@ -1,5 +1,5 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-/// Any bytes as a sheet: the first says which one. It is taken whole or refused with places and sentences;
+/// Any bytes as a sheet: the first says which one, and whether odd rows are kept. It is taken whole or refused with places and sentences;
 /// cells that were read go out and come back the same; the team file is as it was, for all is taken back.
 #define _XOPEN_SOURCE 700
 #include "core/text.h"
@@ -89,13 +89,17 @@ int LLVMFuzzerTestOneInput(const uint8_t *data, size_t size) {
     const char *text = (const char *)data + 1;
     read_rows(text, size - 1);
     must(bw_team_begin(team, &error) == BW_OK, "begun");
+    const bw_import_how how = {.now = 1795000000, .keep_odd = data[0] / BW_SHEET_COUNT % 2};
     const bw_status status = bw_team_import(team, (bw_csv_sheet)(data[0] % BW_SHEET_COUNT), text,
-                                            size - 1, &done, &error);
+                                            size - 1, how, &done, &error);
     must(status != BW_OK || done.fault_count == 0, "taken or refused");
     if (status != BW_OK) must(error.message[0] != '\0', "a refusal says why");
     for (int i = 0; i < done.fault_count; i++)
         fault_is_told(&done.faults[i]);
-    if (status == BW_OK) must(done.added + done.known == done.rows, "every row is counted");
+    for (int i = 0; i < done.note_count; i++)
+        fault_is_told(&done.notes[i]);
+    if (status == BW_OK)
+        must(done.added + done.changed + done.known == done.rows, "every row is counted");
     bw_team_end(team, BW_BAD_INPUT, &error);
     return 0;
 }

@@ -17,8 +17,10 @@
 static bw_import done;
 static bw_error error;
 
+static bw_import_how how;
+
 static bw_status import(bw_team *team, bw_csv_sheet sheet, const char *text) {
-    return bw_team_import(team, sheet, text, strlen(text), &done, &error);
+    return bw_team_import(team, sheet, text, strlen(text), how, &done, &error);
 }
 
 static char *export_to_text(bw_team *team, bw_csv_sheet sheet, bw_units units) {
@@ -102,8 +104,11 @@ static void breaks_go_round(void) {
     char *text = export_to_text(team, BW_SHEET_BREAKS, BW_METRES);
     CHECK_INT(import(team, BW_SHEET_BREAKS, text), BW_OK);
     CHECK(done.added == 0 && done.known == MANY);
+    how.keep_odd = true; // stages at random
     CHECK_INT(import(other, BW_SHEET_BREAKS, text), BW_OK);
+    how.keep_odd = false;
     CHECK(done.added == MANY && done.known == 0);
+    CHECK(done.note_count == BW_MAX_FAULTS && done.notes_left > 0);
     bw_entry *list;
     CHECK_INT(bw_team_entries(other, NULL, &list, &count, &error), BW_OK);
     CHECK_INT(count, MANY);
@@ -149,6 +154,122 @@ static void faulty(bw_team *team, bw_csv_sheet sheet, const char *text, int line
     CHECK(strstr(done.faults[0].message, words) != NULL);
     if (!strstr(done.faults[0].message, words))
         fprintf(stderr, "said \"%s\"\n", done.faults[0].message);
+}
+
+static void what_changes_is_told(void) {
+    bw_team *team = open_fresh("changes.team");
+    CHECK_INT(import(team, BW_SHEET_ROSTER, roster), BW_OK);
+    CHECK(done.added == 3 && done.changed == 0 && done.known == 0);
+    CHECK_INT(
+        import(team, BW_SHEET_ROSTER, "jersey,initials,spots,fixed\n3,A.C.,TL M,\n12,,,\n8,,,\n"),
+        BW_OK);
+    CHECK(done.added == 1 && done.changed == 1 && done.known == 1);
+    CHECK_INT(done.note_count, 1);
+    CHECK_INT(done.notes[0].line, 2);
+    CHECK_TEXT(done.notes[0].message,
+               "number 3 changes: initials from A.B. to A.C., spots from TL (fixed) TR to TL M");
+    CHECK_INT(import(team, BW_SHEET_BREAKS, "id,offence,defence,outcome\nx,6,4,goal\n"), BW_OK);
+    CHECK_INT(import(team, BW_SHEET_BREAKS, "id,offence,defence,outcome\nx,6,4,save\n"), BW_OK);
+    CHECK(done.known == 1 && done.note_count == 1);
+    CHECK(strstr(done.notes[0].message, "break 1 is in the log and says something else") != NULL);
+    CHECK_INT(import(team, BW_SHEET_BREAKS, "id,offence,defence,outcome\nx,6,4,goal\n"), BW_OK);
+    CHECK(done.known == 1 && done.note_count == 0);
+    bw_team_close(team);
+}
+
+/// What European spreadsheets write: semicolons, and commas in numbers. Tabs too.
+static void semicolons_and_tabs_are_read(void) {
+    bw_team *team = open_fresh("semicolons.team");
+    CHECK_INT(import(team, BW_SHEET_ROSTER, "jersey;initials;spots\r\n3;\"A;B\";TL,TR\r\n12;;\r\n"),
+              BW_OK);
+    bw_player p;
+    CHECK_INT(bw_team_player(team, 3, &p, &error), BW_OK);
+    CHECK_TEXT(p.initials, "A;B");
+    CHECK_INT(p.spot_count, 2);
+    CHECK_INT(
+        import(
+            team, BW_SHEET_SPLITS,
+            "\xef\xbb\xbfjersey;date;distance_m;seconds;clock;\n3;2026-03-02;18,288;3,15;gate;\n"),
+        BW_OK);
+    CHECK_INT(import(team, BW_SHEET_SPLITS,
+                     "jersey\tdate\tdistance_m\tseconds\tclock\n3\t2026-03-02\t18.288\t3.15\tgate\n"
+                     "12\t2026-03-02\t18.288\t3.15\tgate\n"),
+              BW_OK);
+    CHECK(done.added == 1 && done.known == 1);
+    char *text = export_to_text(team, BW_SHEET_ROSTER, BW_YARDS);
+    CHECK(strstr(text, "3,\"A;B\",TL TR,") != NULL);
+    CHECK_INT(import(team, BW_SHEET_ROSTER, text), BW_OK);
+    CHECK_INT(done.known, 2);
+    free(text);
+    faulty(team, BW_SHEET_SPLITS,
+           "jersey,date,distance_m,seconds,clock\n3,2026-03-02,20,\"3,1\",gate\n", 2, 17,
+           "a number such as 3.1, not \"3,1\"");
+    faulty(team, BW_SHEET_SPLITS,
+           "jersey;date;distance_m;seconds;clock\n3;2026-03-02;20;3,1,4;gate\n", 2, 17,
+           "a number such as 3,1, not");
+    bw_team_close(team);
+}
+
+/// Nothing that stands in a sheet is lost without a word.
+static void nothing_is_lost_in_silence(void) {
+    bw_team *team = open_fresh("lost.team");
+    faulty(team, BW_SHEET_ROSTER, "jersey,initials\n3,AB,TL\n", 2, 6, "\"TL\" stands in no column");
+    faulty(team, BW_SHEET_ROSTER, "jersey,initials,,\n3,AB,TL\n", 2, 6, "names 2");
+    CHECK_INT(import(team, BW_SHEET_ROSTER, "jersey,initials\n3,AB,,\n"), BW_OK);
+    faulty(team, BW_SHEET_BREAKS, "offence,defence,outcome,seconds\n6,4,goal,-3\n", 2, 10,
+           "a break lasts from 0 to 120 seconds, not \"-3\"");
+    faulty(team, BW_SHEET_BREAKS, "offence,defence,outcome,seconds\n6,4,goal,121\n", 2, 10,
+           "from 0 to 120 seconds");
+    bw_team_close(team);
+}
+
+static void hidden_characters_are_refused(void) {
+    bw_team *team = open_fresh("hidden.team");
+    faulty(team, BW_SHEET_ROSTER,
+           "jersey,initials\n3,A\xe2\x80\xae"
+           "B\n",
+           2, 1, "no invisible characters");
+    faulty(team, BW_SHEET_BREAKS,
+           "offence,defence,outcome,date,opponent\n6,4,goal,2026-04-11,G\xe2\x80\x8bulls\n", 2, 21,
+           "no invisible characters");
+    CHECK_INT(bw_team_set(team, "team",
+                          "T\xe2\x81\xa6"
+                          "erns",
+                          &error),
+              BW_BAD_INPUT);
+    bw_team_close(team);
+}
+
+/// Odd rows are refused at their cell, or kept and noted; what is in the file is not asked about again.
+static void odd_rows_are_refused_or_noted(void) {
+    static const char sprints[] =
+        "jersey,date,distance_yd,seconds,clock\n3,2026-03-02,20,0.9,signal\n";
+    static const char ahead[] =
+        "jersey,date,distance_yd,seconds,clock\n3,2036-03-02,20,3.1,signal\n";
+    static const char stage[] = "offence,defence,outcome,stage\n6,4,goal,6\n";
+    static const char near[] =
+        "offence,defence,outcome,date,opponent\n6,4,goal,2026-04-11,Gullhaven Petrels\n"
+        "6,4,goal,2026-04-12,Gulhaven Petrels\n";
+    bw_team *team = open_fresh("odd-rows.team");
+    CHECK_INT(import(team, BW_SHEET_ROSTER, roster), BW_OK);
+    how.now = 1795000000; // November 2026
+    faulty(team, BW_SHEET_SPLITS, sprints, 2, 17, "faster than anybody has run");
+    faulty(team, BW_SHEET_SPLITS, ahead, 2, 3, "has not been run yet");
+    faulty(team, BW_SHEET_BREAKS, stage, 2, 10, "the stage for 6 defenders was called with 4 in");
+    faulty(team, BW_SHEET_BREAKS, near, 3, 21, "--keep-odd");
+    how.keep_odd = true;
+    CHECK_INT(import(team, BW_SHEET_SPLITS, sprints), BW_OK);
+    CHECK(done.added == 1 && done.note_count == 1);
+    CHECK_INT(import(team, BW_SHEET_BREAKS, near), BW_OK);
+    CHECK(done.added == 2 && done.note_count == 1);
+    how.keep_odd = false;
+    CHECK_INT(import(team, BW_SHEET_SPLITS, sprints), BW_OK);
+    CHECK_INT(import(team, BW_SHEET_BREAKS, near), BW_OK);
+    CHECK(done.known == 2 && done.note_count == 0);
+    how.now = 1000; // a clock that was never set knows of no day ahead
+    CHECK_INT(import(team, BW_SHEET_SPLITS, ahead), BW_OK);
+    how.now = 0;
+    bw_team_close(team);
 }
 
 static void faults_are_told_one_by_one(void) {
@@ -249,6 +370,11 @@ int main(int argc, char **argv) {
     RUN(splits_go_round_in_both_units);
     RUN(breaks_go_round);
     RUN(rows_without_ids_are_the_same_breaks_twice);
+    RUN(what_changes_is_told);
+    RUN(semicolons_and_tabs_are_read);
+    RUN(nothing_is_lost_in_silence);
+    RUN(hidden_characters_are_refused);
+    RUN(odd_rows_are_refused_or_noted);
     RUN(faults_are_told_one_by_one);
     RUN(one_bad_row_keeps_all_out);
     RUN(much_is_kept);
