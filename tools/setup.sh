@@ -9,7 +9,7 @@ set -eu
 build="gcc=gcc libc6-dev cmake=cmake ninja-build=ninja pkgconf=pkg-config
     libcairo2-dev libpango1.0-dev libfontconfig-dev libfreetype-dev libjansson-dev
     libavcodec-dev libavformat-dev libavutil-dev libswscale-dev libsqlite3-dev libmicrohttpd-dev
-    libqrencode-dev libnlopt-dev libgsl-dev clang-14=clang-14 lld-14=wasm-ld-14 nodejs=node npm=npm"
+    libqrencode-dev libutf8proc-dev libnlopt-dev libgsl-dev clang-14=clang-14 lld-14=wasm-ld-14 nodejs=node npm=npm"
 check="clang-tidy-14=clang-tidy-14 clang-format-14=clang-format-14 libclang-rt-14-dev
     git=git chromium=chromium poppler-utils=pdftotext qpdf=qpdf sqlite3=sqlite3
     zsh=zsh fish=fish man-db=man bash-completion"

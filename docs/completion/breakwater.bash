@@ -109,6 +109,9 @@ _breakwater() {
         team:--by) words='margin worth' ;;
         team:--apply) words='on off' ;;
         team:--sheet) words='roster splits breaks' ;;
+        team:--seen) return ;;
+        team:--strike) return ;;
+        team:--leave) return ;;
         team:--output|team:-o) files=1 ;;
         team:--units) words='yd m' ;;
         log:--seconds) return ;;
@@ -157,7 +160,7 @@ _breakwater() {
                 tune) words='--stage --keep --within --spacing --mix --practice --tries --breaks --seed --team --resume --sheets --paper --json --output --units --no-color --help --version' ;;
                 teach) words='--only --spot --paper --theme --lines --card --large --gif --seed --json --output --units --no-color --help --version' ;;
                 rehearse) words='--stage --players --minutes --goals --numbers --plain --paper --theme --lines --format --dpi --json --output --units --no-color --help --version' ;;
-                team) words='--name --initials --spots --fixed --date --clock --field --note --revision --stage --by --apply --sheet --keep-odd --force --json --output --units --no-color --help --version' ;;
+                team) words='--name --initials --spots --fixed --date --clock --field --note --revision --stage --by --apply --sheet --keep-odd --list --seen --strike --leave --force --json --output --units --no-color --help --version' ;;
                 log) words='--seconds --passes --shot --out --stage --revision --game --against --date --time --note --id --keep-odd --last --json --output --units --no-color --help --version' ;;
                 review) words='--before --after --no-model --paper --theme --lines --format --dpi --json --output --units --no-color --help --version' ;;
                 board) words='--team --port --share --minutes --host --address --save --json --output --units --no-color --help --version' ;;

@@ -42,6 +42,14 @@ static const bw_option options[] = {
      .help = "Keep what the log says (on) for test --team, or take it out again (off)"},
     {.name = "sheet", .value = "SHEET", .choice = sheet_choice, .help = "Which sheet is meant"},
     {.name = "keep-odd", .help = bw_keep_odd_help},
+    {.name = "list", .help = "Only list the places that speak of the player; change nothing"},
+    {.name = "seen", .value = "CODE", .help = "The code of the list whose numbers are meant"},
+    {.name = "strike",
+     .value = "PLACES",
+     .help = "Places of the list that go, such as 1,3-5, or all; unsure ones not named stay"},
+    {.name = "leave",
+     .value = "PLACES",
+     .help = "Places of the list that stay, such as 2, or all; those not named go"},
     {.name = "force", .help = "Replace a file that is there already"},
 };
 
@@ -84,8 +92,8 @@ static const bw_action actions[] = {
      bw_team_put_back},
     {"check", "FILE", 1, 1, "", "look at every page and reference; bring an older file up to date",
      bw_team_check_file},
-    {"forget", "FILE JERSEY", 2, 2, "", "remove a player and all that is his, for good",
-     bw_team_forget_player},
+    {"forget", "FILE JERSEY", 2, 2, "name list seen strike leave",
+     "remove a player and all that is his, for good", bw_team_forget_player},
     {"scrub", "FILE", 1, 1, "", "write the file anew without traces of what was deleted",
      bw_team_scrub_file},
 };
@@ -96,14 +104,19 @@ const bw_command bw_command_team = {
     .least = 2,
     .most = 8,
     .summary = "keep the team file: roster, splits, games, schemes, copies of it",
-    .text = "One file holds a team: its schemes with every revision, the roster, timed sprints, "
-            "games, logged breaks and quiz results. It stays on this machine; nothing leaves it "
-            "unless you export it.\n\n"
-            "Players are jersey numbers, with initials if you want them. Full names are kept only "
-            "after: team set FILE full-names on. To forget a player removes him, his sprints and "
-            "his quiz results, his number from breaks and his full name from notes, and writes the "
-            "file anew; copies and exports made before still have him.\n\n"
-            "Back the file up with team backup, not by copying it while it is in use.",
+    .text =
+        "One file holds a team: its schemes with every revision, the roster, timed sprints, "
+        "games, logged breaks and quiz results. It stays on this machine; nothing leaves it "
+        "unless you export it.\n\n"
+        "Players are jersey numbers, with initials if you want them. Full names are kept only "
+        "after: team set FILE full-names on. To forget a player removes him, his sprints and "
+        "his quiz results, his number from breaks and his whole name from every text, and writes "
+        "the file anew. What may mean him and may not (a part of his name, his initials, #12) is "
+        "shown for you to decide, one by one; in a script, first --list, then --seen with --strike "
+        "or --leave. --name looks for a name that the roster does not have. Copies and exports "
+        "made "
+        "before still have him.\n\n"
+        "Back the file up with team backup, not by copying it while it is in use.",
     .examples = "breakwater team new terns.team --name \"Port Merrow Terns\" # an empty team file\n"
                 "breakwater team import terns.team roster.csv --sheet roster # everyone at once\n"
                 "breakwater team player terns.team 12 --initials A.B. --spots TL,M # one player\n"
@@ -111,6 +124,7 @@ const bw_command bw_command_team = {
                 "breakwater team scheme terns.team harbour.json --note \"wings higher\" # a new "
                 "revision\n"
                 "breakwater team backup terns.team terns-copy.team # a whole copy\n"
+                "breakwater team forget terns.team 12 --list # what speaks of him\n"
                 "breakwater team forget terns.team 12 # for good\n",
     .options = options,
     .option_count = BW_COUNT(options),

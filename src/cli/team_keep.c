@@ -1,11 +1,9 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-/// team new, set, backup, restore, check, forget, scrub: the file as a whole.
+/// team new, set, backup, restore, check: the file as a whole.
 #include "cli/out.h"
 #include "cli/say.h"
 #include "cli/team_file.h"
 #include "team/backup.h"
-#include "team/forget.h"
-#include "team/roster.h"
 #include "team/settings.h"
 #include <stdlib.h>
 #include <string.h>
@@ -95,50 +93,4 @@ int bw_team_check_file(const bw_args *args) {
     bw_team_close(team);
     bw_say("%s is sound.", args->operands[0]);
     return bw_tell_facts(args, &(bw_fact){"sound", 0, args->operands[0]}, 1);
-}
-
-static void say_forgotten(const bw_forgotten *what, int jersey) {
-    bw_say("Number %d is forgotten: %d sprint%s, %d quiz result%s, his number in %d break%s, his "
-           "name in %d note%s.",
-           jersey, what->splits, what->splits == 1 ? "" : "s", what->quizzes,
-           what->quizzes == 1 ? "" : "s", what->marks, what->marks == 1 ? "" : "s", what->notes,
-           what->notes == 1 ? "" : "s");
-    if (what->left > 0)
-        bw_say("%d note%s may still mean him (#%d, or his initials): look at breakwater log FILE "
-               "list.",
-               what->left, what->left == 1 ? "" : "s", jersey);
-    bw_say("Copies and exports made before still have him.");
-}
-
-int bw_team_forget_player(const bw_args *args) {
-    int jersey;
-    bw_team *team;
-    bw_error error;
-    bw_forgotten what;
-    if (!bw_operand_int(args, 1, "the jersey number", 0, BW_MAX_JERSEY, &jersey))
-        return BW_EXIT_USAGE;
-    const int code = bw_open_team(args, BW_TEAM_WRITE, &team);
-    if (code != BW_EXIT_OK) return code;
-    if (bw_team_forget(team, jersey, &what, &error) != BW_OK)
-        return bw_team_refusal(team, args->operands[0], &error);
-    bw_team_close(team);
-    say_forgotten(&what, jersey);
-    const bw_fact facts[] = {{"jersey", jersey, NULL},
-                             {"splits", what.splits, NULL},
-                             {"quiz_results", what.quizzes, NULL},
-                             {"breaks", what.marks, NULL},
-                             {"notes", what.notes, NULL},
-                             {"notes_left", what.left, NULL}};
-    return bw_tell_facts(args, facts, BW_COUNT(facts));
-}
-
-int bw_team_scrub_file(const bw_args *args) {
-    bw_team *team;
-    bw_error error;
-    const int code = bw_open_team(args, BW_TEAM_WRITE, &team);
-    if (code != BW_EXIT_OK) return code;
-    if (bw_team_scrub(team, &error) != BW_OK)
-        return bw_team_refusal(team, args->operands[0], &error);
-    bw_team_close(team);
-    return bw_tell_facts(args, &(bw_fact){"file", 0, args->operands[0]}, 1);
 }

@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "report/team_json.h"
 #include "team/date.h"
+#include <stdio.h>
 
 static void text_member(bw_json *json, const char *key, const char *text) {
     if (!text[0]) return;
@@ -68,4 +69,31 @@ void bw_json_entry(bw_json *json, const bw_entry *e, const bw_game *game, bw_uni
     number_member(json, "revision", e->revision > 0, (double)e->revision);
     text_member(json, "note", e->note);
     bw_json_close(json, '}');
+}
+
+static void place(bw_json *json, const bw_place *p) {
+    bw_json_put_text(json, "where", p->where);
+    bw_json_put_text(json, "before", p->before);
+    bw_json_put_text(json, "said", p->said);
+    bw_json_put_text(json, "after", p->after);
+    bw_json_put_text(json, "what", bw_mention_words(p->kind));
+    bw_json_put_bool(json, "sure", p->sure);
+    number_member(json, "first_revision", p->first > 0, (double)p->first);
+    number_member(json, "last_revision", p->first > 0, (double)p->last);
+}
+
+void bw_json_places(bw_json *json, const bw_places *places, const bool *strike) {
+    char seen[16];
+    snprintf(seen, sizeof seen, "%08x", places->seen);
+    bw_json_put_text(json, "seen", seen);
+    bw_json_key(json, "places");
+    bw_json_open(json, '[');
+    for (int i = 0; i < places->count; i++) {
+        bw_json_open(json, '{');
+        bw_json_put_number(json, "number", i + 1);
+        place(json, &places->list[i]);
+        if (strike) bw_json_put_bool(json, "struck", strike[i]);
+        bw_json_close(json, '}');
+    }
+    bw_json_close(json, ']');
 }

@@ -7,6 +7,7 @@
 #include "core/scheme.h"
 #include "report/json_out.h"
 #include "team/games.h"
+#include "team/places.h"
 #include "team/roster.h"
 
 void bw_json_player(bw_json *json, const bw_player *player);
@@ -14,6 +15,9 @@ void bw_json_player(bw_json *json, const bw_player *player);
 /// A break, its places in this unit and named for it; times as ISO 8601; what is not known is left out.
 /// `game` adds the day and the opponent; NULL or id 0: not wanted.
 void bw_json_entry(bw_json *json, const bw_entry *entry, const bw_game *game, bw_units units);
+
+/// "seen", and "places" that speak of a player; with `strike`, one for each, whether each was struck.
+void bw_json_places(bw_json *json, const bw_places *places, const bool *strike);
 
 /// A moment in UTC; nothing when it is 0.
 void bw_json_time(bw_json *json, const char *key, int64_t time);

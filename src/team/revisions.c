@@ -87,6 +87,38 @@ bw_status bw_team_save_scheme(bw_team *team, const bw_scheme *scheme, int64_t ti
     return status;
 }
 
+static bw_status put_document(bw_team *team, int64_t revision, const char *document,
+                              bw_error *error) {
+    char hash[BW_REVISION_HASH_SIZE];
+    hash_of(document, hash);
+    bw_sql q = bw_sql_of(team, "UPDATE revision SET hash = ?, document = ? WHERE id = ?");
+    bw_sql_text(&q, hash);
+    bw_sql_text(&q, document);
+    bw_sql_int(&q, revision);
+    bw_sql_again(&q);
+    return bw_sql_end(&q, error);
+}
+
+bw_status bw_team_rewrite(bw_team *team, int64_t revision, const bw_scheme *scheme,
+                          bw_error *error) {
+    char *document = malloc(BW_DOCUMENT_BYTES);
+    bw_scheme *again = malloc(sizeof *again);
+    bw_status status =
+        document && again ? BW_OK : bw_team_fail(error, BW_NO_ROOM, "there is not enough memory");
+    if (status == BW_OK) {
+        bw_text out = bw_text_in(document, BW_DOCUMENT_BYTES);
+        bw_scheme_write(scheme, &out);
+        if (out.full || bw_document_parse(document, out.used, again, error) != BW_OK)
+            status = bw_team_fail(error, BW_BAD_INPUT,
+                                  "revision %lld of the scheme cannot be kept in that form",
+                                  (long long)revision);
+    }
+    if (status == BW_OK) status = put_document(team, revision, document, error);
+    free(again);
+    free(document);
+    return status;
+}
+
 static void read_about(const bw_sql *q, bw_revision *r) {
     r->id = bw_sql_int_at(q, 0);
     bw_sql_text_at(q, 1, r->scheme, sizeof r->scheme);

@@ -31,4 +31,9 @@ bw_status bw_team_revisions(bw_team *team, bw_revision **list, int *count, bw_er
 bw_status bw_team_scheme(bw_team *team, int64_t revision, bw_scheme *scheme, bw_revision *about,
                          bw_error *error);
 
+/// Puts another document in place of a saved one, and its hash: for words that must go from the file for good
+/// (forget.h), nothing else. BW_BAD_INPUT when it would not be read back.
+bw_status bw_team_rewrite(bw_team *team, int64_t revision, const bw_scheme *scheme,
+                          bw_error *error);
+
 #endif

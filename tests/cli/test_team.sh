@@ -243,12 +243,12 @@ run 0 team set "$file" full-names on
 run 0 team player "$file" 61 --name "Zebediah Quill" --initials ZQ
 run 0 log "$file" add 6v4 goal --out 61 --note "zebediah quill late"
 run 0 team forget "$file" 61
-talks "Number 61 is forgotten: 0 sprints, 0 quiz results, his number in 1 break, his name in 1 note."
+talks "Number 61 is forgotten: 0 sprints, 0 quiz results, his number in 1 break; struck in 1 text."
 check "no byte of him is left" sh -c "! grep -aqi zebediah '$scratch'/terns.team*"
 run 1 team forget "$file" 61
 run 0 team player "$file" 62 --initials XX
 run 0 team forget "$file" 62 --json
-json 'j.jersey === 62 && j.splits === 0 && j.notes_left === 0'
+json 'j.jersey === 62 && j.splits === 0 && j.forgotten && j.places.length === 0'
 run 0 team check "$file" --json
 json 'j.sound.endsWith("terns.team")'
 run 1 team player "$file" 62 --initials "" --spots 7

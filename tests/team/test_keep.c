@@ -154,9 +154,9 @@ static void a_forgotten_player_is_gone(void) {
     CHECK(anywhere("Zebediah") && anywhere("QZX") && anywhere("ZEBCODE"));
 
     bw_forgotten what;
-    CHECK_INT(bw_team_forget(team, 61, &what, &error), BW_OK);
+    CHECK_INT(bw_team_forget(team, 61, NULL, &what, &error), BW_OK);
     CHECK(what.splits == 1 && what.quizzes == 1 && what.marks == 2);
-    CHECK(what.notes == 1 && what.left == 1);
+    CHECK(what.texts == 1 && what.left == 1);
     // While the file is still open, and once it is closed.
     for (int closed = 0; closed < 2; closed++) {
         CHECK(!anywhere("Zebediah") && !anywhere("zebediah") && !anywhere("QZX"));
@@ -169,18 +169,18 @@ static void a_forgotten_player_is_gone(void) {
     CHECK_INT(bw_team_entries(team, NULL, &list, &count, &error), BW_OK);
     CHECK(count == 4 && list[0].out_count == 0 && list[1].out_count == 0);
     CHECK(count == 4 && list[2].out_count == 1 && list[3].out_count == 1);
-    CHECK_TEXT(count == 4 ? list[0].note : "", "late: , again");
+    CHECK_TEXT(count == 4 ? list[0].note : "", "late: _, again");
     free(list);
     bw_player gone;
     CHECK_INT(bw_team_player(team, 61, &gone, &error), BW_NOT_FOUND);
-    CHECK_INT(bw_team_forget(team, 61, &what, &error), BW_NOT_FOUND);
+    CHECK_INT(bw_team_forget(team, 61, NULL, &what, &error), BW_NOT_FOUND);
     CHECK_INT(bw_team_player(team, 6, &gone, &error), BW_OK);
 
     // Turning full names off is forgetting them.
     CHECK_INT(bw_team_allow_names(team, false, &error), BW_OK);
     CHECK(!anywhere("Abel Bright"));
-    CHECK_INT(bw_team_forget(team, 6, &what, &error), BW_OK);
-    CHECK(what.notes == 0 && what.left == 1 && what.marks == 1);
+    CHECK_INT(bw_team_forget(team, 6, NULL, &what, &error), BW_OK);
+    CHECK(what.texts == 0 && what.left == 1 && what.marks == 1);
     bw_team_close(team);
 }
 
@@ -192,7 +192,7 @@ static void traces_held_by_another_are_said(void) {
     CHECK_INT(bw_sql_run(reader, "BEGIN; SELECT * FROM player", &error), BW_OK);
     sqlite3_busy_timeout(team->db, 10);
     bw_forgotten what;
-    CHECK_INT(bw_team_forget(team, 5, &what, &error), BW_FILE);
+    CHECK_INT(bw_team_forget(team, 5, NULL, &what, &error), BW_FILE);
     CHECK(strstr(error.message, "close that program") != NULL);
     bw_team_close(reader);
     CHECK_INT(bw_team_scrub(team, &error), BW_OK);
