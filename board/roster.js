@@ -2,6 +2,7 @@
 // The mode Roster: who is on the team, put in and changed by number.
 import { button, make } from './panes.js';
 import { find, write } from './dom.js';
+import { Refused } from './server.js';
 import { today } from './log.js';
 
 /** @typedef {import('./board.js').Board} Board */
@@ -24,10 +25,28 @@ export class Roster {
   constructor(board, team) {
     this.board = board;
     this.team = team;
+    /** What was refused as hardly meant when it was last sent. */
+    this.odd = '';
     this.table = find('roster-table', HTMLTableElement);
     box('split-date').value = today();
     this.#submit('roster-form', () => this.#keepPlayer());
     this.#submit('split-form', () => this.#keepSplit());
+  }
+
+  /**
+   * Sends what was typed. What is hardly meant is refused in words; the same pressed again is kept so.
+   * @template Sent, Told @param {Sent} sent @param {(sent: Sent, keep: boolean) => Promise<Told>} send
+   */
+  async #sendTwice(sent, send) {
+    const text = JSON.stringify(sent), keep = this.odd === text;
+    this.odd = '';
+    try {
+      return await send(sent, keep);
+    } catch (error) {
+      if (!(error instanceof Refused) || error.status !== 409) throw error;
+      this.odd = text;
+      throw new Error(`${error.message} If it is right, press Keep again.`);
+    }
   }
 
   /** @param {string} id @param {() => Promise<string>} act what became of it */
@@ -106,10 +125,10 @@ export class Roster {
     const jersey = box('roster-jersey').valueAsNumber, fixed = codes(box('roster-fixed').value);
     const spots = [...new Set([...codes(box('roster-spots').value), ...fixed])];
     const initials = box('roster-initials').value.trim(), name = box('roster-name').value.trim();
-    await this.team.putPlayer({
+    await this.#sendTwice({
       jersey, ...(initials ? { initials } : {}), ...(name && this.team.known.full_names ? { name } : {}),
       spots: spots.map((spot) => ({ spot, fixed: fixed.includes(spot) })),
-    });
+    }, (player, keep) => this.team.putPlayer(player, keep));
     await this.team.read(this.board.view.metres !== 0);
     this.#fill();
     find('roster-form', HTMLFormElement).reset();
@@ -118,10 +137,10 @@ export class Roster {
 
   async #keepSplit() {
     const metres = this.board.view.metres ? 1 : 0.9144, jersey = box('split-jersey').valueAsNumber;
-    const words = await this.team.addSplit({
+    const words = await this.#sendTwice({
       jersey, date: box('split-date').value, distance_m: box('split-distance').valueAsNumber * metres,
       seconds: box('split-seconds').valueAsNumber, clock: find('split-clock', HTMLSelectElement).value,
-    });
+    }, (split, keep) => this.team.addSplit(split, keep));
     await this.team.read(this.board.view.metres !== 0);
     this.#fill();
     box('split-seconds').value = '';

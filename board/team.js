@@ -69,14 +69,17 @@ export class Team {
     await this.server.ask('DELETE', `team/entries/${number}`);
   }
 
-  /** @param {Player} player */
-  async putPlayer(player) {
-    await this.server.ask('POST', 'team/players', JSON.stringify(player));
+  /** Refused with status 409 when it is hardly meant, unless it is to be kept so.
+   * @param {Player} player @param {boolean} keep */
+  async putPlayer(player, keep) {
+    await this.server.ask('POST', `team/players${keep ? '?odd=keep' : ''}`, JSON.stringify(player));
   }
 
-  /** @param {Split} split @returns {Promise<string>} what became of it, in words */
-  async addSplit(split) {
-    return (await (await this.server.ask('POST', 'team/splits', JSON.stringify(split))).text()).trim();
+  /** Refused likewise. @param {Split} split @param {boolean} keep
+   * @returns {Promise<string>} what became of it, in words */
+  async addSplit(split, keep) {
+    const path = `team/splits${keep ? '?odd=keep' : ''}`;
+    return (await (await this.server.ask('POST', path, JSON.stringify(split))).text()).trim();
   }
 
   /** What was seen, at once. @param {number} width of the pictures, points @returns {Promise<Review>} */

@@ -4,6 +4,7 @@
 #include "serve/route.h"
 #include "serve/team_desk.h"
 #include "serve/team_form.h"
+#include "serve/team_odd.h"
 #include <stdlib.h>
 
 static bw_reply no_memory(void) {
@@ -44,6 +45,7 @@ typedef struct batch {
     bw_sent_entry sent[BW_SENT_MAX];
     bw_entry entries[BW_SENT_MAX];
     bool fresh[BW_SENT_MAX];
+    bw_odd odd[BW_SENT_MAX];
 } batch;
 
 static bool read_batch(const bw_form *form, batch *b) {
@@ -80,6 +82,7 @@ static bw_status store(bw_team *team, batch *b, bw_error *error) {
     }
     if (status == BW_OK)
         status = bw_team_add_entries(team, b->entries, b->count, b->fresh, &added, error);
+    if (status == BW_OK) bw_odd_entries_sent(team, b->entries, b->fresh, b->count, b->odd);
     return bw_team_end(team, status, error);
 }
 
@@ -93,6 +96,8 @@ static bw_reply tell(const batch *b) {
         bw_reply_put_text(&out.json, "id", b->entries[i].client);
         bw_reply_put_number(&out.json, "number", (double)b->entries[i].order);
         bw_reply_put_bool(&out.json, "fresh", b->fresh[i]);
+        if (b->odd[i].kind != BW_ODD_NOTHING)
+            bw_reply_put_text(&out.json, "odd", b->odd[i].message);
         bw_json_close(&out.json, '}');
     }
     bw_json_close(&out.json, ']');

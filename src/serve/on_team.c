@@ -6,6 +6,7 @@
 #include "serve/route.h"
 #include "serve/team_desk.h"
 #include "serve/team_form.h"
+#include "serve/team_odd.h"
 #include "team/legs.h"
 #include "team/revisions.h"
 #include "team/settings.h"
@@ -176,8 +177,10 @@ bw_reply bw_on_game(bw_site *site, bw_ask *ask) {
     if (status != BW_OK) return bw_desk_refusal(&error);
     bw_team *team = bw_desk_open(site, BW_TEAM_WRITE, &answer);
     if (!team) return answer;
-    status = bw_team_put_game(team, &game, &error);
+    const bool odd = bw_odd_game_sent(team, ask, &game, &answer);
+    if (!odd) status = bw_team_put_game(team, &game, &error);
     bw_team_close(team);
+    if (odd) return answer;
     bw_reply_json out;
     if (status != BW_OK) return bw_desk_refusal(&error);
     if (!bw_reply_json_begin(&out)) return bw_reply_words(500, "There is no memory left.");
@@ -197,8 +200,10 @@ bw_reply bw_on_player(bw_site *site, bw_ask *ask) {
     if (status != BW_OK) return bw_desk_refusal(&error);
     bw_team *team = bw_desk_open(site, BW_TEAM_WRITE, &answer);
     if (!team) return answer;
-    status = bw_team_put_player(team, &player, &error);
+    const bool odd = bw_odd_player_sent(team, ask, &player, &answer);
+    if (!odd) status = bw_team_put_player(team, &player, &error);
     bw_team_close(team);
+    if (odd) return answer;
     return status == BW_OK ? bw_reply_words(200, "Kept.") : bw_desk_refusal(&error);
 }
 
@@ -215,8 +220,10 @@ bw_reply bw_on_split(bw_site *site, bw_ask *ask) {
     if (status != BW_OK) return bw_desk_refusal(&error);
     bw_team *team = bw_desk_open(site, BW_TEAM_WRITE, &answer);
     if (!team) return answer;
-    status = bw_team_add_splits(team, &split, 1, &added, &error);
+    const bool odd = bw_odd_split_sent(team, ask, &split, &answer);
+    if (!odd) status = bw_team_add_splits(team, &split, 1, &added, &error);
     bw_team_close(team);
+    if (odd) return answer;
     if (status != BW_OK) return bw_desk_refusal(&error);
     return bw_reply_words(200, added ? "Kept." : "That one was known already.");
 }

@@ -37,6 +37,10 @@ static bw_status read_schemes(bw_team *team, bw_known *k, bw_error *error) {
     if (!scheme) status = bw_team_fail(error, BW_NO_ROOM, "there is not enough memory");
     for (int i = count - 1; i >= 0 && status == BW_OK; i--) {
         status = bw_team_scheme(team, list[i].id, scheme, NULL, error);
+        if (status == BW_BAD_INPUT) { // a damaged one is told of where it is used
+            status = BW_OK;
+            continue;
+        }
         if (status != BW_OK) break;
         if (!k->field) k->field = bw_field_at(scheme->field);
         add_spots(k, scheme);

@@ -130,6 +130,23 @@ static void players_sprints_and_games_are_kept(void) {
     CHECK_INT(ask("POST", "/api/team/games",
                   "{\"date\":\"2026-04-18\",\"opponent\":\"Gull Bay\",\"field\":\"away\"}"),
               200);
+    // What is hardly meant is kept when it is said so; a break from the sideline is kept and told of.
+    static const char rocket[] = "{\"jersey\":0,\"date\":\"2026-03-02\",\"distance_m\":18.288,"
+                                 "\"seconds\":0.9,\"clock\":\"move\"}";
+    CHECK_INT(ask("POST", "/api/team/splits", rocket), 409);
+    CHECK(strstr(got.body, "faster than anybody has run") && test_in_words());
+    CHECK_INT(ask("POST", "/api/team/games",
+                  "{\"date\":\"2026-04-19\",\"opponent\":\"Gul Bay\",\"field\":\"\"}"),
+              409);
+    CHECK_INT(ask("GET", "/api/team", NULL), 200);
+    CHECK(!strstr(got.body, "\"seconds\":0.9") && !strstr(got.body, "Gul Bay"));
+    CHECK_INT(ask("POST", "/api/team/splits?odd=keep", rocket), 200);
+    CHECK_INT(ask("POST", "/api/team/entries",
+                  "{\"entries\":[{\"id\":\"odd-1\",\"outcome\":\"goal\",\"stage\":6},"
+                  "{\"id\":\"odd-2\",\"outcome\":\"goal\",\"stage\":4}]}"),
+              200);
+    CHECK(strstr(got.body, "\"fresh\":true,\"odd\":\"the stage for 6 defenders was called"));
+    CHECK(strstr(got.body, "\"fresh\":true}"));
     CHECK_INT(ask("GET", "/api/team", NULL), 200);
     CHECK(strstr(got.body, "\"jersey\":0,\"initials\":\"A.B.\""));
     CHECK(strstr(got.body, "{\"spot\":\"TL\",\"fixed\":true}"));
