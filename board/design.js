@@ -111,6 +111,7 @@ export class Design {
   show(view) {
     check(this.modes, view.mode);
     this.attack.show(view);
+    this.rule.follow(view);
     this.suggest.show(view);
     const picked = view.token[this.board.picked];
     /** @type {HTMLElement} */ (this.mirror.parentElement).hidden = view.mode === Mode.play;

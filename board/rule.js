@@ -6,6 +6,7 @@ import { find, offer, write } from './dom.js';
 
 /** @typedef {import('./board.js').Board} Board */
 /** @typedef {import('./core.js').Knob} Knob */
+/** @typedef {import('./core.js').View} View */
 
 /** What the core calls "the farthest man" and "nobody": BW_CREASE_ in core/scheme.h. */
 const free = [{ value: -1, name: 'the man farthest from the ball' }, { value: -2, name: 'nobody' }];
@@ -19,6 +20,7 @@ export class Rule {
     this.holds = find('hold', HTMLInputElement);
     this.crease = find('crease', HTMLSelectElement);
     this.busy = -1; // the knob that is being moved
+    this.stage = -1; // whose numbers are shown
     const { call } = board.core;
     this.holds.addEventListener('change', () => {
       call.hold(this.holds.checked ? 1 : 0);
@@ -66,9 +68,16 @@ export class Rule {
     this.board.commit();
   }
 
+  /** The panel is always the one of the stage on the field, whoever chose it. @param {View} view */
+  follow(view) {
+    if (view.stage !== this.stage) this.renew();
+  }
+
   /** Lists, limits and values as the core has them now. */
   renew() {
-    const { core, view } = this.board, knobs = core.knobs();
+    const { core, view } = this.board, knobs = core.knobs(), other = this.stage !== view.stage;
+    this.stage = view.stage;
+    if (other) this.busy = -1;
     if (this.list.childElementCount !== knobs.length) {
       this.list.replaceChildren(...knobs.map((knob, i) => this.#row(knob, i)));
     }
@@ -79,18 +88,19 @@ export class Rule {
     [...this.crease.options].forEach((option, i) => {
       option.value = String(i < free.length ? free[i].value : i - free.length);
     });
-    this.show();
+    this.show(other);
   }
 
-  show() {
+  /** @param {boolean} [even] into a box in which somebody types */
+  show(even = false) {
     const { core } = this.board;
-    core.knobs().forEach((knob, i) => this.#put(this.list.children[i], knob, i));
+    core.knobs().forEach((knob, i) => this.#put(this.list.children[i], knob, i, even));
     this.holds.checked = core.call.hold_now() !== 0;
     this.crease.value = String(core.call.crease_now());
   }
 
-  /** @param {Element} row @param {Knob} knob @param {number} i */
-  #put(row, knob, i) {
+  /** @param {Element} row @param {Knob} knob @param {number} i @param {boolean} even */
+  #put(row, knob, i, even) {
     const [, range, number] = /** @type {HTMLInputElement[]} */ ([...row.children]);
     range.min = String(knob.low);
     range.max = String(knob.high);
@@ -98,7 +108,7 @@ export class Rule {
     if (this.busy !== i) range.value = String(knob.value);
     range.setAttribute('aria-valuetext', knob.unit ? `${knob.value} ${knob.unit}`
       : `${Math.round(100 * knob.value)} in 100`);
-    if (document.activeElement !== number || this.busy === i || number.value === '') {
+    if (even || document.activeElement !== number || this.busy === i || number.value === '') {
       number.value = String(knob.value);
     }
   }

@@ -83,6 +83,50 @@ check('every number of the rule is a native slider with its unit, turned by keys
     assert.equal(rule.hold_behind, false);
   }));
 
+check('the rule\'s panel is of the stage on the field, whoever chose it, and edits that one alone', () =>
+  withBoard(async (page) => {
+    const file = await saved(page), crease = { farthest: '-1', none: '-2' };
+    const panel = async (stage) => {
+      const { defenders, shape, rule, spots } = file.stages.find((one) => one.defenders === stage);
+      await frames(page);
+      assert.equal(await page.locator('#rule-stage').textContent(), `${defenders} in ${shape}`);
+      assert.equal(Number(await page.inputValue('#knob-0')), rule.pickup);
+      assert.equal(Number(await page.locator('.knob').first().locator('input[type=number]').inputValue()), rule.pickup);
+      assert.equal(await page.inputValue('#crease'), crease[rule.crease] ?? String(spots.findIndex(({ id }) => id === rule.crease)));
+      assert.equal(await page.locator('#crease option').count(), 2 + defenders);
+    };
+    const choose = (name) => page.locator('#stages label', { hasText: name }).click();
+    await page.locator('#rule summary').click();
+    await panel(4);
+    await choose('5 in');
+    await panel(5);
+    await page.keyboard.press('ArrowLeft'); // the choice of stages by keys
+    await page.keyboard.press('ArrowRight');
+    await panel(5);
+    await page.locator('#knob-0').press('ArrowRight');
+    await frames(page);
+    const edited = await saved(page);
+    assert.ok(edited.stages[2].rule.pickup > file.stages[2].rule.pickup);
+    assert.deepEqual([edited.stages[0], edited.stages[1], edited.stages[3]],
+      [file.stages[0], file.stages[1], file.stages[3]]);
+    await choose('4 in');
+    await panel(4); // as it was
+    await choose('5 in');
+    await frames(page);
+    assert.equal(Number(await page.inputValue('#knob-0')), edited.stages[2].rule.pickup);
+    await page.click('#undo');
+    await panel(5);
+    await page.click('#nav a[href="#lessons"]'); // a lesson of 4 in
+    await page.selectOption('#lesson', '0');
+    await page.click('#nav a[href="#design"]');
+    await panel(4);
+    await choose('6 in');
+    await panel(6);
+    await page.setInputFiles('#file', { name: 'other.json', mimeType: 'application/json',
+      buffer: Buffer.from(JSON.stringify(file)) });
+    await panel(4);
+  }));
+
 check('attackers of one\'s own are added, dragged, kept as a set of the scheme, and taken away', () =>
   withBoard(async (page) => {
     assert.ok(await page.locator('#remove-man').isDisabled());
