@@ -84,6 +84,12 @@ export class Board {
 
   /** @param {number} by */
   step(by) {
+    if (by < 0 && this.core.call.call_back(-1)) { // what was moved for now is the last thing done
+      this.field.bubble.close();
+      this.done();
+      this.say('Put back.');
+      return;
+    }
     const text = this.history.step(by);
     if (text === null) return;
     take(this.core, text, true);
@@ -186,7 +192,7 @@ export class Board {
 
   #speakSoon() {
     clearTimeout(this.timers.speak);
-    if (this.modes.now?.alone) return; // the caption is of a field that is put away
+    if (this.modes.now?.alone || this.field.bubble.open) return; // no caption of a field put away, none over a question
     this.timers.speak = setTimeout(() => {
       this.say(this.late ? `${this.view.caption} ${this.late}` : this.view.caption);
     }, settled);

@@ -4,12 +4,12 @@
 /**
  * @typedef {Record<string, [offset: number, kind: string, count: number]>} Fields
  * @typedef {Record<string, {size: number, fields: Fields}>} Layout
- * @typedef {{kind: number, index: number, pinned: number, twin: number, away: number, px: number, py: number, x: number,
+ * @typedef {{kind: number, index: number, pinned: number, twin: number, away: number, moved: number, px: number, py: number, x: number,
  *   y: number, late: number, code: string, name: string, duty: string, place: string,
  *   call: string, label: string}} Token
  * @typedef {{token_count: number, finding_count: number, stage: number, landmark: number,
  *   running: number, mirrored: number, mode: number, danger: number, attackers: number,
- *   metres: number, set: number, own_set: number, lines: number, ground: number, can_add: number, can_keep: number, ghosts: number, zoom: number, width: number, height: number, title: string, caption: string,
+ *   metres: number, set: number, own_set: number, lines: number, ground: number, can_add: number, can_keep: number, ghosts: number, moved: number, zoom: number, width: number, height: number, title: string, caption: string,
  *   last: string, token: Token[]}} View
  * @typedef {{severity: number, pointer: string, message: string, remedy: string}} Finding
  * @typedef {{low: number, high: number, step: number, value: number, key: string, name: string,

@@ -4,6 +4,7 @@
 import { Kind, Mode, Part } from './core.js';
 import { write } from './dom.js';
 import { show } from './easel.js';
+import { Bubble } from './bubble.js';
 import { roomFor } from './room.js';
 import { Zoom } from './zoom.js';
 
@@ -12,6 +13,7 @@ import { Zoom } from './zoom.js';
 /** @typedef {import('./board.js').Board} Board */
 
 const hit = 24;           // CSS px from a token's middle that still take hold of it
+const lean = 8;           // CSS px that the ball is taken for nearer than a man
 const still = 4;          // CSS px a finger may slip in a tap
 const calloutHalf = 125;  // CSS px: half of the widest callout
 const above = 84;         // CSS px (22 mm) from the finger to the callout
@@ -20,8 +22,14 @@ const step = 0.5, stride = 2; // shown units an arrow key moves, and with shift
 /** May this token be moved in this mode? @param {View} view @param {Token} token */
 export function movable(view, token) {
   if (token.kind === Kind.keeper) return false;
-  if (view.mode === Mode.homes) return token.kind === Kind.defender;
-  return token.kind !== Kind.defender || view.mode === Mode.pins;
+  return view.mode !== Mode.homes || token.kind === Kind.defender;
+}
+
+/** CSS px by which a token gives way to a neighbour under a finger: while nobody edits, men run by
+ * themselves and the ball is meant. @param {View} view @param {Token} token */
+function gives(view, token) {
+  if (!movable(view, token)) return hit;
+  return token.kind === Kind.defender && view.mode === Mode.play ? lean : 0;
 }
 
 /** Moves an element without laying the page out anew. @param {HTMLElement} element
@@ -55,6 +63,7 @@ export class Field {
     this.measured = null;
     new ResizeObserver(() => this.resized()).observe(/** @type {HTMLElement} */ (box.closest('main')));
     addEventListener('resize', () => this.resized());
+    this.bubble = new Bubble(board, box);
     this.zoom = new Zoom(board, box, () => this.abandon());
     box.addEventListener('pointerdown', (event) => this.#down(event));
     box.addEventListener('pointermove', (event) => this.#move(event));
@@ -131,6 +140,7 @@ export class Field {
     this.#callOut(view);
     this.#inviteTo(view);
     this.zoom.show(view);
+    this.bubble.show(view, this.scale);
   }
 
   /** The key, when what it must explain has changed. @param {View} view */
@@ -202,7 +212,7 @@ export class Field {
     return { x: event.clientX - box.left, y: event.clientY - box.top };
   }
 
-  /** The token under a finger, -1 for none: the nearest middle, those that can be moved first.
+  /** The token under a finger, -1 for none: the nearest middle, those that are there to be moved first.
    * @param {{x: number, y: number}} p */
   #under(p) {
     const view = this.board.view;
@@ -211,7 +221,7 @@ export class Field {
       if (token.away || (view.mode === Mode.homes && token.kind !== Kind.defender)) return;
       const away = Math.hypot(token.px * this.scale - p.x, token.py * this.scale - p.y);
       if (away > hit) return;
-      const cost = away + (movable(view, token) ? 0 : hit) - (i === this.board.picked ? 0.5 : 0);
+      const cost = away + gives(view, token) - (i === this.board.picked ? 0.5 : 0);
       if (cost < least) {
         least = cost;
         best = i;
@@ -230,6 +240,7 @@ export class Field {
     this.drag = { id: event.pointerId, token, from: p, grip, now: p, moved: false, news: false,
       pans: view.zoom > 1 && (token < 0 || !movable(view, view.token[token])) };
     this.box.setPointerCapture(event.pointerId);
+    if (token !== this.bubble.token) this.bubble.cancel();
     if (token >= 0) this.#remember(token);
   }
 
@@ -258,8 +269,9 @@ export class Field {
     const slipped = Math.hypot(drag.now.x - drag.from.x, drag.now.y - drag.from.y) > still;
     if (drag.moved) {
       if (!drag.pans) this.#put(drag.token);
-    } else if (!slipped && drag.token >= 0) {
+    } else if (drag.token >= 0) {
       this.board.pick(drag.token);
+      if (slipped || this.board.view.token[drag.token].moved) this.#answer(drag.token);
     } else if (!slipped) {
       this.#tap(drag.from);
     }
@@ -281,6 +293,19 @@ export class Field {
   #put(token) {
     if (token === 0) this.board.placed();
     else this.board.done();
+    this.#answer(token);
+  }
+
+  /** Beside a man who was moved though he runs by himself, what that means. @param {number} token */
+  #answer(token) {
+    const one = this.board.view.token[token];
+    if (one.moved || one.kind === Kind.keeper) this.bubble.ask(token);
+  }
+
+  /** A token was moved by numbers. @param {number} token */
+  moved(token) {
+    this.board.done();
+    this.#answer(token);
   }
 
   /** A drag that was broken off leaves everything as it was. */
@@ -308,7 +333,9 @@ export class Field {
     const { token, x, y } = this.before;
     if (token < 0) return;
     if (this.board.view.mode !== Mode.play) this.board.restore();
-    if (this.board.view.token[token].kind !== Kind.defender) this.board.core.call.put(token, x, y);
+    const { kind, index } = this.board.view.token[token];
+    if (kind === Kind.defender) this.board.core.call.call_back(index);
+    else this.board.core.call.put(token, x, y);
     this.board.written = 0; // where it is again is told at once
     this.board.wake();
   }
@@ -328,6 +355,11 @@ export class Field {
     }
     const i = [...this.tokens.children].indexOf(/** @type {Element} */ (event.target));
     if (i < 0 || event.altKey || event.ctrlKey || event.metaKey) return;
+    if (event.key === 'Tab' && !event.shiftKey && this.bubble.open && i === this.bubble.token) {
+      event.preventDefault();
+      this.bubble.enter();
+      return;
+    }
     if (event.key === '[' || event.key === ']') {
       const shown = /** @type {HTMLButtonElement[]} */ ([...this.tokens.children])
         .filter((button) => !button.hidden);
@@ -352,11 +384,10 @@ export class Field {
     const view = this.board.view;
     this.board.pick(i);
     if (!movable(view, view.token[i])) {
-      this.board.say(view.token[i].kind === Kind.keeper ? 'The goalkeeper goes with the ball by himself.'
-        : 'He runs by himself. To move him, choose Homes or Pins under Edit.');
+      this.#answer(i);
       return;
     }
     this.board.core.call.nudge(i, way[0], way[1]);
-    this.board.done();
+    this.moved(i);
   }
 }

@@ -59,6 +59,7 @@ export class Modes {
     if (id.includes('=') && this.now) return; // a launch token: served.js takes it
     const mode = this.all.find((one) => one.id === id) ?? this.all[0];
     if (mode === this.now) return;
+    this.board.field.bubble.cancel();
     this.now?.leave?.();
     this.now = mode;
     this.all.forEach((one, i) => {

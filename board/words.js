@@ -57,7 +57,7 @@ export class Words {
     const x = this.x.valueAsNumber, y = this.y.valueAsNumber;
     if (!token || Number.isNaN(x) || Number.isNaN(y)) return;
     board.core.call.put(board.picked, x, y);
-    board.done();
+    board.field.moved(board.picked);
     board.refresh();
     this.#numbers(board.view, true);
   }
@@ -80,7 +80,6 @@ export class Words {
     const unit = view.metres ? 'm' : 'yd';
     write(find('x-name', HTMLSpanElement), `Right, ${unit}`);
     write(find('y-name', HTMLSpanElement), `Out, ${unit}`);
-    find('undo', HTMLButtonElement).disabled = !history.canUndo;
     find('redo', HTMLButtonElement).disabled = !history.canRedo;
     this.#offerStages(core.names(List.stages), core.names(List.shapes));
   }
@@ -117,7 +116,16 @@ export class Words {
     const place = view.landmark < 0 ? '' : String(view.landmark);
     if (this.landmark.value !== place) this.landmark.value = place;
     check(this.stages, view.stage);
-    write(find('hint', HTMLParagraphElement), this.board.modes.now?.hint?.(view) ?? '');
+    find('undo', HTMLButtonElement).disabled = !this.board.history.canUndo && view.moved === 0;
+    write(find('hint', HTMLParagraphElement), this.#forNow(view) ?? this.board.modes.now?.hint?.(view) ?? '');
+  }
+
+  /** Who was moved by hand for now. @param {View} view */
+  #forNow(view) {
+    const names = view.token.filter((token) => token.moved).map((token) => token.name).join(' and ');
+    const { field } = this.board;
+    if (!names || field.bubble.open || field.drag) return null; // nothing shifts under a finger
+    return `Moved for now: ${names}. Undo, or the next ball, puts it right.`;
   }
 
   /** The number boxes follow the picked token, but not while somebody types in them.

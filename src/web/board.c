@@ -6,6 +6,7 @@
 #include "draw/keeper.h"
 #include "scheme/read.h"
 #include "scheme/write.h"
+#include "web/board_aside.h"
 #include "web/board_edit.h"
 #include "web/board_ghost.h"
 
@@ -26,6 +27,7 @@ void bw_board_reset(bw_board *board) {
     board->surveyed = 0;
     board->view = (bw_board_view){.stage = -1, .landmark = -1, .mirrored = 1};
     bw_board_put_away(board);
+    bw_board_forget_aside(board);
     bw_tree_begin(&board->tree);
 }
 
@@ -86,21 +88,16 @@ int bw_board_save(bw_board *board) {
 void bw_board_show(bw_board *board, int stage) {
     BW_ASSERT(stage >= 0 && stage < board->scheme.stage_count);
     board->stage = stage;
+    bw_board_forget_aside(board);
     bw_board_prepare(board);
     bw_board_settle(board);
 }
 
 void bw_board_set_mode(bw_board *board, bw_board_mode mode) {
     board->mode = mode;
-    if (mode == BW_BOARD_PINS) { // a pin belongs to a landmark
-        int nearest = 0;
-        for (int l = 1; l < board->scheme.landmark_count; l++) {
-            if (bw_distance(board->scheme.landmarks[l].at, board->ball) <
-                bw_distance(board->scheme.landmarks[nearest].at, board->ball))
-                nearest = l;
-        }
-        bw_board_ball_to(board, nearest);
-    }
+    bw_board_forget_aside(board);
+    if (mode == BW_BOARD_PINS) // a pin belongs to a landmark
+        bw_board_ball_to(board, bw_board_nearest(board));
     bw_board_settle(board);
 }
 
@@ -113,6 +110,7 @@ int bw_board_landmark(const bw_board *board) {
 }
 
 static void throw_ball(bw_board *board, bw_vec at) {
+    bw_board_call_back(board, -1);
     if (at.x == board->ball.x && at.y == board->ball.y) return;
     board->ball = at;
     board->unseen = board->delay + 1;
@@ -139,7 +137,9 @@ void bw_board_move(bw_board *board, int token, bw_vec at) {
         board->set = BW_SET_OWN;
         board->view.running = board->mode == BW_BOARD_PLAY;
         bw_board_place_unit(board);
-    } else if (board->mode != BW_BOARD_PLAY) {
+    } else if (board->mode == BW_BOARD_PLAY) {
+        bw_board_put_aside(board, token - BW_BOARD_MEN, at);
+    } else {
         bw_board_move_edit(board, token - BW_BOARD_MEN, at);
     }
 }

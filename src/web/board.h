@@ -34,7 +34,7 @@ enum {
 
 /// What a defender's token does when it is moved.
 typedef enum bw_board_mode {
-    BW_BOARD_PLAY,  ///< nothing: he runs where the scheme says
+    BW_BOARD_PLAY,  ///< for now alone (web/board_aside.h): he runs where the scheme says
     BW_BOARD_HOMES, ///< it sets his home; the chart shows the homes
     BW_BOARD_PINS   ///< it pins him for the landmark the ball is at
 } bw_board_mode;
@@ -61,6 +61,7 @@ typedef struct bw_token {
     int32_t pinned;        ///< 1 when his place here was fixed by hand
     int32_t twin;          ///< a defender's mirror image: a spot, perhaps himself; else -1
     int32_t away;          ///< 1 when the chart shows another part of the field
+    int32_t moved;         ///< 1 for a man moved by hand for now
     double px, py;         ///< on the page of ink, points
     double x, y;           ///< where he belongs (ball and attackers: is), shown units, one decimal
     double late;           ///< seconds before he can be there, 0 when he is
@@ -91,6 +92,7 @@ typedef struct bw_board_view {
     int32_t can_add;      ///< 1 when there is room for one attacker more
     int32_t can_keep;     ///< 1 when they can be kept as a set of the scheme's own
     int32_t ghosts;       ///< suggested homes that lie elsewhere than today's
+    int32_t moved;        ///< men moved by hand for now
     double zoom;          ///< 1 for the whole field
     double width, height; ///< of the page of ink, points
     char title[160];      ///< "2-2 harbour, ball at top centre"
@@ -114,6 +116,10 @@ typedef struct bw_board {
     bool ghosted[BW_MAX_SPOTS];
     bw_soundings soundings; ///< round one of them (web/board_soundings.h)
     int ghost_stage;        ///< number of defenders of their stage, 0 for none
+
+    bool aside[BW_MAX_SPOTS]; ///< moved by hand for now (web/board_aside.h)
+    bw_vec aside_at[BW_MAX_SPOTS];
+    bw_vec ruled[BW_MAX_SPOTS]; ///< where the scheme has everyone, whoever is moved
 
     int lines;     ///< bw_lines of every picture
     double zoom;   ///< 1 to 4
@@ -162,7 +168,7 @@ void bw_board_show(bw_board *board, int stage);
 void bw_board_set_mode(bw_board *board, bw_board_mode mode);
 
 /// Moves a token to a place in metres, held on the field and rounded to a tenth of the shown unit.
-/// A defender is moved only in the two editing modes, the goalkeeper never.
+/// A defender is moved for now alone when nobody edits, the goalkeeper never.
 void bw_board_move(bw_board *board, int token, bw_vec at);
 
 /// Where a token is moved from: the place an arrow key's step is counted from.
@@ -250,7 +256,8 @@ double bw_board_unit(const bw_board *board);
 /// the board's own files.
 void bw_board_prepare(bw_board *board);
 
-/// Where everyone belongs, for the ball and the attackers as they are. Private likewise.
+/// Where everyone belongs, for the ball and the attackers as they are, and who is moved where he was
+/// put. Private likewise.
 void bw_board_place_unit(bw_board *board);
 
 #endif

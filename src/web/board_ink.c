@@ -16,6 +16,7 @@ static const double small_chart = 330; // points: a narrower chart has small mar
 static const double figures_room = 15; // left and below
 static const double edge = 1.5;        // right and above
 static const double late_shown = 0.15; // s: less is on time
+static const double ghost_share = 0.6; // of a disc: what a ghost's ring is
 
 /// Everything one picture needs.
 typedef struct sketch {
@@ -81,6 +82,8 @@ static void collect(sketch *k, bw_labels *labels) {
         put_words(k, s);
         bw_labels_avoid(labels, at, reach);
         if (late) bw_labels_avoid_line(labels, at, bw_view_point(k->view, board->station[s].at));
+        if (board->aside[s])
+            bw_labels_avoid_line(labels, at, bw_view_point(k->view, board->ruled[s]));
         bw_labels_add(labels, k->words[s], late ? BW_BOLD : BW_REGULAR, k->size.label,
                       late ? BW_ROLE_ACCENT : BW_ROLE_TEXT, at, reach);
     }
@@ -99,6 +102,18 @@ static void draw_tethers(const sketch *k) {
         if (late < late_shown) continue;
         bw_mark_tether(k->ink, k->size, man_at(k, s),
                        bw_view_point(k->view, k->board->station[s].at), late);
+    }
+}
+
+/// Where the scheme has those who are moved by hand, and that they are away from there.
+static void draw_aside(const sketch *k) {
+    const bw_mark_size ghost = {.radius = k->size.radius / ghost_share};
+    for (int s = 0; s < k->stage->defenders; s++) {
+        if (!k->board->aside[s]) continue;
+        const bw_vec from = bw_view_point(k->view, k->board->ruled[s]);
+        bw_mark_ghost(k->ink, ghost, from);
+        bw_mark_route(k->ink, BW_ROUTE_RUN, from, man_at(k, s), k->size.radius, k->size.radius + 2,
+                      true);
     }
 }
 
@@ -179,6 +194,7 @@ void bw_board_draw_part(bw_board *board, double width, double height, int parts)
     bw_ink_clip(ink, box->x, box->y, box->width, box->height);
     if (!homes(&k)) draw_landmarks(&k);
     draw_tethers(&k);
+    draw_aside(&k);
     if (homes(&k)) bw_board_draw_ghosts(board, k.size, ink);
     bw_labels_draw(ink, &labels);
     draw_people(&k);

@@ -7,8 +7,18 @@
 
 static const double longest = 0.25; // s: a page that was not shown does not catch up
 
+/// Those who are moved by hand stay there.
+static void hold_aside(const bw_board *board, bw_station *stations) {
+    for (int s = 0; s < board->plan.spots; s++) {
+        if (board->aside[s]) stations[s].at = board->aside_at[s];
+    }
+}
+
 void bw_board_place_unit(bw_board *board) {
     bw_where(&board->plan, board->ball, board->attackers, board->attacker_count, board->station);
+    for (int s = 0; s < board->plan.spots; s++)
+        board->ruled[s] = board->station[s].at;
+    hold_aside(board, board->station);
 }
 
 void bw_board_prepare(bw_board *board) {
@@ -44,6 +54,7 @@ static void step(bw_board *board) {
     bw_station seen[BW_MAX_SPOTS];
     const int then = (board->newest + BW_BOARD_PAST - board->delay) % BW_BOARD_PAST;
     bw_where(&board->plan, board->past[then], board->attackers, board->attacker_count, seen);
+    hold_aside(board, seen);
     bool running = board->unseen > 0;
     for (int s = 0; s < board->plan.spots; s++)
         running |= bw_follow(board->legs, &board->body[s], &board->effort[s], seen[s].at);

@@ -52,16 +52,25 @@ static void say_defender(bw_board *board, int s, bw_token *token) {
     const bool home = board->mode == BW_BOARD_HOMES;
     *token = (bw_token){.kind = BW_TOKEN_DEFENDER, .index = s, .twin = spot->twin};
     token->pinned = landmark >= 0 && !home && stage->pinned[landmark][s];
+    token->moved = board->aside[s];
     token->late = lateness(board, s);
     put_place(board, token, home ? spot->home : board->station[s].at);
     bw_copy(token->code, sizeof token->code, spot->id);
     bw_copy(token->name, sizeof token->name, spot->name);
     bw_copy(token->call, sizeof token->call, spot->call);
-    bw_copy(token->duty, sizeof token->duty, home ? "home" : bw_duty_name(board->station[s].duty));
+    bw_copy(token->duty, sizeof token->duty,
+            home           ? "home"
+            : token->moved ? "moved"
+                           : bw_duty_name(board->station[s].duty));
     bw_text label = bw_text_in(token->label, sizeof token->label);
     if (home) {
         bw_say_first(spot->name, &label);
         bw_put(&label, "'s home, ");
+        bw_put(&label, token->place);
+        bw_put_char(&label, '.');
+    } else if (token->moved) {
+        bw_say_first(spot->name, &label);
+        bw_put(&label, ", moved for now to ");
         bw_put(&label, token->place);
         bw_put_char(&label, '.');
     } else {
@@ -136,6 +145,9 @@ void bw_board_say(bw_board *board) {
     bw_vec home;
     for (int s = 0; s < board->plan.spots; s++)
         view->ghosts += bw_board_suggestion(board, s, &home);
+    view->moved = 0;
+    for (int s = 0; s < board->plan.spots; s++)
+        view->moved += board->aside[s];
     view->zoom = board->zoom;
     view->metres = board->scheme.units == BW_METRES;
     view->token_count = BW_BOARD_MEN + board->plan.spots + board->attacker_count;

@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 /// A lesson played on the board, moment by moment, and its places called out.
 #include "scheme/caption.h"
+#include "web/board_aside.h"
 #include "web/lesson.h"
 
 void bw_lessons_build(bw_lessons *l, const bw_scheme *scheme) {
@@ -20,6 +21,7 @@ static void show(const bw_walk *walk, const bw_walk_moment *m, bw_board *board) 
     const double waits = (walk->stops[m->stop].left + walk->delay) * BW_FOLLOW_STEP - m->at_s;
     board->ball = m->ball;
     board->attacker_count = 0;
+    bw_board_forget_aside(board);
     for (int s = 0; s < walk->spots; s++) {
         board->station[s] = m->men[s].station;
         board->body[s] = board->shown[s] = m->men[s].body;

@@ -74,6 +74,13 @@ void bw_page_remove_man(int attacker);
 int bw_page_keep_set(int length);
 int bw_page_drop_set(void);
 
+/// Men moved by hand for now (web/board_aside.h); 1 when it was done, or is so.
+int bw_page_call_back(int spot); ///< -1: everybody
+int bw_page_home_counts(int spot);
+int bw_page_home_here(int spot);
+int bw_page_pin_here(int spot, int landmark);
+int bw_page_nearest(void); ///< the landmark nearest to the ball
+
 /// Suggested homes (web/board_ghost.h), shown units. bw_page_take_home: 1 when it was done.
 void bw_page_suggest(int spot, double x, double y);
 void bw_page_put_away(void);

@@ -1,8 +1,9 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-/// What the page calls to turn the rule, to set up attackers of its own, and to see a part of the field
-/// larger.
+/// What the page calls to turn the rule, to set up attackers of its own, to make what a man was moved to
+/// for now the scheme's, and to see a part of the field larger.
 #include "core/field.h"
 #include "core/text.h"
+#include "web/board_aside.h"
 #include "web/board_ghost.h"
 #include "web/board_soundings.h"
 #include "web/export.h"
@@ -86,6 +87,36 @@ BW_EXPORT(bw_page_drop_set)
 int bw_page_drop_set(void) {
     bw_board *board = open_board();
     return board && bw_board_drop_set(board);
+}
+
+BW_EXPORT(bw_page_call_back)
+int bw_page_call_back(int spot) {
+    bw_board *board = open_board();
+    return board && bw_board_call_back(board, spot);
+}
+
+BW_EXPORT(bw_page_home_counts)
+int bw_page_home_counts(int spot) {
+    const bw_board *board = open_board();
+    return board && bw_board_home_counts(board, spot);
+}
+
+BW_EXPORT(bw_page_home_here)
+int bw_page_home_here(int spot) {
+    bw_board *board = open_board();
+    return board && bw_board_home_here(board, spot);
+}
+
+BW_EXPORT(bw_page_pin_here)
+int bw_page_pin_here(int spot, int landmark) {
+    bw_board *board = open_board();
+    return board && bw_board_pin_here(board, spot, landmark);
+}
+
+BW_EXPORT(bw_page_nearest)
+int bw_page_nearest(void) {
+    const bw_board *board = open_board();
+    return board ? bw_board_nearest(board) : -1;
 }
 
 BW_EXPORT(bw_page_suggest)
