@@ -2,6 +2,7 @@
 // The board: one frame loop, one document with its history, and the words that are spoken.
 import { List } from './core.js';
 import { Field } from './field.js';
+import { Full } from './full.js';
 import { History } from './history.js';
 import { Modes } from './modes.js';
 import { take } from './feed.js';
@@ -35,6 +36,7 @@ export class Board {
     this.timers = { speak: 0, cut: 0 };
     this.changed = () => {};
     this.field = new Field(this, /** @type {HTMLElement} */ (document.getElementById('field')));
+    this.full = new Full(this);
     this.words = new Words(this);
     this.modes = new Modes(this);
   }
@@ -165,6 +167,7 @@ export class Board {
     else this.#picture(now);
     const { view } = this;
     mode?.show?.(view);
+    this.full.show(view);
     const busy = (view.running !== 0 && !this.calm.matches) || this.field.drag?.moved;
     if (own ?? busy) {
       this.last = now;

@@ -9,7 +9,7 @@ import { make } from './panes.js';
 /** @typedef {import('./core.js').View} View */
 /** @typedef {{name: string, says: string, act: () => void}} Choice */
 
-const clear = 36;  // CSS px between a man's middle and the bubble: his mark and a finger's edge
+const clear = 12;  // CSS px between a man's mark, which a finger has held, and the bubble
 const margin = 8;  // CSS px to the edge of the screen
 const mark = 16;   // CSS px: half of a mark
 
@@ -177,6 +177,7 @@ export class Bubble {
       this.close();
       return;
     }
+    const away = this.board.field.reach + clear;
     const now = [man.px, man.py, scale, innerWidth, innerHeight].join();
     if (now === this.placed) return;
     this.placed = now;
@@ -189,7 +190,7 @@ export class Bubble {
     const marks = view.token.map(({ px, py }) => ({ x: box.left + px * scale, y: box.top + py * scale }));
     const covered = (/** @type {number[]} */ [left, top]) => marks.filter(({ x, y }) =>
       x > left - mark && x < left + width + mark && y > top - mark && y < top + height + mark).length;
-    const [x, y] = [[across, at.y - clear - height], [across, at.y + clear], [at.x - clear - width, down], [at.x + clear, down]]
+    const [x, y] = [[across, at.y - away - height], [across, at.y + away], [at.x - away - width, down], [at.x + away, down]]
       .filter(([left, top]) => left >= margin && left + width <= innerWidth - margin && top >= margin && top + height <= low)
       .sort((one, other) => covered(one) - covered(other))[0]
       ?? [across, at.y > (margin + low) / 2 ? margin : low - height];

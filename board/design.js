@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The mode Design: attackers, editing, and what the check says.
-import { Kind, Mode } from './core.js';
+import { Kind, List, Mode } from './core.js';
 import { Attack } from './attack.js';
 import { check, chosen, find, write } from './dom.js';
 import { Rule } from './rule.js';
@@ -59,6 +59,15 @@ export class Design {
   /** @param {View} view */
   hint(view) {
     return hints[view.mode];
+  }
+
+  /** The ball goes to the next named place, after the last one to the first again. @param {number} by */
+  step(by) {
+    const { board } = this, { call } = board.core, count = board.core.names(List.landmarks).length;
+    const here = board.view.landmark >= 0 ? board.view.landmark : call.nearest();
+    call.ball_to(board.view.landmark < 0 && by > 0 ? here : (here + by + count) % count);
+    board.pick(0);
+    board.placed();
   }
 
   enter() {

@@ -12,7 +12,8 @@ import { Zoom } from './zoom.js';
 /** @typedef {import('./core.js').Token} Token */
 /** @typedef {import('./board.js').Board} Board */
 
-const hit = 24;           // CSS px from a token's middle that still take hold of it
+const hit = 24;           // CSS px from a token's middle that take hold of it at least
+const ring = 12;          // points: a mark with its edge pattern
 const lean = 8;           // CSS px that the ball is taken for nearer than a man
 const still = 4;          // CSS px a finger may slip in a tap
 const calloutHalf = 125;  // CSS px: half of the widest callout
@@ -73,9 +74,12 @@ export class Field {
     box.addEventListener('keydown', (event) => this.#keys(event));
   }
 
-  /** Room for the chart and for its key, CSS px. */
+  /** CSS px from a token's middle that still take hold of it. */
+  get reach() { return Math.max(hit, ring * this.scale); }
+
+  /** Room for the chart and for its key, CSS px, and how many are in a point. */
   room() {
-    return this.measured ??= roomFor(this.box, this.key);
+    return this.measured ??= this.board.full?.on ? this.board.full.room() : roomFor(this.box, this.key);
   }
 
   /** The page may have other room now. */
@@ -108,7 +112,7 @@ export class Field {
    * @param {number} [parts] */
   draw(parts = Part.ground | Part.marks) {
     const room = this.room();
-    this.scale = Math.max(this.board.look.scale, Math.min(1.8, room.width / 520));
+    this.scale = Math.max(this.board.look.scale, room.scale);
     this.board.core.call.draw_part(room.width / this.scale, room.height / this.scale, parts);
   }
 
@@ -128,6 +132,7 @@ export class Field {
   /** @param {View} view @param {boolean} all the buttons are put in their places, else only those in use */
   show(view, all) {
     const box = this.box.style;
+    box.setProperty('--reach', `${2 * this.reach}px`);
     box.width = this.canvas.style.width;
     box.height = this.canvas.style.height;
     while (this.tokens.children.length > view.token_count) this.tokens.lastElementChild?.remove();
@@ -220,7 +225,7 @@ export class Field {
     view.token.forEach((token, i) => {
       if (token.away || (view.mode === Mode.homes && token.kind !== Kind.defender)) return;
       const away = Math.hypot(token.px * this.scale - p.x, token.py * this.scale - p.y);
-      if (away > hit) return;
+      if (away > this.reach) return;
       const cost = away + gives(view, token) - (i === this.board.picked ? 0.5 : 0);
       if (cost < least) {
         least = cost;

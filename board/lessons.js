@@ -45,7 +45,7 @@ export class Lessons {
       this.refresh();
     });
     press('lesson-new', () => {
-      if (this.edit(call.lesson_new())) this.board.say('A new lesson. Put the ball where it goes next.');
+      if (this.edit(call.lesson_new())) this.board.say('A new lesson, from where the ball is. Press Record, then put the ball where it goes next.');
     });
     press('lesson-delete', () => this.edit(call.lesson_delete()));
     this.title.addEventListener('change', () => {
@@ -53,6 +53,10 @@ export class Lessons {
     });
     this.record.addEventListener('change', () => {
       call.lesson_record(this.record.checked ? 1 : 0);
+      this.refresh();
+    });
+    press('recording', () => {
+      call.lesson_record(0);
       this.refresh();
     });
     press('stop-add', () => this.edit(call.lesson_add(0)));
@@ -98,10 +102,19 @@ export class Lessons {
 
   leave() {
     this.player.halt();
-    this.player.leave();
     this.call.lesson_record(0);
     this.call.lesson_stop();
+    this.view = this.#read();
+    this.#tellRecording();
     this.#watch(false);
+  }
+
+  /** What is recorded is seen wherever the field is. */
+  #tellRecording() {
+    const off = this.view.recording === 0, badge = find('recording', HTMLButtonElement);
+    if (badge.hidden === off) return;
+    badge.hidden = off;
+    this.board.field.resized();
   }
 
   /** On a narrow page the field stays in sight. @param {boolean} watch */
@@ -111,6 +124,11 @@ export class Lessons {
   }
 
   renew() { this.refresh(); }
+
+  /** @param {number} by */
+  step(by) { this.player.step(by); }
+
+  play() { this.player.toggle(); }
 
   hint() {
     if (this.view.recording) return 'Put the ball where it goes next: each place becomes a stop. '
@@ -136,6 +154,7 @@ export class Lessons {
     write(find('lesson-about', HTMLParagraphElement), this.view.about ? `${this.view.about}.` : '');
     if (document.activeElement !== this.title) this.title.value = this.view.name;
     this.record.checked = this.view.recording !== 0;
+    this.#tellRecording();
     this.player.renew();
     this.#showStops();
     this.board.wake();

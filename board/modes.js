@@ -19,6 +19,8 @@ import { find } from './dom.js';
  * @property {(view: import('./core.js').View) => string} [hint] the line below the field
  * @property {() => void} [touched] something was moved by hand
  * @property {() => void} [placed] the ball was put somewhere by a finger or from the list of places
+ * @property {(by: number) => void} [step] in full screen: to the next place, or back (-1)
+ * @property {() => void} [play] in full screen: goes on by itself, or pauses
  * @property {(seconds: number) => boolean | undefined} [run] time went by: does it itself instead of the unit's
  *   running after the ball, and says whether it wants another frame; undefined: it
  *   left it to the unit after all
@@ -60,6 +62,7 @@ export class Modes {
     const mode = this.all.find((one) => one.id === id) ?? this.all[0];
     if (mode === this.now) return;
     this.board.field.bubble.cancel();
+    this.board.full.fill(false);
     this.now?.leave?.();
     this.now = mode;
     this.all.forEach((one, i) => {

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// A lesson played, stepped through and scrubbed; full screen for a meeting. It starts only when told to.
+// A lesson played, stepped through and scrubbed. It starts only when told to.
 import { find, write } from './dom.js';
 
 /** @typedef {import('./lessons.js').Lessons} Lessons */
@@ -17,24 +17,14 @@ export class Player {
     this.slow = find('lesson-slow', HTMLInputElement);
     this.time = find('lesson-time', HTMLInputElement);
     this.words = find('lesson-words', HTMLParagraphElement);
-    this.full = find('lesson-full', HTMLButtonElement);
-    this.play.addEventListener('click', () => this.#toggle());
-    find('lesson-back', HTMLButtonElement).addEventListener('click', () => this.#step(-1));
-    find('lesson-on', HTMLButtonElement).addEventListener('click', () => this.#step(1));
+    this.play.addEventListener('click', () => this.toggle());
+    find('lesson-back', HTMLButtonElement).addEventListener('click', () => this.step(-1));
+    find('lesson-on', HTMLButtonElement).addEventListener('click', () => this.step(1));
     this.time.addEventListener('input', () => {
       this.halt();
       this.#show(this.time.valueAsNumber);
     });
-    this.full.addEventListener('click', () => this.#fill(!this.filling));
-    document.addEventListener('fullscreenchange', () => {
-      if (!document.fullscreenElement) this.#fill(false);
-    });
-    document.addEventListener('keydown', (event) => {
-      if (event.key === 'Escape' && this.filling) this.#fill(false);
-    });
   }
-
-  get filling() { return document.documentElement.classList.contains('filled'); }
 
   rewind() {
     this.halt();
@@ -51,7 +41,8 @@ export class Player {
     write(this.play, this.playing ? 'Pause' : 'Play');
   }
 
-  #toggle() {
+  /** Plays, or pauses. */
+  toggle() {
     const { view } = this.lessons;
     this.playing = !this.playing && view.lesson >= 0;
     if (this.playing && this.at >= view.seconds - hair) this.at = 0;
@@ -62,7 +53,7 @@ export class Player {
   }
 
   /** To the next stop, or back to this one's or the last one's beginning. @param {number} by */
-  #step(by) {
+  step(by) {
     const { stops } = this.lessons;
     this.halt();
     const times = stops.map((stop) => stop.come);
@@ -126,24 +117,7 @@ export class Player {
     if (this.time.getAttribute('aria-valuetext') !== now) this.time.setAttribute('aria-valuetext', now);
     write(find('lesson-now', HTMLParagraphElement), now);
     const caption = (view.playing ? view.caption : stop?.caption) ?? '';
-    if (this.filling && this.words.textContent !== caption) this.board.field.resized(); // it has other room
     write(this.words, caption);
     this.words.classList.toggle('made', stop?.made !== 0); // then it stands beside the field already
   }
-
-  /** The field and the words as large as the screen; where the browser has no full screen, as large as
-   * its window. @param {boolean} fill */
-  #fill(fill) {
-    if (fill === this.filling) return;
-    document.documentElement.classList.toggle('filled', fill);
-    document.documentElement.classList.toggle('watch', !fill); // a narrow page: the field stays in sight
-    write(this.full, fill ? 'Leave full screen' : 'Full screen');
-    if (fill) document.documentElement.requestFullscreen?.().catch(() => {});
-    else if (document.fullscreenElement) document.exitFullscreen().catch(() => {});
-    scrollTo(0, 0);
-    this.board.field.resized();
-    this.full.focus({ preventScroll: true });
-  }
-
-  leave() { this.#fill(false); }
 }

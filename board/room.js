@@ -3,21 +3,16 @@
 
 const leastKey = 260;          // a narrower key gets a row of its own
 const over = 13.2, tabs = 50;  // above the chart at the top of the page, rem; more with tabs, CSS px
+const largest = 1.8;           // CSS px in a point; on the whole screen it is larger (full.js)
 const under = 90;              // kept for the key below it, when it needs no more
 const low = '(max-height: 31.99rem) and (min-width: 36rem)'; // as in style.css: the chart stands beside all else
 
-/** @typedef {{width: number, height: number, key: number}} Room */
+/** @typedef {{width: number, height: number, key: number, scale: number}} Room the chart's scale: CSS px in a point */
 
 /** The width of the page's first column. @param {HTMLElement} main */
 function column(main) {
   const style = getComputedStyle(main), first = parseFloat(style.gridTemplateColumns);
   return style.display === 'grid' && first > 0 ? first : main.clientWidth - 2 * parseFloat(style.paddingLeft);
-}
-
-/** On the whole screen. @param {HTMLElement} main @param {HTMLElement} chart @returns {Room} */
-function filled(main, chart) {
-  const below = innerWidth > innerHeight ? 0 : main.children[1].clientHeight + 8;
-  return { width: chart.clientWidth, height: Math.max(innerHeight - below - 16, 160), key: 0 };
 }
 
 /** @param {boolean} wide two columns @param {number} key its height */
@@ -34,13 +29,11 @@ function tall(wide, key) {
  * @param {HTMLElement} box of the chart @param {HTMLElement} key @returns {Room} */
 export function roomFor(box, key) {
   const main = /** @type {HTMLElement} */ (box.closest('main'));
-  const chart = /** @type {HTMLElement} */ (document.getElementById('chart'));
-  if (document.documentElement.classList.contains('filled')) return filled(main, chart);
   const beside = window.matchMedia(low).matches, row = /** @type {HTMLElement} */ (key.parentElement);
   const width = column(main);
   const height = beside ? innerHeight - 16 : tall(window.matchMedia('(min-width: 60rem)').matches, key.clientHeight);
   const zoom = /** @type {HTMLElement} */ (document.getElementById('zoom'));
   const wide = beside ? row.clientWidth : width;
   const left = wide - zoom.offsetWidth - parseFloat(getComputedStyle(row).columnGap) - 1;
-  return { width, height: Math.max(height, 200), key: left < leastKey ? wide : left };
+  return { width, height: Math.max(height, 200), key: left < leastKey ? wide : left, scale: Math.min(largest, width / 520) };
 }

@@ -67,7 +67,8 @@ void bw_lessons_visit(bw_lessons *l, bw_board *board, int stop);
 
 // Edits (lesson_edit.c).
 
-/// Begins a lesson for the stage that is shown, with the ball's place as its first stop, and records.
+/// Begins a lesson for the stage that is shown, with the ball's place as its first stop. What is
+/// put after that is recorded when the coach says so.
 bool bw_lessons_new(bw_lessons *l, bw_board *board);
 bool bw_lessons_rename(bw_lessons *l, bw_board *board, const char *name, size_t length);
 bool bw_lessons_delete(bw_lessons *l, bw_board *board);

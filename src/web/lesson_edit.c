@@ -57,7 +57,7 @@ bool bw_lessons_new(bw_lessons *l, bw_board *board) {
     } while (taken(scheme, lesson->id));
     l->view.lesson = scheme->lesson_count++;
     l->view.stop = 0;
-    l->view.recording = 1;
+    l->view.recording = 0;
     bw_copy(l->id, sizeof l->id, lesson->id);
     return done(l);
 }

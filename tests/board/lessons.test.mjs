@@ -39,6 +39,7 @@ async function saved(page) {
 /** A new lesson of three stops, put with a finger, a tap and the list of places. */
 async function build(page) {
   await press(page, 'New lesson');
+  await page.check('#lesson-record');
   const ball = await middle(page, 'Ball'), field = await page.locator('#field').boundingBox();
   await drag(page, ball, { x: field.x + field.width * 0.2, y: ball.y + 60 });
   await frames(page);

@@ -35,7 +35,7 @@ static void every_place_becomes_a_stop(void) {
     CHECK(!bw_lessons_add(&lessons, &board, false));
     CHECK(lessons.view.refused[0]);
     CHECK(bw_lessons_new(&lessons, &board));
-    CHECK(lessons.view.recording);
+    CHECK(!lessons.view.recording);
     record(1);
     record(2);
     record(2); // not twice
