@@ -9,7 +9,6 @@
 /** @typedef {import('./server.js').Refused} Refused */
 
 const first = 1000, longest = 60000; // ms between two tries
-const most = 25;                     // breaks in one request
 
 export class Sync {
   /** @param {Team} team @param {Shelf} shelf
@@ -32,10 +31,10 @@ export class Sync {
     document.addEventListener('visibilitychange', now);
   }
 
-  /** What a page before this one left. */
+  /** What a page before this one left; what was refused then is tried again. */
   async take() {
     for (const held of await this.shelf.all()) {
-      if (!this.held.has(held.body.id)) this.held.set(held.body.id, held);
+      if (!this.held.has(held.body.id)) this.held.set(held.body.id, { ...held, refused: '' });
     }
   }
 
@@ -56,6 +55,14 @@ export class Sync {
     };
     this.held.set(body.id, held);
     await this.shelf.put(held);
+    this.now();
+  }
+
+  /** Tries at once; what was refused, too, when the coach asks for it. */
+  retry() {
+    for (const [id, held] of this.held) {
+      if (held.refused) this.held.set(id, { ...held, refused: '' });
+    }
     this.now();
   }
 
@@ -92,6 +99,7 @@ export class Sync {
   async #all() {
     const waiting = [...this.held.values()].filter((held) => !held.refused);
     const unknown = waiting.filter((held) => held.number === 0);
+    const most = this.team.known.at_once;
     for (let i = 0; i < unknown.length; i += most) await this.#send(unknown.slice(i, i + most));
     for (const held of waiting) {
       const now = this.held.get(held.body.id);

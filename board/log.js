@@ -53,7 +53,7 @@ export class Log {
       this.#newGame();
     });
     find('log-date', HTMLInputElement).value = today();
-    find('log-send', HTMLButtonElement).addEventListener('click', () => this.sync.now());
+    find('log-send', HTMLButtonElement).addEventListener('click', () => this.sync.retry());
     find('log-undo', HTMLButtonElement).addEventListener('click', () => this.undo());
   }
 

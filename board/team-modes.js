@@ -9,7 +9,8 @@ import { Team } from './team.js';
 /** @typedef {import('./server.js').Server} Server */
 
 /** A new launch address opened in this very tab changes only its fragment: the token is taken and what
- * waits goes on. @param {Board} board @param {Server} server @param {Log | null} log */
+ * waits goes on, unless the program is on another team's file now; then the page begins again, and what waits
+ * keeps to its own file. @param {Board} board @param {Server} server @param {Log | null} log */
 function followToken(board, server, log) {
   addEventListener('hashchange', async () => {
     const given = /^#start=([A-Za-z0-9-]+)$/.exec(location.hash);
@@ -17,11 +18,11 @@ function followToken(board, server, log) {
     history.replaceState(null, '', `${location.pathname}#${board.modes.now?.id ?? ''}`);
     try {
       await server.enter('start', given[1]);
-      if (log) {
+      if (!log || await log.team.gone()) {
+        location.reload(); // so does a page that had no rights
+      } else {
         log.sync.now();
         board.say('The program is there again.');
-      } else {
-        location.reload(); // a page that had no rights begins again with them
       }
     } catch (error) {
       board.warn(/** @type {Error} */ (error).message);

@@ -7,7 +7,10 @@
  * @typedef {{spot: string, fixed: boolean}} PlayerSpot
  * @typedef {{jersey: number, initials?: string, name?: string, spots: PlayerSpot[]}} Player
  * @typedef {{jersey: number, date: string, distance_m: number, seconds: number, clock: string}} Split
- * @typedef {{mark: string, name: string, full_names: boolean, games: Game[],
+ * @typedef {{is: 'text' | 'number' | 'flag' | 'list' | 'object' | 'told', of?: string, least?: number,
+ *   most?: number}} Member of what the server takes: its range, or its most bytes or entries; 'told' is given only
+ * @typedef {Record<string, Member>} Table
+ * @typedef {{mark: string, name: string, full_names: boolean, at_once: number, takes: Record<string, Table>, games: Game[],
  *   revisions: {id: number, scheme: string, note: string}[], players: Player[], splits: Split[],
  *   legs: {jersey: number, words: string}[]}} Known
  *
@@ -38,53 +41,86 @@ export class Team {
   constructor(server) {
     this.server = server;
     /** What the file held when it was last read. @type {Known} */
-    this.known = { mark: '', name: '', full_names: false, games: [], revisions: [], players: [], splits: [], legs: [] };
+    this.known = {
+      mark: '', name: '', full_names: false, at_once: 1, takes: {}, games: [], revisions: [], players: [], splits: [], legs: [],
+    };
+  }
+
+  /** Something of this team's file, and of no other's that the program may have open meanwhile.
+   * @param {string} method @param {string} what @param {string} [body] */
+  #ask(method, what, body) {
+    const { mark } = this.known;
+    return this.server.ask(method, mark ? `${what}${what.includes('?') ? '&' : '?'}mark=${mark}` : what, body);
   }
 
   /** Reads all but the breaks; legs are told in metres or yards. @param {boolean} [metres] */
   async read(metres = false) {
-    this.known = await (await this.server.ask('GET', `team?units=${metres ? 'm' : 'yd'}`)).json();
+    this.known = await (await this.#ask('GET', `team?units=${metres ? 'm' : 'yd'}`)).json();
     return this.known;
+  }
+
+  /** Whether the program has another team's file open by now. */
+  async gone() {
+    return this.read().then(() => false, (error) => error.status === 410);
+  }
+
+  /** What the server takes of this, by its own table: a thing it gave goes back without what it only tells.
+   * @param {string} name of the table @param {Record<string, any>} body @returns {Record<string, any>} */
+  fit(name, body) {
+    /** @type {Record<string, any>} */
+    const fitting = {};
+    for (const [key, { is, of }] of Object.entries(this.known.takes[name])) {
+      const value = body[key], whole = (/** @type {any} */ one) =>
+        (of && typeof one === 'object' ? this.fit(of, one) : one);
+      if (value === undefined || is === 'told') continue;
+      fitting[key] = Array.isArray(value) ? value.map(whole) : whole(value);
+    }
+    return fitting;
+  }
+
+  /** @param {string} method @param {string} what @param {string} name of the table @param {Record<string, any>} body */
+  #put(method, what, name, body) {
+    return this.#ask(method, what, JSON.stringify(this.fit(name, body)));
   }
 
   /** All breaks. @returns {Promise<Body[]>} */
   async entries() {
-    return (await (await this.server.ask('GET', 'team/entries')).json()).entries;
+    return (await (await this.#ask('GET', 'team/entries')).json()).entries;
   }
 
   /** Sends breaks; one that is known already stays as it is.
    * @param {Body[]} entries @returns {Promise<{id: string, number: number, fresh: boolean}[]>} number 0: it
    *   was taken out before */
   async send(entries) {
-    return (await (await this.server.ask('POST', 'team/entries', JSON.stringify({ entries }))).json()).entries;
+    const body = { entries: entries.map((entry) => this.fit('break', entry)) };
+    return (await (await this.#ask('POST', 'team/entries', JSON.stringify(body))).json()).entries;
   }
 
   /** @param {number} number @param {Body} entry */
   async change(number, entry) {
-    await this.server.ask('PUT', `team/entries/${number}`, JSON.stringify(entry));
+    await this.#put('PUT', `team/entries/${number}`, 'break', entry);
   }
 
   /** @param {number} number */
   async remove(number) {
-    await this.server.ask('DELETE', `team/entries/${number}`);
+    await this.#ask('DELETE', `team/entries/${number}`);
   }
 
   /** Refused with status 409 when it is hardly meant, unless it is to be kept so.
    * @param {Player} player @param {boolean} keep */
   async putPlayer(player, keep) {
-    await this.server.ask('POST', `team/players${keep ? '?odd=keep' : ''}`, JSON.stringify(player));
+    await this.#put('POST', `team/players${keep ? '?odd=keep' : ''}`, 'player', player);
   }
 
   /** Refused likewise. @param {Split} split @param {boolean} keep
    * @returns {Promise<string>} what became of it, in words */
   async addSplit(split, keep) {
-    const path = `team/splits${keep ? '?odd=keep' : ''}`;
-    return (await (await this.server.ask('POST', path, JSON.stringify(split))).text()).trim();
+    return (await (await this.#put('POST', `team/splits${keep ? '?odd=keep' : ''}`, 'sprint', split)).text()).trim();
   }
 
   /** What was seen, at once. @param {number} width of the pictures, points @returns {Promise<Review>} */
   async review(width) {
-    return (await this.server.ask('GET', `team/review?as=page&width=${width}`)).json();
+    return (await this.#ask('GET', `team/review?as=page&width=${width}`)).json();
   }
 
   /** The same with the model beside it, which takes seconds.

@@ -21,15 +21,18 @@ static bool refuse_object(const bw_form *form, const char *what, const char *res
     return false;
 }
 
-bool bw_form_object(const bw_form *form, const char *what, const char *const *keys, int count) {
+/// Whether it is an object without a key that is not in the table.
+static bool keys_known(const bw_form *form, const bw_form_table *table) {
     const bw_tree_node *nodes = form->tree->nodes;
     if (nodes[form->at].kind != BW_NODE_OBJECT)
-        return refuse_object(form, what, " is an object in braces");
+        return refuse_object(form, table->what, " is an object in braces");
     for (int32_t i = nodes[form->at].first; i; i = nodes[i].next) {
         bool known = false;
-        for (int k = 0; k < count && !known; k++)
-            known = bw_node_key_is(form->tree, i, keys[k], bw_text_length(keys[k]));
-        if (!known) return refuse_object(form, what, " has a key that is not known here");
+        for (int k = 0; k < table->count && !known; k++) {
+            const char *key = table->members[k].key;
+            known = bw_node_key_is(form->tree, i, key, bw_text_length(key));
+        }
+        if (!known) return refuse_object(form, table->what, " has a key that is not known here");
     }
     return true;
 }
@@ -38,6 +41,10 @@ bool bw_form_object(const bw_form *form, const char *what, const char *const *ke
 static int32_t member(const bw_form *form, const char *key) {
     const int32_t node = bw_node_member(form->tree, form->at, key);
     return node && form->tree->nodes[node].kind == BW_NODE_NULL ? 0 : node;
+}
+
+bool bw_form_has(const bw_form *form, const char *key) {
+    return member(form, key) != 0;
 }
 
 bool bw_form_text(const bw_form *form, const char *key, char *out, size_t room) {
@@ -82,7 +89,7 @@ bool bw_form_whole(const bw_form *form, const char *key, int low, int high, int 
     return true;
 }
 
-bool bw_form_flag(const bw_form *form, const char *key, bool *out) {
+static bool take_flag(const bw_form *form, const char *key, bool *out) {
     const int32_t node = member(form, key);
     if (!node) return true;
     if (form->tree->nodes[node].kind != BW_NODE_BOOL)
@@ -98,5 +105,37 @@ bool bw_form_list(const bw_form *form, const char *key, int most, int32_t *out) 
         return bw_form_refuse(form, key, "is a list in brackets");
     if (form->tree->nodes[*out].count > most)
         return bw_form_refuse(form, key, "has too many entries");
+    return true;
+}
+
+static bool take_row(const bw_form *form, const bw_member *m, int64_t *out) {
+    int number = (int)*out;
+    if (!bw_form_whole(form, m->key, (int)m->low, (int)m->high, &number)) return false;
+    *out = number;
+    return true;
+}
+
+static bool take_member(const bw_form *form, const bw_member *m, void *out) {
+    void *at = (char *)out + m->offset;
+    if (m->needed && !bw_form_has(form, m->key)) return bw_form_refuse(form, m->key, "is missing");
+    if (m->take) return m->take(form, m, out);
+    switch (m->kind) {
+    case BW_MEMBER_TEXT: return bw_form_text(form, m->key, at, (size_t)m->high + 1);
+    case BW_MEMBER_WHOLE: return bw_form_whole(form, m->key, (int)m->low, (int)m->high, at);
+    case BW_MEMBER_ROW: return take_row(form, m, at);
+    case BW_MEMBER_NUMBER: return bw_form_number(form, m->key, m->low, m->high, at);
+    case BW_MEMBER_FLAG: return take_flag(form, m->key, at);
+    case BW_MEMBER_LIST:
+    case BW_MEMBER_OBJECT:
+    case BW_MEMBER_TOLD: break; // the first two have a `take`
+    }
+    return true;
+}
+
+bool bw_form_read(const bw_form *form, const bw_form_table *table, void *out) {
+    if (!keys_known(form, table)) return false;
+    for (int i = 0; i < table->count; i++) {
+        if (!take_member(form, &table->members[i], out)) return false;
+    }
     return true;
 }

@@ -18,7 +18,7 @@ bw_reply bw_on_entries(bw_site *site, bw_ask *ask) {
     int count, game;
     if (!bw_target_number(&ask->target, "game", 1, 999999, 0, &game))
         return bw_reply_words(400, "game is the number of a game.");
-    bw_team *team = bw_desk_open(site, BW_TEAM_READ, &answer);
+    bw_team *team = bw_desk_open(site, ask, BW_TEAM_READ, &answer);
     if (!team) return answer;
     const bw_status status =
         bw_team_entries(team, &(bw_entry_filter){.game = game}, &list, &count, &error);
@@ -41,27 +41,16 @@ bw_reply bw_on_entries(bw_site *site, bw_ask *ask) {
 
 /// Breaks of one request, each with what became of it.
 typedef struct batch {
-    int count;
-    bw_sent_entry sent[BW_SENT_MAX];
+    bw_sent sent;
     bw_entry entries[BW_SENT_MAX];
     bool fresh[BW_SENT_MAX];
     bw_odd odd[BW_SENT_MAX];
 } batch;
 
-static bool read_batch(const bw_form *form, batch *b) {
-    static const char *const keys[] = {"entries"};
-    int32_t list;
-    if (!bw_form_object(form, "what is sent", keys, 1) ||
-        !bw_form_list(form, "entries", BW_SENT_MAX, &list))
-        return false;
-    if (!list) return bw_form_refuse(form, "entries", "is missing");
-    const bw_tree_node *nodes = form->tree->nodes;
-    for (int32_t i = nodes[list].first; i; i = nodes[i].next) {
-        if (!bw_form_entry(&(bw_form){form->tree, i, form->error}, &b->sent[b->count]))
-            return false;
-        b->count++;
-    }
-    return true;
+/// A game or revision that is not in the file makes a break no good; not found is the break itself alone.
+static bw_status of_the_break(bw_status status, bw_error *error) {
+    if (status != BW_NOT_FOUND) return status;
+    return error->status = BW_BAD_INPUT;
 }
 
 static bw_status put_game(bw_team *team, bw_sent_entry *sent, bw_error *error) {
@@ -76,14 +65,14 @@ static bw_status store(bw_team *team, batch *b, bw_error *error) {
     int added;
     bw_status status = bw_team_begin(team, error);
     if (status != BW_OK) return status;
-    for (int i = 0; i < b->count && status == BW_OK; i++) {
-        status = put_game(team, &b->sent[i], error);
-        b->entries[i] = b->sent[i].entry;
+    for (int i = 0; i < b->sent.count && status == BW_OK; i++) {
+        status = put_game(team, &b->sent.list[i], error);
+        b->entries[i] = b->sent.list[i].entry;
     }
     if (status == BW_OK)
-        status = bw_team_add_entries(team, b->entries, b->count, b->fresh, &added, error);
-    if (status == BW_OK) bw_odd_entries_sent(team, b->entries, b->fresh, b->count, b->odd);
-    return bw_team_end(team, status, error);
+        status = bw_team_add_entries(team, b->entries, b->sent.count, b->fresh, &added, error);
+    if (status == BW_OK) bw_odd_entries_sent(team, b->entries, b->fresh, b->sent.count, b->odd);
+    return of_the_break(bw_team_end(team, status, error), error);
 }
 
 static bw_reply tell(const batch *b) {
@@ -91,7 +80,7 @@ static bw_reply tell(const batch *b) {
     if (!bw_reply_json_begin(&out)) return no_memory();
     bw_json_key(&out.json, "entries");
     bw_json_open(&out.json, '[');
-    for (int i = 0; i < b->count; i++) {
+    for (int i = 0; i < b->sent.count; i++) {
         bw_json_open(&out.json, '{');
         bw_reply_put_text(&out.json, "id", b->entries[i].client);
         bw_reply_put_number(&out.json, "number", (double)b->entries[i].order);
@@ -110,10 +99,10 @@ static bw_reply take(bw_site *site, bw_ask *ask, batch *b) {
     bw_form form;
     bw_tree *tree = bw_desk_read(ask, &form, &error, &answer);
     if (!tree) return answer;
-    const bool read = read_batch(&form, b);
+    const bool read = bw_form_sent(&form, &b->sent);
     free(tree);
     if (!read) return bw_desk_refusal(&error);
-    bw_team *team = bw_desk_open(site, BW_TEAM_WRITE, &answer);
+    bw_team *team = bw_desk_open(site, ask, BW_TEAM_WRITE, &answer);
     if (!team) return answer;
     const bw_status status = store(team, b, &error);
     bw_team_close(team);
@@ -130,11 +119,14 @@ bw_reply bw_on_entries_post(bw_site *site, bw_ask *ask) {
 
 /// The game, if it was named, and the break in one change. A break keeps the id it was logged under.
 static bw_status change(bw_team *team, bw_sent_entry *sent, bw_error *error) {
+    bw_entry there;
     bw_status status = bw_team_begin(team, error);
     if (status != BW_OK) return status;
+    status = bw_team_entry(team, sent->entry.order, &there, error);
+    if (status != BW_OK) return bw_team_end(team, status, error);
     status = put_game(team, sent, error);
     if (status == BW_OK) status = bw_team_change_entry(team, &sent->entry, error);
-    return bw_team_end(team, status, error);
+    return of_the_break(bw_team_end(team, status, error), error);
 }
 
 bw_reply bw_on_entry_change(bw_site *site, bw_ask *ask) {
@@ -148,7 +140,7 @@ bw_reply bw_on_entry_change(bw_site *site, bw_ask *ask) {
     free(tree);
     if (!read) return bw_desk_refusal(&error);
     sent.entry.order = ask->id;
-    bw_team *team = bw_desk_open(site, BW_TEAM_WRITE, &answer);
+    bw_team *team = bw_desk_open(site, ask, BW_TEAM_WRITE, &answer);
     if (!team) return answer;
     const bw_status status = change(team, &sent, &error);
     bw_team_close(team);
@@ -158,7 +150,7 @@ bw_reply bw_on_entry_change(bw_site *site, bw_ask *ask) {
 bw_reply bw_on_entry_remove(bw_site *site, bw_ask *ask) {
     bw_reply answer;
     bw_error error;
-    bw_team *team = bw_desk_open(site, BW_TEAM_WRITE, &answer);
+    bw_team *team = bw_desk_open(site, ask, BW_TEAM_WRITE, &answer);
     if (!team) return answer;
     const bw_status status = bw_team_remove_entry(team, ask->id, &error);
     bw_team_close(team);

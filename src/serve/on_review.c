@@ -30,7 +30,7 @@ bw_reply bw_on_review(bw_site *site, bw_ask *ask) {
                           &width) ||
         (as && !bw_same(as, "page")))
         return bw_reply_words(400, "width is from 300 to 640, and as can be page.");
-    bw_team *team = bw_desk_open(site, BW_TEAM_READ, &answer);
+    bw_team *team = bw_desk_open(site, ask, BW_TEAM_READ, &answer);
     if (!team) return answer;
     bw_review_data *data = malloc(sizeof *data);
     if (!data) {

@@ -12,20 +12,6 @@
 #include "team/settings.h"
 #include <stdlib.h>
 
-/// Setting that tells this team's file from another's, so that breaks which a browser still holds never
-/// go into the wrong one.
-static const char mark_name[] = "mark";
-
-static bw_status find_mark(bw_team *team, char mark[BW_SECRET_SIZE], bw_error *error) {
-    bw_status status = bw_team_setting(team, mark_name, mark, BW_SECRET_SIZE, error);
-    if (status != BW_OK || mark[0]) return status;
-    if (!bw_secret_make(mark)) {
-        *error = (bw_error){.status = BW_FILE, .message = "the system has no random numbers"};
-        return BW_FILE;
-    }
-    return bw_team_set(team, mark_name, mark, error);
-}
-
 static bw_status put_games(bw_team *team, bw_json *json, bw_error *error) {
     bw_game *games;
     int count;
@@ -128,16 +114,49 @@ static bw_status put_legs(bw_team *team, bw_units units, bw_json *json, bw_error
     return status;
 }
 
+/// A table of what is taken: {"opponent":{"is":"text","most":47}, ...}.
+static void put_table(const bw_form_table *table, bw_json *json) {
+    static const char *const kinds[] = {
+        [BW_MEMBER_TEXT] = "text",     [BW_MEMBER_WHOLE] = "number", [BW_MEMBER_ROW] = "number",
+        [BW_MEMBER_NUMBER] = "number", [BW_MEMBER_FLAG] = "flag",    [BW_MEMBER_LIST] = "list",
+        [BW_MEMBER_OBJECT] = "object", [BW_MEMBER_TOLD] = "told"};
+    bw_json_key(json, table->name);
+    bw_json_open(json, '{');
+    for (int i = 0; i < table->count; i++) {
+        const bw_member *m = &table->members[i];
+        bw_json_key(json, m->key);
+        bw_json_open(json, '{');
+        bw_reply_put_text(json, "is", kinds[m->kind]);
+        if (m->of) bw_reply_put_text(json, "of", m->of->name);
+        if (m->kind == BW_MEMBER_WHOLE || m->kind == BW_MEMBER_ROW || m->kind == BW_MEMBER_NUMBER)
+            bw_reply_put_number(json, "least", m->low);
+        if (m->high > 0) bw_reply_put_number(json, "most", m->high);
+        bw_json_close(json, '}');
+    }
+    bw_json_close(json, '}');
+}
+
+/// What the page may send, for it to be built from.
+static void put_takes(bw_json *json) {
+    bw_reply_put_number(json, "at_once", BW_SENT_MAX);
+    bw_json_key(json, "takes");
+    bw_json_open(json, '{');
+    for (int i = 0; bw_team_form_at(i); i++)
+        put_table(bw_team_form_at(i), json);
+    bw_json_close(json, '}');
+}
+
 static bw_status put_all(bw_team *team, bw_units units, bw_json *json, bw_error *error) {
     char mark[BW_SECRET_SIZE], name[BW_SETTING_SIZE];
     bool names = false;
-    bw_status status = find_mark(team, mark, error);
+    bw_status status = bw_desk_mark(team, mark, error);
     if (status == BW_OK) status = bw_team_setting(team, BW_SETTING_TEAM, name, sizeof name, error);
     if (status == BW_OK) status = bw_team_names(team, &names, error);
     if (status != BW_OK) return status;
     bw_reply_put_text(json, "mark", mark);
     bw_reply_put_text(json, "name", name);
     bw_reply_put_bool(json, "full_names", names);
+    put_takes(json);
     status = put_games(team, json, error);
     if (status == BW_OK) status = put_revisions(team, json, error);
     if (status == BW_OK) status = put_players(team, json, error);
@@ -151,7 +170,7 @@ bw_reply bw_on_team(bw_site *site, bw_ask *ask) {
     bw_reply answer;
     bw_reply_json out;
     bw_error error;
-    bw_team *team = bw_desk_open(site, BW_TEAM_WRITE, &answer);
+    bw_team *team = bw_desk_open(site, ask, BW_TEAM_WRITE, &answer);
     if (!team) return answer;
     if (!bw_reply_json_begin(&out)) {
         bw_team_close(team);
@@ -175,7 +194,7 @@ bw_reply bw_on_game(bw_site *site, bw_ask *ask) {
     bw_status status = bw_form_game(&form, &game) ? BW_OK : error.status;
     free(tree);
     if (status != BW_OK) return bw_desk_refusal(&error);
-    bw_team *team = bw_desk_open(site, BW_TEAM_WRITE, &answer);
+    bw_team *team = bw_desk_open(site, ask, BW_TEAM_WRITE, &answer);
     if (!team) return answer;
     const bool odd = bw_odd_game_sent(team, ask, &game, &answer);
     if (!odd) status = bw_team_put_game(team, &game, &error);
@@ -198,7 +217,7 @@ bw_reply bw_on_player(bw_site *site, bw_ask *ask) {
     bw_status status = bw_form_player(&form, &player) ? BW_OK : error.status;
     free(tree);
     if (status != BW_OK) return bw_desk_refusal(&error);
-    bw_team *team = bw_desk_open(site, BW_TEAM_WRITE, &answer);
+    bw_team *team = bw_desk_open(site, ask, BW_TEAM_WRITE, &answer);
     if (!team) return answer;
     const bool odd = bw_odd_player_sent(team, ask, &player, &answer);
     if (!odd) status = bw_team_put_player(team, &player, &error);
@@ -218,7 +237,7 @@ bw_reply bw_on_split(bw_site *site, bw_ask *ask) {
     bw_status status = bw_form_split(&form, &split) ? BW_OK : error.status;
     free(tree);
     if (status != BW_OK) return bw_desk_refusal(&error);
-    bw_team *team = bw_desk_open(site, BW_TEAM_WRITE, &answer);
+    bw_team *team = bw_desk_open(site, ask, BW_TEAM_WRITE, &answer);
     if (!team) return answer;
     const bool odd = bw_odd_split_sent(team, ask, &split, &answer);
     if (!odd) status = bw_team_add_splits(team, &split, 1, &added, &error);

@@ -3,6 +3,7 @@
 
 #include "core/text.h"
 #include "scheme/tree.h"
+#include "serve/team_form.h"
 #include <string.h>
 
 enum { SMALL = 64, FORM = 4096 };

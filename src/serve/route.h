@@ -5,9 +5,6 @@
 
 #include "serve/site.h"
 
-/// Breaks in one request, and bytes of it.
-enum { BW_SENT_MAX = 50, BW_SENT_ROOM = 64 * 1024 };
-
 typedef struct bw_route {
     const char *method;
     const char *path; ///< "#" stands for a number from 1

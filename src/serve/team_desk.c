@@ -1,7 +1,9 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "serve/team_desk.h"
 
+#include "core/text.h"
 #include "file/document.h"
+#include "team/settings.h"
 #include <stdlib.h>
 
 bw_reply bw_desk_refusal(const bw_error *error) {
@@ -13,19 +15,44 @@ bw_reply bw_desk_refusal(const bw_error *error) {
     }
 }
 
-bw_team *bw_desk_open(const bw_site *site, bw_team_mode mode, bw_reply *answer) {
-    bw_team *team = NULL;
-    bw_error error;
-    if (!site->team) {
-        *answer = bw_reply_words(404, "The board was opened without a team file.");
-        return NULL;
+static const char mark_name[] = "mark";
+
+bw_status bw_desk_mark(bw_team *team, char mark[BW_SECRET_SIZE], bw_error *error) {
+    bw_status status = bw_team_setting(team, mark_name, mark, BW_SECRET_SIZE, error);
+    if (status != BW_OK || mark[0]) return status;
+    if (!bw_secret_make(mark)) {
+        *error = (bw_error){.status = BW_FILE, .message = "the system has no random numbers"};
+        return BW_FILE;
     }
-    if (bw_team_open(site->team, mode, &team, &error) == BW_OK) return team;
+    return bw_team_set(team, mark_name, mark, error);
+}
+
+static bw_reply refuse_file(const bw_error *error) {
     char room[BW_MESSAGE_SIZE + 32];
     bw_text t = bw_text_in(room, sizeof room);
     bw_put(&t, "The team file: ");
-    bw_put(&t, error.message);
-    *answer = bw_reply_words(503, room);
+    bw_put(&t, error->message);
+    return bw_reply_words(503, room);
+}
+
+bw_team *bw_desk_open(const bw_site *site, const bw_ask *ask, bw_team_mode mode, bw_reply *answer) {
+    const char *wanted = bw_target_value(&ask->target, "mark");
+    char mark[BW_SECRET_SIZE] = "";
+    bw_team *team = NULL;
+    bw_error error;
+    if (!site->team) {
+        *answer = bw_reply_words(503, "The board was opened without a team file.");
+        return NULL;
+    }
+    bw_status status = bw_team_open(site->team, mode, &team, &error);
+    if (status == BW_OK && wanted)
+        status = bw_team_setting(team, mark_name, mark, sizeof mark, &error);
+    if (status == BW_OK && (!wanted || bw_same(mark, wanted))) return team;
+    *answer = status == BW_OK
+                  ? bw_reply_words(410, "The program has another team's file open now: reload the "
+                                        "page. What waits here is kept for its own file.")
+                  : refuse_file(&error);
+    bw_team_close(team);
     return NULL;
 }
 

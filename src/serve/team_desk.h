@@ -8,8 +8,12 @@
 #include "serve/site.h"
 #include "team/team.h"
 
-/// Opens it; NULL with the refusal in *answer.
-bw_team *bw_desk_open(const bw_site *site, bw_team_mode mode, bw_reply *answer);
+/// Opens it; NULL with the refusal in *answer: also when the target's value "mark" is not this file's.
+bw_team *bw_desk_open(const bw_site *site, const bw_ask *ask, bw_team_mode mode, bw_reply *answer);
+
+/// What tells this team's file from another's, so that breaks which a browser still holds never go into the
+/// wrong one. Made when it is first asked for.
+bw_status bw_desk_mark(bw_team *team, char mark[BW_SECRET_SIZE], bw_error *error);
 
 /// What a team file's sentence is answered with.
 bw_reply bw_desk_refusal(const bw_error *error);

@@ -3,128 +3,190 @@
 
 #include "core/text.h"
 #include "scheme/path.h"
+#include <stddef.h>
 
-#define KEYS(array) (array), BW_COUNT(array)
+static const int many = 1000000; // rows of a table
 
-static const int many = 1000000; // games and revisions
+#define MOST_TEXT(type, field) .high = sizeof((type *)0)->field - 1
+#define TEXT(type, name, field)                                                                    \
+    .key = (name), .kind = BW_MEMBER_TEXT, .offset = offsetof(type, field), MOST_TEXT(type, field)
+#define RANGE(type, name, what, field, least, most)                                                \
+    .key = (name), .kind = BW_MEMBER_##what, .offset = offsetof(type, field), .low = (least),      \
+    .high = (most)
+#define TABLE(array) .members = (array), .count = BW_COUNT(array)
 
-bool bw_form_game(const bw_form *form, bw_game *out) {
-    static const char *const keys[] = {"date", "opponent", "field"};
-    *out = (bw_game){.id = 0};
-    return bw_form_object(form, "a game", KEYS(keys)) &&
-           bw_form_text(form, "date", out->date, sizeof out->date) &&
-           bw_form_text(form, "opponent", out->opponent, sizeof out->opponent) &&
-           bw_form_text(form, "field", out->field, sizeof out->field);
-}
+static const bw_member game_members[] = {
+    {.key = "id", .kind = BW_MEMBER_TOLD},
+    {TEXT(bw_game, "date", date)},
+    {TEXT(bw_game, "opponent", opponent)},
+    {TEXT(bw_game, "field", field)},
+};
+static const bw_form_table game = {.name = "game", .what = "a game", TABLE(game_members)};
 
-static bool take_game(const bw_form *form, bw_sent_entry *out) {
-    const int32_t node = bw_node_member(form->tree, form->at, "game");
+static bool take_game(const bw_form *form, const bw_member *member, void *to) {
+    bw_sent_entry *out = to;
+    const int32_t node = bw_node_member(form->tree, form->at, member->key);
     if (node && form->tree->nodes[node].kind == BW_NODE_OBJECT) {
         out->named = true;
         return bw_form_game(&(bw_form){form->tree, node, form->error}, &out->game);
     }
-    int game = 0;
-    if (!bw_form_whole(form, "game", 1, many, &game)) return false;
-    out->entry.game = game;
+    int number = 0;
+    if (!bw_form_whole(form, member->key, 1, many, &number)) return false;
+    out->entry.game = number;
     return true;
 }
 
-static bool take_time(const bw_form *form, bw_entry *e) {
+static bool take_time(const bw_form *form, const bw_member *member, void *to) {
+    bw_sent_entry *out = to;
     char time[32] = "";
-    if (!bw_form_text(form, "time", time, sizeof time)) return false;
-    if (!time[0] || bw_time_read(time, &e->time)) return true;
-    return bw_form_refuse(form, "time", "is a moment in UTC such as 2026-04-11T18:05:00Z");
+    if (!bw_form_text(form, member->key, time, sizeof time)) return false;
+    if (!time[0] || bw_time_read(time, &out->entry.time)) return true;
+    return bw_form_refuse(form, member->key, "is a moment in UTC such as 2026-04-11T18:05:00Z");
 }
 
-static bool take_outcome(const bw_form *form, bw_entry *e) {
-    char word[24] = "";
-    if (!bw_form_text(form, "outcome", word, sizeof word)) return false;
-    e->outcome = bw_outcome_find(word);
-    return e->outcome != BW_OUTCOME_COUNT ||
-           bw_form_refuse(form, "outcome",
-                          "is goal, save, wide, forced, unforced, ground-ball, matched-up or "
-                          "whistle");
+static bool take_outcome(const bw_form *form, const bw_member *member, void *to) {
+    bw_sent_entry *out = to;
+    char word[24] = "", room[160];
+    if (!bw_form_text(form, member->key, word, sizeof word)) return false;
+    out->entry.outcome = bw_outcome_find(word);
+    if (out->entry.outcome != BW_OUTCOME_COUNT) return true;
+    bw_text t = bw_text_in(room, sizeof room);
+    bw_put(&t, "is ");
+    for (int i = 0; i < BW_OUTCOME_COUNT; i++) {
+        if (i > 0) bw_put(&t, i == BW_OUTCOME_COUNT - 1 ? " or " : ", ");
+        bw_put(&t, bw_outcome_id((bw_outcome)i));
+    }
+    return bw_form_refuse(form, member->key, room);
 }
 
-static bool take_shot(const bw_form *form, bw_entry *e) {
-    const bool x = bw_node_member(form->tree, form->at, "shot_x_m") != 0;
-    const bool y = bw_node_member(form->tree, form->at, "shot_y_m") != 0;
-    if (x != y) return bw_form_refuse(form, x ? "shot_x_m" : "shot_y_m", "has no partner");
-    e->shot_known = x;
-    return bw_form_number(form, "shot_x_m", -BW_SHOT_ACROSS, BW_SHOT_ACROSS, &e->shot.x) &&
-           bw_form_number(form, "shot_y_m", -BW_SHOT_BEHIND, BW_SHOT_AHEAD, &e->shot.y);
-}
-
-static bool take_out(const bw_form *form, bw_entry *e) {
+static bool take_out(const bw_form *form, const bw_member *member, void *to) {
+    bw_entry *e = &((bw_sent_entry *)to)->entry;
     const bw_tree_node *nodes = form->tree->nodes;
     int32_t list;
-    if (!bw_form_list(form, "out", BW_MAX_OUT, &list)) return false;
+    if (!bw_form_list(form, member->key, (int)member->high, &list)) return false;
     for (int32_t i = list ? nodes[list].first : 0; i; i = nodes[i].next) {
         bw_text who = bw_text_in(e->out[e->out_count++], BW_ID_SIZE);
         if (nodes[i].kind != BW_NODE_STRING || nodes[i].text_length >= BW_ID_SIZE)
-            return bw_form_refuse(form, "out", "names spots or jersey numbers in quotes");
+            return bw_form_refuse(form, member->key, "names spots or jersey numbers in quotes");
         bw_put_n(&who, form->tree->text + nodes[i].text, (size_t)nodes[i].text_length);
     }
     return true;
 }
 
-bool bw_form_entry(const bw_form *form, bw_sent_entry *out) {
-    static const char *const keys[] = {"number",   "id",      "time",    "game",     "offence",
-                                       "defence",  "outcome", "seconds", "passes",   "shot_x_m",
-                                       "shot_y_m", "out",     "stage",   "revision", "note"};
-    *out = (bw_sent_entry){.entry = bw_entry_default()};
-    bw_entry *e = &out->entry;
-    int revision = 0;
-    const bool taken =
-        bw_form_object(form, "a break", KEYS(keys)) &&
-        bw_form_text(form, "id", e->client, sizeof e->client) && take_time(form, e) &&
-        take_game(form, out) && bw_form_whole(form, "offence", 3, BW_MAX_ATTACKERS, &e->offence) &&
-        bw_form_whole(form, "defence", 2, BW_MAX_ATTACKERS, &e->defence) && take_outcome(form, e) &&
-        bw_form_number(form, "seconds", 0, BW_MAX_BREAK_TIME, &e->seconds) &&
-        bw_form_whole(form, "passes", 0, BW_MAX_PASSES, &e->passes) && take_shot(form, e) &&
-        take_out(form, e) && bw_form_whole(form, "stage", 3, BW_MAX_SPOTS, &e->stage) &&
-        bw_form_whole(form, "revision", 1, many, &revision) &&
-        bw_form_text(form, "note", e->note, sizeof e->note);
-    e->revision = revision;
-    if (!taken) return false;
-    *form->error = (bw_error){.status = BW_OK};
-    bw_text why = bw_text_in(form->error->message, sizeof form->error->message);
-    form->error->status = bw_entry_check(e, &why);
-    return form->error->status == BW_OK;
-}
+static const bw_member break_members[] = {
+    {.key = "number", .kind = BW_MEMBER_TOLD},
+    {TEXT(bw_sent_entry, "id", entry.client)},
+    {.key = "time", .kind = BW_MEMBER_TEXT, .high = 31, .take = take_time},
+    {.key = "game", .kind = BW_MEMBER_OBJECT, .of = &game, .take = take_game},
+    {RANGE(bw_sent_entry, "offence", WHOLE, entry.offence, 3, BW_MAX_ATTACKERS)},
+    {RANGE(bw_sent_entry, "defence", WHOLE, entry.defence, 2, BW_MAX_ATTACKERS)},
+    {.key = "outcome", .kind = BW_MEMBER_TEXT, .high = 23, .take = take_outcome},
+    {RANGE(bw_sent_entry, "seconds", NUMBER, entry.seconds, 0, BW_MAX_BREAK_TIME)},
+    {RANGE(bw_sent_entry, "passes", WHOLE, entry.passes, 0, BW_MAX_PASSES)},
+    {RANGE(bw_sent_entry, "shot_x_m", NUMBER, entry.shot.x, -BW_SHOT_ACROSS, BW_SHOT_ACROSS)},
+    {RANGE(bw_sent_entry, "shot_y_m", NUMBER, entry.shot.y, -BW_SHOT_BEHIND, BW_SHOT_AHEAD)},
+    {.key = "out", .kind = BW_MEMBER_LIST, .high = BW_MAX_OUT, .take = take_out},
+    {RANGE(bw_sent_entry, "stage", WHOLE, entry.stage, 3, BW_MAX_SPOTS)},
+    {RANGE(bw_sent_entry, "revision", ROW, entry.revision, 1, many)},
+    {TEXT(bw_sent_entry, "note", entry.note)},
+};
+static const bw_form_table entry = {.name = "break", .what = "a break", TABLE(break_members)};
 
-bool bw_form_player(const bw_form *form, bw_player *out) {
-    static const char *const keys[] = {"jersey", "initials", "name", "spots"};
-    static const char *const spot_keys[] = {"spot", "fixed"};
-    *out = (bw_player){.jersey = -1};
+static const bw_member spot_members[] = {
+    {TEXT(bw_player_spot, "spot", spot)},
+    {.key = "fixed", .kind = BW_MEMBER_FLAG, .offset = offsetof(bw_player_spot, fixed)},
+};
+static const bw_form_table spot = {.name = "spot", .what = "a spot", TABLE(spot_members)};
+
+static bool take_spots(const bw_form *form, const bw_member *member, void *to) {
+    bw_player *out = to;
+    const bw_tree_node *nodes = form->tree->nodes;
     int32_t list;
-    if (!bw_form_object(form, "a player", KEYS(keys)) ||
-        !bw_form_whole(form, "jersey", 0, BW_MAX_JERSEY, &out->jersey) ||
-        !bw_form_text(form, "initials", out->initials, sizeof out->initials) ||
-        !bw_form_text(form, "name", out->name, sizeof out->name) ||
-        !bw_form_list(form, "spots", BW_MAX_PLAYER_SPOTS, &list))
-        return false;
-    if (out->jersey < 0) return bw_form_refuse(form, "jersey", "is missing");
-    for (int32_t i = list ? form->tree->nodes[list].first : 0; i; i = form->tree->nodes[i].next) {
+    if (!bw_form_list(form, member->key, (int)member->high, &list)) return false;
+    for (int32_t i = list ? nodes[list].first : 0; i; i = nodes[i].next) {
         const bw_form one = {form->tree, i, form->error};
-        bw_player_spot *spot = &out->spots[out->spot_count++];
-        if (!bw_form_object(&one, "a spot", KEYS(spot_keys)) ||
-            !bw_form_text(&one, "spot", spot->spot, sizeof spot->spot) ||
-            !bw_form_flag(&one, "fixed", &spot->fixed))
-            return false;
+        if (!bw_form_read(&one, member->of, &out->spots[out->spot_count++])) return false;
     }
     return true;
 }
 
+static const bw_member player_members[] = {
+    {RANGE(bw_player, "jersey", WHOLE, jersey, 0, BW_MAX_JERSEY), .needed = true},
+    {TEXT(bw_player, "initials", initials)},
+    {TEXT(bw_player, "name", name)},
+    {.key = "spots",
+     .kind = BW_MEMBER_LIST,
+     .high = BW_MAX_PLAYER_SPOTS,
+     .of = &spot,
+     .take = take_spots},
+};
+static const bw_form_table player = {.name = "player", .what = "a player", TABLE(player_members)};
+
+static const bw_member sprint_members[] = {
+    {RANGE(bw_timed_split, "jersey", WHOLE, jersey, 0, BW_MAX_JERSEY), .needed = true},
+    {TEXT(bw_timed_split, "date", date)},
+    {RANGE(bw_timed_split, "distance_m", NUMBER, distance, 1, 200)},
+    {RANGE(bw_timed_split, "seconds", NUMBER, seconds, 0.3, 60)},
+    {TEXT(bw_timed_split, "clock", clock)},
+};
+static const bw_form_table sprint = {.name = "sprint", .what = "a sprint", TABLE(sprint_members)};
+
+const bw_form_table *bw_team_form_at(int index) {
+    static const bw_form_table *const all[] = {&entry, &game, &player, &spot, &sprint};
+    return index >= 0 && index < BW_COUNT(all) ? all[index] : NULL;
+}
+
+/// The shot is known when both its numbers are there.
+static bool pair_shot(const bw_form *form, bw_entry *e) {
+    const bool x = bw_form_has(form, "shot_x_m"), y = bw_form_has(form, "shot_y_m");
+    e->shot_known = x && y;
+    return x == y || bw_form_refuse(form, x ? "shot_x_m" : "shot_y_m", "has no partner");
+}
+
+bool bw_form_entry(const bw_form *form, bw_sent_entry *out) {
+    *out = (bw_sent_entry){.entry = bw_entry_default()};
+    if (!bw_form_read(form, &entry, out) || !pair_shot(form, &out->entry)) return false;
+    *form->error = (bw_error){.status = BW_OK};
+    bw_text why = bw_text_in(form->error->message, sizeof form->error->message);
+    form->error->status = bw_entry_check(&out->entry, &why);
+    return form->error->status == BW_OK;
+}
+
+static bool take_entries(const bw_form *form, const bw_member *member, void *to) {
+    bw_sent *out = to;
+    const bw_tree_node *nodes = form->tree->nodes;
+    int32_t list;
+    if (!bw_form_list(form, member->key, (int)member->high, &list)) return false;
+    for (int32_t i = nodes[list].first; i; i = nodes[i].next) {
+        const bw_form one = {form->tree, i, form->error};
+        if (!bw_form_entry(&one, &out->list[out->count++])) return false;
+    }
+    return true;
+}
+
+bool bw_form_sent(const bw_form *form, bw_sent *out) {
+    static const bw_member members[] = {{.key = "entries",
+                                         .kind = BW_MEMBER_LIST,
+                                         .high = BW_SENT_MAX,
+                                         .needed = true,
+                                         .of = &entry,
+                                         .take = take_entries}};
+    static const bw_form_table table = {.what = "what is sent", TABLE(members)};
+    out->count = 0;
+    return bw_form_read(form, &table, out);
+}
+
+bool bw_form_game(const bw_form *form, bw_game *out) {
+    *out = (bw_game){.id = 0};
+    return bw_form_read(form, &game, out);
+}
+
+bool bw_form_player(const bw_form *form, bw_player *out) {
+    *out = (bw_player){.jersey = -1};
+    return bw_form_read(form, &player, out);
+}
+
 bool bw_form_split(const bw_form *form, bw_timed_split *out) {
-    static const char *const keys[] = {"jersey", "date", "distance_m", "seconds", "clock"};
     *out = (bw_timed_split){.jersey = -1};
-    if (!bw_form_object(form, "a sprint", KEYS(keys)) ||
-        !bw_form_whole(form, "jersey", 0, BW_MAX_JERSEY, &out->jersey) ||
-        !bw_form_text(form, "date", out->date, sizeof out->date) ||
-        !bw_form_number(form, "distance_m", 1, 200, &out->distance) ||
-        !bw_form_number(form, "seconds", 0.3, 60, &out->seconds) ||
-        !bw_form_text(form, "clock", out->clock, sizeof out->clock))
-        return false;
-    return out->jersey >= 0 || bw_form_refuse(form, "jersey", "is missing");
+    return bw_form_read(form, &sprint, out);
 }

@@ -17,18 +17,27 @@ typedef struct bw_sent_entry {
     bw_game game; ///< day, opponent, field
 } bw_sent_entry;
 
-/// {"id", "time", "game": number or {"date", "opponent", "field"}, "offence", "defence", "outcome",
-/// "seconds", "passes", "shot_x_m", "shot_y_m", "out": [...], "stage", "revision", "note", and "number",
-/// which is not looked at}. What is not there is unknown.
+/// Breaks in one request, and bytes of it.
+enum { BW_SENT_MAX = 50, BW_SENT_ROOM = 64 * 1024 };
+
+/// A request's breaks.
+typedef struct bw_sent {
+    int count;
+    bw_sent_entry list[BW_SENT_MAX];
+} bw_sent;
+
+/// Number `index` of the tables of what is taken: "break", "game", "player", "spot", "sprint"; NULL past the
+/// last.
+const bw_form_table *bw_team_form_at(int index);
+
+/// A "break"; what is not said is unknown. The break alone is sound (core/entry.h).
 bool bw_form_entry(const bw_form *form, bw_sent_entry *out);
 
-/// {"date", "opponent", "field"}
+/// {"entries": [...]}
+bool bw_form_sent(const bw_form *form, bw_sent *out);
+
 bool bw_form_game(const bw_form *form, bw_game *out);
-
-/// {"jersey", "initials", "name", "spots": [{"spot", "fixed"}]}
 bool bw_form_player(const bw_form *form, bw_player *out);
-
-/// {"jersey", "date", "distance_m", "seconds", "clock"}
 bool bw_form_split(const bw_form *form, bw_timed_split *out);
 
 #endif

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Logging at the sideline, in a real browser on the served page: three taps; the program stopped in the
-// middle and started anew; the browser killed; everything in the team file exactly once.
+// Logging at the sideline, in a real browser on the served page: three taps; into games old and new, before and
+// after a reload; the program stopped in the middle and started anew; the browser killed; everything in the team
+// file exactly once. What the pages sent meanwhile is held against the server's own table at the end.
 import assert from 'node:assert/strict';
 import { spawn } from 'node:child_process';
 import { copyFile, mkdtemp, readFile, rm } from 'node:fs/promises';
@@ -62,9 +63,38 @@ const goTo = async (page, mode) => {
   await frames(page);
 };
 
+/** What was sent for the team file, by the server's table of it. @type {Record<string, Set<string>>} */
+const sent = { break: new Set(), game: new Set(), player: new Set(), spot: new Set(), sprint: new Set() };
+let takes; // the tables
+
+/** Keeps the keys of a thing and of what lies in it. */
+function keep(table, thing) {
+  for (const [key, value] of Object.entries(thing)) {
+    sent[table].add(key);
+    const { of } = takes?.[table]?.[key] ?? {};
+    if (of && typeof value === 'object') [value].flat().forEach((one) => keep(of, one));
+  }
+}
+
+/** Notes what a page sends; an answer that refuses it is a fault of the page. */
+function listen(page, errors) {
+  page.on('request', (request) => {
+    const body = request.postDataJSON(), [, what] = /api\/team\/(\w+)/.exec(request.url()) ?? [];
+    if (!body || !what) return;
+    if (body.entries) body.entries.forEach((one) => keep('break', one));
+    else keep({ entries: 'break', games: 'game', players: 'player', splits: 'sprint' }[what], body);
+  });
+  page.on('response', async (answer) => {
+    const { pathname } = new URL(answer.url());
+    if (answer.status() === 422) errors.push(`${pathname}: ${await answer.text()}`);
+    if (pathname === '/api/team' && answer.ok()) ({ takes } = await answer.json().catch(() => ({ takes })));
+  });
+}
+
 async function visit(t, address, options = {}) {
   const context = await browser.newContext({ viewport: { width: 1000, height: 900 }, ...options });
   const page = await context.newPage(), errors = [];
+  listen(page, errors);
   page.setDefaultTimeout(patience.timeout);
   page.on('pageerror', (error) => errors.push(error.message));
   t.after(() => context.close());
@@ -184,12 +214,114 @@ check('fifty breaks with the program gone in the middle are all there exactly on
   assert.deepEqual(errors, []);
 });
 
+/** Nine breaks into one game: three, three after a reload, three around the program's death and a network that is
+ * off; two of them put right, one while nobody can be told. `choose` makes the game the chosen one. */
+async function nine(t, names, choose, old) {
+  const first = await serve(t, names), before = await inFile(names.team);
+  const { page, context, errors } = await visit(t, first.address);
+  const all = (n) => told(page, new RegExp(`^${old.length + n} breaks, all in the team file`));
+  const again = async () => {
+    await ready(page);
+    await page.waitForSelector('#mode-log:not([hidden])', patience);
+    await choose(page, true);
+  };
+  const change = async (row, outcome) => {
+    await page.click(`#log-list li:nth-child(${row}) button:text-is("Edit")`);
+    await page.click(`#log-outcomes button:text-is("${outcome}")`);
+    await page.click('#log-done');
+  };
+  await goTo(page, 'log');
+  await choose(page, false);
+  for (const outcome of ['Goal', 'Shot saved', 'Whistle']) await tap(page, '5v4', outcome);
+  await all(3);
+  await page.reload();
+  await again();
+  await tap(page, '6v4', 'Goal');
+  await context.setOffline(true);
+  await tap(page, '6v4', 'Shot wide');
+  await tap(page, '6v4', 'Loose ball');
+  await change(3, 'Matched up in time'); // the goal, which the file has or has not got yet
+  await told(page, new RegExp(`^\\d of ${old.length + 6} not yet in the team file`));
+  await context.setOffline(false);
+  await all(6);
+  await first.stop('SIGKILL');
+  await tap(page, '4v3', 'Goal');
+  await told(page, new RegExp(`^1 of ${old.length + 7} not yet in the team file`));
+  const second = await serve(t, names, '--port', String(first.port));
+  await page.goto(second.address); // only its fragment is another: the page stays
+  await all(7);
+  await page.reload();
+  await again();
+  await tap(page, '4v3', 'Shot wide');
+  await tap(page, '4v3', 'Whistle');
+  if (old.length > 0) await change(9 + old.length, 'Whistle'); // one from before this page
+  await all(9);
+  const file = await inFile(names.team), here = file.filter((one) => !before.some(({ id }) => id === one.id));
+  assert.equal(file.length, before.length + 9);
+  assert.deepEqual(here.map((one) => `${one.offence}v${one.defence} ${one.outcome}`),
+    ['5v4 goal', '5v4 save', '5v4 whistle', '6v4 matched-up', '6v4 wide', '6v4 ground-ball', '4v3 goal', '4v3 wide', '4v3 whistle']);
+  assert.equal(new Set([...here, ...old].map((one) => one.game)).size, 1, 'all in one game');
+  assert.ok(here[0].game > 0);
+  if (old.length > 0) {
+    const { outcome, ...rest } = old[0], now = file.find(({ id }) => id === old[0].id);
+    assert.equal(now.outcome, 'whistle');
+    assert.deepEqual({ ...now, outcome }, { outcome, ...rest }, 'nothing else of it was touched');
+  }
+  assert.deepEqual(errors, []);
+  return here;
+}
+
+for (const opponent of ['first', 'middle', 'last']) {
+  check(`nine breaks go into the ${opponent} game of a season that the file holds`, async (t) => {
+    const names = await season(`old-${opponent}`), file = await inFile(names.team);
+    const games = [...new Set(file.map((one) => one.game))];
+    const game = games.at({ first: 0, middle: games.length >> 1, last: -1 }[opponent]);
+    const old = file.filter((one) => one.game === game);
+    // The page lists the newest first, as the season was played.
+    await nine(t, names, (page) => page.selectOption('#log-game', { index: games.length - 1 - games.indexOf(game) }), old);
+  });
+}
+
+check('nine breaks go into a game that was made on the page', async (t) => {
+  const names = await season('made'), label = '2026-09-12, Ó Bréa & "Sons"';
+  const known = new Set((await inFile(names.team)).map((one) => one.game));
+  const here = await nine(t, names, (page, there) => (there ? page.selectOption('#log-game', { label })
+    : newGame(page, 'Ó Bréa & "Sons"', '2026-09-12')), []);
+  assert.ok(!known.has(here[0].game), 'a game of its own');
+});
+
+check('what an older page left refused goes in when the page is opened anew', async (t) => {
+  const names = await season('refused'), { address } = await serve(t, names);
+  const { page, errors } = await visit(t, address);
+  await goTo(page, 'log');
+  const before = (await inFile(names.team)).length;
+  const refuse = (route) => (route.request().method() === 'POST'
+    ? route.fulfill({ status: 422, body: 'a game has a key that is not known here.\n' }) : route.fallback());
+  await page.route('**/api/team/entries*', refuse);
+  await tap(page, '6v4', 'Goal');
+  await page.waitForSelector('#log-list .waiting:has-text("Not taken by the team file")', patience);
+  await page.unroute('**/api/team/entries*', refuse);
+  assert.equal((await inFile(names.team)).length, before);
+  await page.reload();
+  await ready(page);
+  await told(page, /breaks?, all in the team file/);
+  assert.equal((await inFile(names.team)).length, before + 1);
+  await page.route('**/api/team/entries*', refuse);
+  await tap(page, '6v4', 'Whistle');
+  await page.waitForSelector('#log-list .waiting:has-text("Not taken by the team file")', patience);
+  await page.unroute('**/api/team/entries*', refuse);
+  await page.click('#log-send'); // or when the coach asks for it
+  await told(page, /breaks?, all in the team file/);
+  assert.equal((await inFile(names.team)).length, before + 2);
+  assert.deepEqual(errors.filter((words) => !words.includes('/api/team/entries')), []);
+});
+
 check('an answer that is lost on the way doubles nothing', async (t) => {
   const names = await files('lost'), { address } = await serve(t, names);
   const { page } = await visit(t, address);
   await goTo(page, 'log');
   let lost = 0;
-  await page.route('**/api/team/entries', async (route) => {
+  await page.route('**/api/team/entries*', async (route) => {
     if (route.request().method() !== 'POST' || lost === 3) return route.fallback();
     lost++;
     await route.fetch(); // it arrives, and its answer never comes back
@@ -246,6 +378,27 @@ check('breaks of one team never go into another team\'s file', async (t) => {
   await goTo(next, 'log');
   await told(next, /^Nothing to keep yet/);
   assert.equal((await inFile(theirs.team)).length, 0);
+});
+
+check('a tab that is brought to another team\'s program begins anew and sends it nothing', async (t) => {
+  const names = await files('here'), first = await serve(t, names), theirs = await files('there');
+  const { page } = await visit(t, first.address);
+  await goTo(page, 'log');
+  await tap(page, '6v4', 'Goal');
+  await told(page, /^1 break, all/);
+  await first.stop('SIGKILL');
+  await page.click('#log-list button:text-is("Take out")');
+  await tap(page, '5v4', 'Goal');
+  await told(page, /^1 of 1 not yet/);
+  const port = String(first.port), other = await serve(t, theirs, '--port', port);
+  await page.goto(other.address);
+  await told(page, /^Nothing to keep yet/);
+  assert.equal((await inFile(theirs.team)).length, 0);
+  await other.stop();
+  const second = await serve(t, names, '--port', port);
+  await page.goto(second.address);
+  await told(page, /^1 break, all/);
+  assert.deepEqual((await inFile(names.team)).map((one) => one.offence), [5]);
 });
 
 check('undo takes back each step; an edit and what was taken out too', async (t) => {
@@ -410,6 +563,13 @@ check('axe finds nothing, nothing scrolls sideways, keys are large', async (t) =
     .map((group) => getComputedStyle(group)).map((style) => [style.rowGap, style.columnGap]).flat());
   assert.ok(gaps.every((gap) => Number.parseFloat(gap) >= 8), gaps.join(' '));
   assert.deepEqual(errors, []);
+});
+
+check('the pages sent what the server takes: no key more, and every key there is', () => {
+  for (const [table, keys] of Object.entries(sent)) {
+    const taken = Object.keys(takes[table]).filter((key) => takes[table][key].is !== 'told');
+    assert.deepEqual([...keys].sort(), taken.sort(), table);
+  }
 });
 
 check('without a team file the page offers none of it', async (t) => {

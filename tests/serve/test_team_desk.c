@@ -2,8 +2,11 @@
 /// The team file over real sockets: breaks sent, sent again, put right and taken out; players, sprints and
 /// games; the review; and nothing of it for players or without a team file.
 #include "client.h"
+#include "scheme/fresh.h"
 #include "serve/route.h"
+#include "serve/team_form.h"
 #include "team/breaks.h"
+#include "team/revisions.h"
 #include "team/settings.h"
 
 static desk d;
@@ -104,7 +107,7 @@ static void what_is_no_break_is_refused_in_words(void) {
     int count;
     for (int i = 0; i < BW_COUNT(wrong); i++) {
         const int status = ask("POST", "/api/team/entries", wrong[i]);
-        CHECK(status == 422 || status == 404);
+        CHECK_INT(status, 422);
         CHECK(test_in_words());
     }
     free(in_file(&count));
@@ -178,6 +181,143 @@ static void players_sprints_and_games_are_kept(void) {
     }
 }
 
+/// A thing of each table with every member there is, where it is sent, and what stands round it.
+static const struct whole {
+    const char *table, *target, *before, *body, *after;
+} wholes[] = {
+    {"break", "/api/team/entries", "{\"entries\":[",
+     "{\"number\":1,\"id\":\"w1\",\"time\":\"2026-04-11T18:05:00Z\",\"game\":{\"id\":9,\"date\":"
+     "\"2026-04-11\",\"opponent\":\"Saltreach\",\"field\":\"home\"},\"offence\":6,\"defence\":4,"
+     "\"outcome\":\"goal\",\"seconds\":4.5,\"passes\":3,\"shot_x_m\":-2.5,\"shot_y_m\":7,"
+     "\"out\":[\"TL\",\"12\"],\"stage\":4,\"revision\":1,\"note\":\"slow\"}",
+     "]}"},
+    {"game", "/api/team/games", "",
+     "{\"id\":9,\"date\":\"2026-04-11\",\"opponent\":\"Saltreach\",\"field\":\"home\"}", ""},
+    {"player", "/api/team/players", "",
+     "{\"jersey\":0,\"initials\":\"A.B.\",\"name\":\"\",\"spots\":[{\"spot\":\"TL\",\"fixed\":true}"
+     "]}",
+     ""},
+    {"spot", "/api/team/players", "{\"jersey\":0,\"spots\":[", "{\"spot\":\"TL\",\"fixed\":true}",
+     "]}"},
+    {"sprint", "/api/team/splits", "",
+     "{\"jersey\":0,\"date\":\"2026-03-02\",\"distance_m\":10,\"seconds\":1.9,\"clock\":\"move\"}",
+     ""},
+};
+
+static void put_revision(void) {
+    bw_team *team;
+    bw_error error;
+    static bw_scheme scheme;
+    int64_t revision;
+    bw_scheme_fresh(0, 3, &scheme);
+    CHECK(bw_team_open(path, BW_TEAM_WRITE, &team, &error) == BW_OK);
+    CHECK(bw_team_save_scheme(team, &scheme, 50, "", &revision, NULL, &error) == BW_OK);
+    bw_team_close(team);
+}
+
+/// Every member of every table is told to the page and taken from it, and no other is.
+static void what_is_told_is_what_is_taken(void) {
+    char body[900], told[300];
+    put_revision();
+    for (int i = 0; bw_team_form_at(i); i++) {
+        const bw_form_table *table = bw_team_form_at(i);
+        const struct whole *w = &wholes[i];
+        CHECK(i < BW_COUNT(wholes) && strcmp(w->table, table->name) == 0);
+        CHECK_INT(ask("GET", "/api/team", NULL), 200);
+        snprintf(told, sizeof told, "\"%s\":{\"%s\":{\"is\":", table->name, table->members[0].key);
+        CHECK(strstr(got.body, told));
+        for (int k = 0; k < table->count; k++) {
+            snprintf(told, sizeof told, "\"%s\":", table->members[k].key);
+            CHECK(strstr(w->body, told));
+            CHECK(strstr(strstr(got.body, "\"takes\""), told));
+        }
+        snprintf(body, sizeof body, "%s%s%s", w->before, w->body, w->after);
+        CHECK_INT(ask("POST", w->target, body), 200);
+        snprintf(body, sizeof body, "%s%.*s,\"birthday\":1}%s", w->before, (int)strlen(w->body) - 1,
+                 w->body, w->after);
+        CHECK_INT(ask("POST", w->target, body), 422);
+        CHECK(strstr(got.body, "a key that is not known here"));
+    }
+}
+
+/// The object number `index` of a list in the last answer, braces and all.
+static bool object_in(const char *list, int index, char *out, size_t room) {
+    char key[40];
+    snprintf(key, sizeof key, "\"%s\":[", list);
+    const char *at = strstr(got.body, key), *begin = NULL;
+    if (!at) return false;
+    int depth = 0, seen = -1;
+    for (at += strlen(key); *at && (depth > 0 || *at != ']'); at++) {
+        if (*at == '{' && depth++ == 0) {
+            begin = at;
+            seen++;
+        }
+        if (*at == '}' && --depth == 0 && seen == index)
+            return (size_t)snprintf(out, room, "%.*s", (int)(at + 1 - begin), begin) < room;
+    }
+    return false;
+}
+
+/// A page may send back what it was given: a break into a game that it knows from here, above all.
+static void what_is_given_is_taken(void) {
+    static const char *const lists[][2] = {{"games", "/api/team/games"},
+                                           {"players", "/api/team/players"},
+                                           {"splits", "/api/team/splits"}};
+    char given[600], body[900], target[64], id[40];
+    int count, number;
+    what_is_told_is_what_is_taken();
+    for (int i = 0; i < BW_COUNT(lists); i++) {
+        CHECK_INT(ask("GET", "/api/team", NULL), 200);
+        CHECK(object_in(lists[i][0], 0, given, sizeof given));
+        CHECK_INT(ask("POST", lists[i][1], given), 200);
+    }
+    CHECK_INT(ask("GET", "/api/team/entries", NULL), 200);
+    CHECK(object_in("entries", 0, given, sizeof given));
+    CHECK(sscanf(given, "{\"number\":%d,\"id\":\"%39[^\"]", &number, id) == 2);
+    snprintf(target, sizeof target, "/api/team/entries/%d", number);
+    CHECK_INT(ask("PUT", target, given), 200);
+    snprintf(body, sizeof body, "{\"entries\":[%s]}", given);
+    CHECK_INT(ask("POST", "/api/team/entries", body), 200);
+    CHECK_INT(ask("GET", "/api/team", NULL), 200);
+    CHECK(object_in("games", 0, given, sizeof given));
+    snprintf(body, sizeof body,
+             "{\"entries\":[{\"id\":\"next\",\"outcome\":\"goal\",\"game\":%s}]}", given);
+    CHECK_INT(ask("POST", "/api/team/entries", body), 200);
+    bw_entry *list = in_file(&count);
+    CHECK(count == 2 && list[0].game == list[1].game && list[1].game > 0);
+    free(list);
+}
+
+/// A break that names what is not in the file is refused, for it would wait for ever; one that is gone is
+/// not there.
+static void a_break_of_nothing_is_refused(void) {
+    CHECK_INT(ask("POST", "/api/team/entries", one), 200);
+    CHECK_INT(ask("PUT", "/api/team/entries/1", "{\"id\":\"a1\",\"outcome\":\"goal\",\"game\":99}"),
+              422);
+    CHECK_INT(ask("PUT", "/api/team/entries/9", "{\"id\":\"a1\",\"outcome\":\"goal\",\"game\":99}"),
+              404);
+    CHECK_INT(ask("POST", "/api/team/entries",
+                  "{\"entries\":[{\"id\":\"x\",\"outcome\":\"goal\",\"revision\":77}]}"),
+              422);
+    CHECK(test_in_words());
+}
+
+static void another_team_s_page_is_refused(void) {
+    char mark[40], target[100];
+    CHECK_INT(ask("GET", "/api/team", NULL), 200);
+    test_member("mark", mark, sizeof mark);
+    snprintf(target, sizeof target, "/api/team/entries?mark=%s", mark);
+    CHECK_INT(ask("POST", target, one), 200);
+    mark[0] = mark[0] == '0' ? '1' : '0';
+    snprintf(target, sizeof target, "/api/team/entries?mark=%s", mark);
+    CHECK_INT(ask("POST", target, one), 410);
+    CHECK(test_in_words());
+    snprintf(target, sizeof target, "/api/team/entries/1?mark=%s", mark);
+    CHECK_INT(ask("DELETE", target, NULL), 410);
+    CHECK_INT(ask("GET", "/api/team/entries", NULL), 200);
+    CHECK(strstr(got.body, "\"a1\""));
+}
+
 static void the_review_counts_what_is_there(void) {
     CHECK_INT(ask("GET", "/api/team/review", NULL), 200);
     CHECK(strstr(got.body, "\"breaks\":0"));
@@ -249,9 +389,9 @@ static void players_have_none_of_it(void) {
 static void without_a_team_file_there_is_none(void) {
     desk_close(&d);
     CHECK(desk_open(&d, NULL, false));
-    CHECK_INT(ask("GET", "/api/team", NULL), 404);
+    CHECK_INT(ask("GET", "/api/team", NULL), 503);
     CHECK(test_in_words());
-    CHECK_INT(ask("POST", "/api/team/entries", one), 404);
+    CHECK_INT(ask("POST", "/api/team/entries", one), 503);
     CHECK_INT(ask("POST", "/api/jobs?kind=review", ""), 422);
     CHECK(test_in_words());
 }
@@ -302,6 +442,10 @@ int main(int argc, char **argv) {
     RUN_AT_A_DESK(a_break_is_put_right_and_taken_out_for_good);
     RUN_AT_A_DESK(what_is_no_break_is_refused_in_words);
     RUN_AT_A_DESK(players_sprints_and_games_are_kept);
+    RUN_AT_A_DESK(what_is_told_is_what_is_taken);
+    RUN_AT_A_DESK(what_is_given_is_taken);
+    RUN_AT_A_DESK(a_break_of_nothing_is_refused);
+    RUN_AT_A_DESK(another_team_s_page_is_refused);
     RUN_AT_A_DESK(the_review_counts_what_is_there);
     RUN_AT_A_DESK(the_review_is_made_as_a_run_too);
     RUN_AT_A_DESK(players_have_none_of_it);
