@@ -79,8 +79,9 @@ function keep(table, thing) {
 /** Notes what a page sends; an answer that refuses it is a fault of the page. */
 function listen(page, errors) {
   page.on('request', (request) => {
-    const body = request.postDataJSON(), [, what] = /api\/team\/(\w+)/.exec(request.url()) ?? [];
-    if (!body || !what) return;
+    const [, what] = /api\/team\/(\w+)/.exec(request.url()) ?? [], text = request.postData();
+    if (!what || !text) return;
+    const body = JSON.parse(text);
     if (body.entries) body.entries.forEach((one) => keep('break', one));
     else keep({ entries: 'break', games: 'game', players: 'player', splits: 'sprint' }[what], body);
   });
@@ -499,6 +500,10 @@ check('a player and his sprint are kept by number boxes', async (t) => {
   await goTo(page, 'log');
   await goTo(page, 'roster');
   await page.waitForSelector('#roster-name:visible');
+  await page.click('#roster-table button[aria-label="Change number 12"]');
+  await page.fill('#roster-name', 'Ansel Vane-Marrow');
+  await page.click('#roster-form button');
+  await page.waitForSelector('#roster-table td:text-is("Ansel Vane-Marrow")');
   assert.deepEqual(errors, []);
 });
 
