@@ -53,7 +53,8 @@ typedef struct bw_command {
     int (*run)(const struct bw_args *args);
     const bw_action *actions; ///< NULL: it does one thing
     int action_count;
-    int action_at; ///< which operand the action's word is: 0 before the file, 1 behind it
+    bool of_players; ///< what it writes is of the players: no other user of the machine may read it
+    int action_at;   ///< which operand the action's word is: 0 before the file, 1 behind it
 } bw_command;
 
 /// Options every verb has: help, version, json, output, units, no-color.

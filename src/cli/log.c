@@ -222,6 +222,7 @@ const bw_command bw_command_log = {
     .operands = "FILE ACTION [WORDS]",
     .least = 2,
     .most = 6,
+    .of_players = true,
     .summary = "keep the log of breaks that were seen in games",
     .text =
         "A break is told in a few words: how many against how many, and how it ended: goal, "

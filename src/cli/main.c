@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 /// breakwater VERB [options] [operands]: finds the verb, reads its options, runs it.
 #include "cli/help.h"
+#include "cli/out.h"
 #include "cli/say.h"
 #include "cli/term.h"
 #include <fcntl.h>
@@ -26,6 +27,7 @@ static int run_verb(const bw_command *verb, int count, char *const *words) {
     if (bw_option_given(&args, "no-color")) bw_term_no_colour();
     if (bw_option_given(&args, "help")) return bw_help_verb(verb, &args);
     if (bw_option_given(&args, "version")) return bw_help_version(&args);
+    if (verb->of_players) bw_out_private();
     return verb->run(&args);
 }
 

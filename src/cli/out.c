@@ -5,6 +5,7 @@
 #include <errno.h>
 #include <stdlib.h>
 #include <string.h>
+#include <sys/stat.h>
 
 static bool is_standard(const char *path) {
     return !path || strcmp(path, "-") == 0;
@@ -13,6 +14,10 @@ static bool is_standard(const char *path) {
 static int standard_failed(void) {
     bw_say_error("standard output could not be written: %s.", strerror(errno));
     return BW_EXIT_FILE;
+}
+
+void bw_out_private(void) {
+    umask(077);
 }
 
 bool bw_out_open(const bw_args *args, bw_out *out) {

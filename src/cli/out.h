@@ -13,6 +13,10 @@ typedef struct bw_out {
     size_t length;
 } bw_out;
 
+/// From here on what is written is for its owner's eyes only, also where a file that others could read is
+/// replaced: it holds players.
+void bw_out_private(void);
+
 /// Opens the result for a verb. False when there is no memory, which has been said.
 bool bw_out_open(const bw_args *args, bw_out *out);
 

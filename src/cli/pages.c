@@ -3,7 +3,9 @@
 #include "cli/say.h"
 #include "core/text.h"
 #include "draw/sheet.h"
+#include "file/beside.h"
 #include "report/json_out.h"
+#include <errno.h>
 #include <stdlib.h>
 #include <string.h>
 #include <unistd.h>
@@ -163,20 +165,19 @@ static int paint_to_standard(const bw_args *args, painting *p) {
     if (p->format != PDF && p->pages->count > 1)
         return bw_usage(args->verb, "several pages as %s need files of their own: -o FILE.",
                         bw_format_choice((int)p->format));
-    const char *temporary = getenv("TMPDIR");
-    char folder[PATH_SIZE], path[PATH_SIZE + 8];
-    snprintf(folder, sizeof folder, "%s/breakwater-XXXXXX", temporary ? temporary : "/tmp");
-    if (!mkdtemp(folder)) {
-        bw_say_error("no temporary folder could be made beside %s.", folder);
+    bw_beside folder;
+    char path[sizeof folder.path + 8];
+    if (!bw_beside_folder(&folder)) {
+        bw_say_error("no temporary folder could be made: %s.", strerror(errno));
         return BW_EXIT_FILE;
     }
-    snprintf(path, sizeof path, "%s/page", folder);
+    snprintf(path, sizeof path, "%s/page", folder.path);
     painting through = *p;
     through.path = path;
     int code = paint(args, &through);
     if (code == BW_EXIT_OK) code = pour(path);
     unlink(path);
-    rmdir(folder);
+    bw_beside_close(&folder);
     return code;
 }
 

@@ -222,6 +222,7 @@ const bw_command bw_command_rehearse = {
     .operands = "FILE",
     .least = 1,
     .most = 1,
+    .of_players = true,
     .summary = "write the practice script and the practice plan",
     .text =
         "For each stage (but those that match up man to man) the shortest closed script of passes "

@@ -98,6 +98,7 @@ const bw_command bw_command_review = {
     .operands = "FILE",
     .least = 1,
     .most = 1,
+    .of_players = true,
     .summary = "say what happened in games, honestly, beside what the model said",
     .text = "From the breaks in a team file: goals against, shots, goals a shot and how breaks "
             "ended; by numbers, by "

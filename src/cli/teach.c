@@ -289,6 +289,7 @@ const bw_command bw_command_teach = {
     .operands = "FILE",
     .least = 1,
     .most = 1,
+    .of_players = true,
     .summary = "make what the players get: packet, cards, wall sheets, quiz, films",
     .text =
         "Writes into the folder of -o, which is made when it is not there:\n\n"

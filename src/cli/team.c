@@ -103,6 +103,7 @@ const bw_command bw_command_team = {
     .operands = "ACTION FILE [WORDS]",
     .least = 2,
     .most = 8,
+    .of_players = true,
     .summary = "keep the team file: roster, splits, games, schemes, copies of it",
     .text =
         "One file holds a team: its schemes with every revision, the roster, timed sprints, "

@@ -3,6 +3,7 @@
 #include "cli/out.h"
 #include "cli/say.h"
 #include "core/text.h"
+#include "file/open.h"
 #include "report/json_out.h"
 #include "team/csv.h"
 #include "team/date.h"
@@ -65,9 +66,10 @@ bool bw_option_date(const bw_args *args, char *date, size_t room) {
 /// The whole file, at most one byte more than a sheet may have. NULL after saying why.
 static char *read_sheet(const char *path, size_t *length) {
     const bool standard = strcmp(path, "-") == 0;
-    FILE *in = standard ? stdin : fopen(path, "rb");
+    bw_error error;
+    FILE *in = standard ? stdin : bw_file_open(path, "sheet", &error);
     if (!in) {
-        bw_say_error("%s: it cannot be read: %s.", path, strerror(errno));
+        bw_say_error("%s: %s.", path, error.message);
         return NULL;
     }
     const size_t most = (size_t)BW_CSV_BYTES + 1;

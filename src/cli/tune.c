@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 /// The verb `tune`: better spots for one stage, with evidence.
 #include "cli/load.h"
+#include "cli/out.h"
 #include "cli/pages.h"
 #include "cli/say.h"
 #include "cli/team_roster.h"
@@ -160,6 +161,7 @@ static int run(const bw_args *args) {
         bw_say_error("there is not enough memory to tune.");
         return BW_EXIT_LIMIT;
     }
+    if (bw_option_given(args, "team")) bw_out_private();
     const int code = run_job(args, j);
     bw_tune_journal_close(&j->journal);
     free(j);

@@ -5,6 +5,7 @@
 #include <inttypes.h>
 #include <stdlib.h>
 #include <string.h>
+#include <sys/stat.h>
 #include <unistd.h>
 
 #define HEAD "breakwater-tuning 1 "
@@ -62,6 +63,9 @@ int bw_tune_journal_open(const bw_args *args, bw_tuning *def, bw_tune_journal *j
         bw_say_error("%s cannot be opened: %s.", path, strerror(errno));
         return BW_EXIT_FILE;
     }
+    struct stat about;
+    if (fstat(fileno(journal->file), &about) != 0 || !S_ISREG(about.st_mode))
+        return refuse(path, "is no file");
     rewind(journal->file);
     const int code = take_up(path, def, journal);
     def->known = journal->values;

@@ -2,6 +2,7 @@
 #include "cli/tune_save.h"
 #include "cli/say.h"
 #include "file/document.h"
+#include "file/open.h"
 #include "scheme/tree.h"
 #include "scheme/write.h"
 #include <errno.h>
@@ -28,7 +29,8 @@ static void add_note(bw_scheme *scheme, const char *why) {
 
 /// Whether a file holds exactly these bytes.
 static bool holds(const char *path, const char *bytes, size_t length) {
-    FILE *file = fopen(path, "rb");
+    bw_error error;
+    FILE *file = bw_file_open(path, "scheme file", &error);
     if (!file) return false;
     bool same = true;
     for (size_t i = 0; i < length && same; i++)

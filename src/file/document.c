@@ -4,6 +4,7 @@
 #include "core/text.h"
 #include "file/explain.h"
 #include "file/locate.h"
+#include "file/open.h"
 #include "scheme/read.h"
 #include "scheme/write.h"
 #include <errno.h>
@@ -147,18 +148,8 @@ bw_status bw_document_load(const char *path, bw_scheme *scheme, bw_source *sourc
                            bw_error *error) {
     *source = (bw_source){NULL, 0};
     bool standard = strcmp(path, "-") == 0;
-    struct stat about;
-    if (!standard) {
-        if (stat(path, &about) != 0) return system_says(error, "it cannot be read");
-        if (S_ISDIR(about.st_mode)) {
-            return fail(error, BW_FILE, "this is a folder; name a scheme file in it");
-        }
-        if (!S_ISREG(about.st_mode) && !S_ISFIFO(about.st_mode)) {
-            return fail(error, BW_FILE, "this is a device; name a scheme file");
-        }
-    }
-    FILE *in = standard ? stdin : fopen(path, "rb");
-    if (!in) return system_says(error, "it cannot be read");
+    FILE *in = standard ? stdin : bw_file_open(path, "scheme file", error);
+    if (!in) return BW_FILE;
     bw_status status = read_all(in, source, error);
     if (!standard) fclose(in);
     if (status == BW_OK) status = bw_document_parse(source->text, source->length, scheme, error);

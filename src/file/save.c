@@ -2,9 +2,11 @@
 /// Whole or not at all: a temporary file in the same folder, flushed to the disk, then renamed.
 #define _XOPEN_SOURCE 700 // realpath
 #include "core/text.h"
+#include "file/beside.h"
 #include "file/document.h"
 #include <errno.h>
 #include <fcntl.h>
+#include <pthread.h>
 #include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
@@ -31,37 +33,34 @@ static bool write_all(int file, const char *bytes, size_t length) {
     return true;
 }
 
-/// The mode a new file gets anyway; mkstemp alone would leave it unreadable to others.
-static mode_t usual_mode(const char *path) {
-    struct stat about;
-    if (stat(path, &about) == 0) return about.st_mode & 0777;
-    mode_t mask = umask(0);
+/// The umask, which can only be read by setting it: one thread at a time.
+static mode_t mask_now(void) {
+    static pthread_mutex_t lock = PTHREAD_MUTEX_INITIALIZER;
+    pthread_mutex_lock(&lock);
+    const mode_t mask = umask(077);
     umask(mask);
-    return 0666 & ~mask;
+    pthread_mutex_unlock(&lock);
+    return mask;
 }
 
-static bw_status save_to(const char *path, char *temporary, const void *bytes, size_t length,
-                         bw_error *error) {
-    int file = mkstemp(temporary);
-    if (file < 0) return system_says(error, "it cannot be written");
-    bool fine =
-        write_all(file, bytes, length) && fchmod(file, usual_mode(path)) == 0 && fsync(file) == 0;
-    if (close(file) != 0) fine = false;
-    if (fine && rename(temporary, path) == 0) return BW_OK;
-    bw_status status = system_says(error, "it cannot be written");
-    unlink(temporary);
-    return status;
+/// A file that is there keeps its mode; a new one gets what the umask allows, where the temporary file is
+/// its owner's alone. When even the umask wants that (as for what holds players), a file that others could
+/// read is closed to them.
+static mode_t usual_mode(const char *path) {
+    struct stat about;
+    const mode_t mask = mask_now();
+    if (stat(path, &about) != 0) return 0666 & ~mask;
+    return about.st_mode & ((mask & 077) == 077 ? 0700 : 0777);
 }
 
 static bw_status replace(const char *path, const void *bytes, size_t length, bw_error *error) {
-    const char suffix[] = ".XXXXXX";
-    size_t n = strlen(path);
-    char *temporary = malloc(n + sizeof suffix);
-    if (!temporary) return system_says(error, "it cannot be written");
-    memcpy(temporary, path, n);
-    memcpy(temporary + n, suffix, sizeof suffix);
-    bw_status status = save_to(path, temporary, bytes, length, error);
-    free(temporary);
+    bw_beside beside;
+    if (!bw_beside_open(path, &beside)) return system_says(error, "it cannot be written");
+    const bool fine = write_all(beside.file, bytes, length) &&
+                      fchmod(beside.file, usual_mode(path)) == 0 && fsync(beside.file) == 0 &&
+                      rename(beside.path, path) == 0;
+    bw_status status = fine ? BW_OK : system_says(error, "it cannot be written");
+    if (!bw_beside_close(&beside) && fine) status = system_says(error, "it cannot be written");
     return status;
 }
 

@@ -1,5 +1,4 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#define _XOPEN_SOURCE 700 // mkdtemp
 #include "serve/scratch.h"
 
 #include <stdio.h>
@@ -7,15 +6,12 @@
 #include <unistd.h>
 
 bw_status bw_scratch_open(bw_scratch *scratch, const char *name, bw_text *why) {
-    const char *temporary = getenv("TMPDIR");
-    const int n = snprintf(scratch->folder, sizeof scratch->folder, "%s/breakwater-XXXXXX",
-                           temporary && temporary[0] ? temporary : "/tmp");
-    if (n >= (int)sizeof scratch->folder || !mkdtemp(scratch->folder)) {
+    if (!bw_beside_folder(&scratch->folder)) {
         bw_put(why, "No temporary folder could be made.");
         return BW_FILE;
     }
     bw_text path = bw_text_in(scratch->path, sizeof scratch->path);
-    bw_put(&path, scratch->folder);
+    bw_put(&path, scratch->folder.path);
     bw_put_char(&path, '/');
     bw_put(&path, name);
     return BW_OK;
@@ -37,5 +33,5 @@ bool bw_scratch_take(const bw_scratch *scratch, bw_bytes *out) {
 
 void bw_scratch_close(bw_scratch *scratch) {
     unlink(scratch->path);
-    rmdir(scratch->folder);
+    bw_beside_close(&scratch->folder);
 }

@@ -6,6 +6,7 @@
 
 #include "core/base.h"
 #include "core/text.h"
+#include "file/beside.h"
 
 /// Bytes that whoever holds them frees.
 typedef struct bw_bytes {
@@ -14,8 +15,8 @@ typedef struct bw_bytes {
 } bw_bytes;
 
 typedef struct bw_scratch {
-    char folder[3072];
-    char path[3104]; ///< write here
+    bw_beside folder;
+    char path[BW_BESIDE_SIZE + 32]; ///< write here
 } bw_scratch;
 
 /// BW_OK, or BW_FILE with one sentence in *why. `name` has at most 24 letters.

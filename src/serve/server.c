@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "serve/server.h"
 
+#include "file/beside.h"
 #include "serve/http.h"
 #include "serve/listen.h"
 #include <errno.h>
@@ -93,6 +94,8 @@ bw_server *bw_server_open(const bw_server_def *def, bw_text *why) {
     allow_files();
     bw_slow_open(&house->slow);
     bw_site_open(&house->site, def->file, def->team);
+    if (def->file) bw_beside_sweep_of(def->file);
+    if (def->team) bw_beside_sweep_of(def->team);
     if (def->share) bw_share_want(&house->site.share, def->minutes, now_of(server));
     if (open_own(server, why)) return server;
     bw_server_close(server);

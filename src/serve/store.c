@@ -3,6 +3,7 @@
 
 #include "core/hash.h"
 #include "core/text.h"
+#include "file/open.h"
 #include "scheme/tree.h"
 #include <errno.h>
 #include <stdio.h>
@@ -36,8 +37,9 @@ static bw_status refuse(bw_error *error, bw_status status, const char *what, con
 
 bw_status bw_store_read(const bw_store *store, char **text, size_t *length, char tag[BW_TAG_SIZE],
                         bw_error *error) {
-    FILE *file = fopen(store->path, "rb");
-    if (!file) return refuse(error, BW_FILE, "The file cannot be read: ", strerror(errno));
+    bw_error said;
+    FILE *file = bw_file_open(store->path, "scheme file", &said);
+    if (!file) return refuse(error, BW_FILE, "The scheme file: ", said.message);
     char *bytes = malloc(BW_DOCUMENT_BYTES + 1);
     const size_t n = bytes ? fread(bytes, 1, BW_DOCUMENT_BYTES + 1, file) : 0;
     const bool failed = !bytes || ferror(file);

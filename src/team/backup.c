@@ -1,5 +1,6 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "team/backup.h"
+#include "file/beside.h"
 #include "team/sql.h"
 #include <errno.h>
 #include <fcntl.h>
@@ -64,17 +65,13 @@ static bw_status put_in_place(const char *temporary, const char *path, bw_error 
 }
 
 static bw_status copy_to(sqlite3 *from, const char *path, bw_error *error) {
-    char temporary[PATH_ROOM];
-    if (snprintf(temporary, sizeof temporary, "%s.XXXXXX", path) >= (int)sizeof temporary)
-        return bw_team_fail(error, BW_FILE, "its name is too long");
-    const int file = mkstemp(temporary);
-    if (file < 0) return system_says(error, "it cannot be written");
-    close(file);
-    bw_status status = copy_into_file(from, temporary, error);
-    if (status == BW_OK) status = look_over(temporary, error);
-    if (status == BW_OK) status = put_in_place(temporary, path, error);
-    drop_beside(temporary);
-    if (status != BW_OK) unlink(temporary);
+    bw_beside beside;
+    if (!bw_beside_open(path, &beside)) return system_says(error, "it cannot be written");
+    bw_status status = copy_into_file(from, beside.path, error);
+    if (status == BW_OK) status = look_over(beside.path, error);
+    if (status == BW_OK) status = put_in_place(beside.path, path, error);
+    drop_beside(beside.path);
+    bw_beside_close(&beside);
     return status;
 }
 

@@ -4,6 +4,7 @@
 /// crash. They are read through SQLite's own handle: a process that closes any other handle to a file
 /// loses all the locks it has there (POSIX), also those of its other threads.
 #include "core/text.h"
+#include "file/beside.h"
 #include "team/schema.h"
 #include "team/sql.h"
 #include <errno.h>
@@ -241,14 +242,10 @@ static bw_status put_in_place(const char *from, const char *path, bw_error *erro
 bw_status bw_team_create(const char *path, bw_error *error) {
     struct stat about;
     if (stat(path, &about) == 0) return bw_team_fail(error, BW_FILE, "it is there already");
-    char temporary[4096];
-    if (snprintf(temporary, sizeof temporary, "%s.XXXXXX", path) >= (int)sizeof temporary)
-        return bw_team_fail(error, BW_FILE, "its name is too long");
-    const int file = mkstemp(temporary); // only its owner may read it: it will hold minors' data
-    if (file < 0) return system_says(error, "it cannot be written");
-    close(file);
-    bw_status status = make(temporary, error);
-    if (status == BW_OK) status = put_in_place(temporary, path, error);
-    unlink(temporary);
+    bw_beside beside; // only its owner may read it: it will hold minors' data
+    if (!bw_beside_open(path, &beside)) return system_says(error, "it cannot be written");
+    bw_status status = make(beside.path, error);
+    if (status == BW_OK) status = put_in_place(beside.path, path, error);
+    bw_beside_close(&beside);
     return status;
 }

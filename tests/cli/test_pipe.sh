@@ -33,7 +33,8 @@ done
 # Interrupted: killed by the signal, which shells report as 130, and nothing half-written stays.
 what="interrupted"
 mkfifo "$scratch/fifo"
-"$BREAKWATER" check "$scratch/fifo" >"$scratch/out" 2>"$scratch/err" &
+exec 3<>"$scratch/fifo" # opened for both, so that opening does not wait for the other end
+"$BREAKWATER" check - <&3 >"$scratch/out" 2>"$scratch/err" &
 job=$!
 sleep 0.2
 kill -INT "$job" 2>/dev/null

@@ -107,34 +107,45 @@ static void what_is_too_much(void) {
     flood("[[[[[[[[[[[[1,1,1,1,1,1,1,1,1]]]]]]]]]]]]", 41, BW_BAD_INPUT, "it must be a scheme");
 }
 
-/// A pipe that never ends: the program stops listening after a megabyte.
+/// Standard input that never ends: the program stops listening after a megabyte.
 static void no_more_than_a_megabyte_is_read(void) {
-    char path[256];
-    int count[2];
-    snprintf(path, sizeof path, "%s", in_folder("pipe"));
-    CHECK(mkfifo(path, 0600) == 0 && pipe(count) == 0);
+    int count[2], flow[2];
+    CHECK(pipe(flow) == 0 && pipe(count) == 0);
     fflush(NULL);
     const pid_t child = fork();
     if (child == 0) {
         char block[4096];
         memset(block, '[', sizeof block);
         signal(SIGPIPE, SIG_IGN);
-        const int out = open(path, O_WRONLY);
+        close(flow[0]);
         long written = 0;
-        for (ssize_t n; (n = write(out, block, sizeof block)) > 0;)
+        for (ssize_t n; (n = write(flow[1], block, sizeof block)) > 0;)
             written += n;
         _exit(write(count[1], &written, sizeof written) == sizeof written ? 0 : 1);
     }
+    const int usual = dup(STDIN_FILENO);
+    CHECK(dup2(flow[0], STDIN_FILENO) == STDIN_FILENO);
+    close(flow[0]);
+    close(flow[1]);
     bw_source source;
-    CHECK_INT(bw_document_load(path, &scheme, &source, &error), BW_LIMIT);
+    CHECK_INT(bw_document_load("-", &scheme, &source, &error), BW_LIMIT);
+    close(STDIN_FILENO); // nobody reads on
     long written = 0;
     CHECK(read(count[0], &written, sizeof written) == sizeof written);
     waitpid(child, NULL, 0);
+    if (usual >= 0) dup2(usual, STDIN_FILENO);
+    close(usual);
     close(count[0]);
     close(count[1]);
     const long in_the_pipe = 128 * 1024; // what the kernel holds and was never read, generously
     CHECK(written >= BW_DOCUMENT_BYTES && written <= BW_DOCUMENT_BYTES + in_the_pipe);
-    unlink(path);
+}
+
+/// Nobody writes to it, and nobody waits for that.
+static void a_pipe_is_no_file(void) {
+    CHECK(mkfifo(in_folder("pipe"), 0600) == 0);
+    refuses(in_folder("pipe"), BW_FILE, "this is a pipe");
+    unlink(in_folder("pipe"));
 }
 
 static void what_is_saved_comes_back(void) {
@@ -234,6 +245,7 @@ int main(int argc, char **argv) {
     RUN(what_is_no_scheme);
     RUN(what_is_too_much);
     RUN(no_more_than_a_megabyte_is_read);
+    RUN(a_pipe_is_no_file);
     RUN(what_is_saved_comes_back);
     RUN(a_failed_save_leaves_nothing);
     RUN(half_a_save_is_none);

@@ -97,6 +97,17 @@ static void what_is_no_scheme_is_not_written(void) {
     CHECK(file_is(demo, demo_length));
 }
 
+/// Nobody writes to it, and the server does not wait for that.
+static void a_pipe_in_the_files_place_is_refused(void) {
+    char heads[300];
+    tag_now(heads);
+    CHECK(remove(path) == 0 && mkfifo(path, 0600) == 0);
+    CHECK_INT(test_ask(d.port, d.host, "GET", "/api/scheme", d.secret, NULL), 500);
+    CHECK(test_in_words() && strstr(got.body, "pipe"));
+    CHECK_INT(test_ask(d.port, d.host, "PUT", "/api/scheme", heads, demo), 412);
+    CHECK(remove(path) == 0);
+}
+
 /// Asks for a run and waits until it is over; its last description is then in `got`.
 static int run_to_the_end(const char *target) {
     char where[60];
@@ -248,6 +259,7 @@ int main(int argc, char **argv) {
     RUN_WITH_A_FILE(a_save_goes_over_what_was_read);
     RUN_WITH_A_FILE(an_edit_elsewhere_is_never_lost);
     RUN_WITH_A_FILE(what_is_no_scheme_is_not_written);
+    RUN_WITH_A_FILE(a_pipe_in_the_files_place_is_refused);
     RUN_WITH_A_FILE(runs_give_json_and_papers);
     RUN_WITH_A_FILE(kinds_refuse_their_own_words);
     RUN_WITH_A_FILE(one_run_at_a_time_and_it_can_be_cancelled);

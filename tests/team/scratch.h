@@ -42,6 +42,16 @@ static inline int scratch_files(int remove) {
     return count;
 }
 
+/// Whether a file there has these letters in its name.
+static inline bool scratch_has(const char *letters) {
+    DIR *listing = opendir(scratch_folder);
+    bool found = false;
+    for (const struct dirent *entry; listing && (entry = readdir(listing));)
+        found = found || strstr(entry->d_name, letters);
+    if (listing) closedir(listing);
+    return found;
+}
+
 static inline int scratch_count(void) {
     return scratch_files(0);
 }

@@ -3,6 +3,7 @@
 /// is there afterwards, nothing is there by halves, and the file is sound. (A killed process leaves the
 /// system's cache whole: this says nothing of a power cut; synchronous=FULL is there for that.)
 #define _XOPEN_SOURCE 700
+#include "file/beside.h"
 #include "team/backup.h"
 #include "team/breaks.h"
 #include "team/sql.h"
@@ -211,6 +212,9 @@ static void a_copy_is_put_back_whole(void) {
         CHECK(copied == sizes[0] || copied == sizes[1]);
         CHECK_INT(entries_in(copies[0]), sizes[0]);
     }
+    // Whatever the killed ones were at work on, the next one clears away.
+    bw_beside_sweep(scratch_folder);
+    CHECK(!scratch_has(".breakwater-"));
     scratch_files(1);
 }
 
