@@ -4,7 +4,9 @@
 /// A player's row is the only place that knows a name; everything else knows his number in the table.
 #include "team/schema.h"
 #include "team/sql.h"
+#include <pthread.h>
 #include <stdio.h>
+#include <stdlib.h>
 #include <string.h>
 
 static const char first[] =
@@ -84,43 +86,53 @@ bw_status bw_team_migrate(bw_team *team, bw_steps steps, bw_error *error) {
     return bw_team_end(team, status, error);
 }
 
-static const char table_list[] =
-    "SELECT type, name, tbl_name, coalesce(sql, '') FROM sqlite_schema ORDER BY type, name";
+/// Every table and index there is, with the words that made it, as one text.
+static const char all_tables[] =
+    "SELECT group_concat(quote(type) || quote(name) || quote(tbl_name) || quote(sql)) "
+    "FROM (SELECT * FROM sqlite_schema ORDER BY type, name)";
 
-static bool same_row(const bw_sql *a, const bw_sql *b) {
-    for (int column = 0; column < 4; column++) {
-        const char *x = (const char *)sqlite3_column_text(a->statement, column);
-        const char *y = (const char *)sqlite3_column_text(b->statement, column);
-        if (!x || !y || strcmp(x, y) != 0) return false;
-    }
-    return true;
+/// NULL with the refusal. The caller frees it.
+static char *tables_of(bw_team *team, bw_error *error) {
+    bw_sql q = bw_sql_of(team, all_tables);
+    const char *text = bw_sql_row(&q) ? (const char *)sqlite3_column_text(q.statement, 0) : NULL;
+    char *copy = strdup(text ? text : "");
+    const bw_status status = bw_sql_end(&q, error);
+    if (status == BW_OK && copy) return copy;
+    free(copy);
+    if (status == BW_OK) bw_team_fail(error, BW_NO_ROOM, "there is not enough memory");
+    return NULL;
 }
 
-/// Both lists side by side; `fresh` was just made in memory.
-static bw_status compare(bw_team *team, bw_team *fresh, bw_error *error) {
-    bw_sql theirs = bw_sql_of(team, table_list), ours = bw_sql_of(fresh, table_list);
-    bool same = true;
-    while (same) {
-        const bool more = bw_sql_row(&theirs), expected = bw_sql_row(&ours);
-        if (!more && !expected) break;
-        same = more && expected && same_row(&theirs, &ours);
-    }
-    bw_status status = bw_sql_end(&theirs, error);
-    if (bw_sql_end(&ours, error) != BW_OK) return error->status;
-    if (status == BW_OK && !same)
-        status = bw_team_fail(error, BW_BAD_INPUT,
-                              "its tables are not those of a team file; it is damaged, or another "
-                              "program changed it");
-    return status;
-}
-
-bw_status bw_team_tables_ours(bw_team *team, bw_error *error) {
+static char *fresh_tables(bw_error *error) {
     bw_team fresh = {.mode = BW_TEAM_WRITE};
     const int code =
         sqlite3_open_v2(":memory:", &fresh.db, SQLITE_OPEN_READWRITE | SQLITE_OPEN_CREATE, NULL);
-    bw_status status = code == SQLITE_OK ? bw_team_migrate(&fresh, bw_team_steps(), error)
-                                         : bw_sql_says(code, error);
-    if (status == BW_OK) status = compare(team, &fresh, error);
+    const bw_status status = code == SQLITE_OK ? bw_team_migrate(&fresh, bw_team_steps(), error)
+                                               : bw_sql_says(code, error);
+    char *text = status == BW_OK ? tables_of(&fresh, error) : NULL;
     sqlite3_close(fresh.db);
-    return status;
+    return text;
+}
+
+/// What a file of ours has; made once, in memory, and kept. NULL with the refusal.
+static const char *expected_tables(bw_error *error) {
+    static pthread_mutex_t lock = PTHREAD_MUTEX_INITIALIZER;
+    static char *text;
+    pthread_mutex_lock(&lock);
+    if (!text) text = fresh_tables(error);
+    const char *expected = text;
+    pthread_mutex_unlock(&lock);
+    return expected;
+}
+
+bw_status bw_team_tables_ours(bw_team *team, bw_error *error) {
+    const char *expected = expected_tables(error);
+    char *theirs = expected ? tables_of(team, error) : NULL;
+    if (!theirs) return error->status;
+    const bool same = strcmp(theirs, expected) == 0;
+    free(theirs);
+    if (same) return BW_OK;
+    return bw_team_fail(error, BW_BAD_INPUT,
+                        "its tables are not those of a team file; it is damaged, or another "
+                        "program changed it");
 }
