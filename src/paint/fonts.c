@@ -1,11 +1,18 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 /// From bytes in the program to a pango font map. Fontconfig wants files, so each face becomes an
-/// anonymous file in memory.
+/// anonymous file in memory, named by its descriptor.
+///
+/// Cairo keeps faces in a cache for the whole process, by that name, long after the map is gone. A
+/// descriptor that is closed and numbered again for the other face would be painted from the old one:
+/// regular words in bold letters. And two maps with the same name would share cairo's list of a file's
+/// faces, which cairo 1.16 walks without a lock. So every set has names of its own, and none is ever
+/// given up: a closed set waits, whole, for the next who opens one.
 #define _GNU_SOURCE
 #include "paint/fonts_pango.h"
 
 #include <fontconfig/fontconfig.h>
 #include <pango/pangofc-fontmap.h>
+#include <pthread.h>
 #include <stdio.h>
 #include <stdlib.h>
 #include <sys/mman.h>
@@ -13,6 +20,10 @@
 
 extern const unsigned char bw_font_regular[], bw_font_regular_end[];
 extern const unsigned char bw_font_bold[], bw_font_bold_end[];
+
+/// The sets nobody has at the moment.
+static bw_fonts *idle;
+static pthread_mutex_t idle_lock = PTHREAD_MUTEX_INITIALIZER;
 
 const unsigned char *bw_font_file(int bold, size_t *size) {
     const unsigned char *start = bold ? bw_font_bold : bw_font_regular;
@@ -60,7 +71,25 @@ static int has_family(PangoFontMap *map) {
     return found;
 }
 
-bw_fonts *bw_fonts_open(bw_text *why) {
+static bw_fonts *take_idle(void) {
+    pthread_mutex_lock(&idle_lock);
+    bw_fonts *fonts = idle;
+    if (fonts) idle = fonts->next;
+    pthread_mutex_unlock(&idle_lock);
+    return fonts;
+}
+
+/// A set that could not be made. Its names may come again: nothing was painted from them.
+static void discard(bw_fonts *fonts) {
+    g_object_unref(fonts->map);
+    for (int bold = 0; bold < 2; bold++) {
+        pango_font_description_free(fonts->faces[bold]);
+        if (fonts->files[bold] >= 0) close(fonts->files[bold]);
+    }
+    free(fonts);
+}
+
+static bw_fonts *make(bw_text *why) {
     bw_fonts *fonts = calloc(1, sizeof *fonts);
     FcConfig *config = fonts ? FcConfigCreate() : NULL;
     if (!config) {
@@ -78,8 +107,21 @@ bw_fonts *bw_fonts_open(bw_text *why) {
     if (fonts->files[0] >= 0 && fonts->files[1] >= 0 && has_family(fonts->map)) return fonts;
     bw_put(why, "The bundled font B612 cannot be opened; fontconfig and pango have to be there and "
                 "/proc has to be mounted.");
-    bw_fonts_close(fonts);
+    discard(fonts);
     return NULL;
+}
+
+bw_fonts *bw_fonts_open(bw_text *why) {
+    bw_fonts *fonts = take_idle();
+    return fonts ? fonts : make(why);
+}
+
+void bw_fonts_close(bw_fonts *fonts) {
+    if (!fonts) return;
+    pthread_mutex_lock(&idle_lock);
+    fonts->next = idle;
+    idle = fonts;
+    pthread_mutex_unlock(&idle_lock);
 }
 
 double bw_fonts_width(bw_fonts *fonts, const char *text, double size, int bold) {
@@ -99,14 +141,4 @@ double bw_fonts_width(bw_fonts *fonts, const char *text, double size, int bold) 
     g_object_unref(layout);
     g_object_unref(context);
     return (double)logical.width / PANGO_SCALE;
-}
-
-void bw_fonts_close(bw_fonts *fonts) {
-    if (!fonts) return;
-    g_object_unref(fonts->map);
-    for (int bold = 0; bold < 2; bold++) {
-        pango_font_description_free(fonts->faces[bold]);
-        if (fonts->files[bold] >= 0) close(fonts->files[bold]);
-    }
-    free(fonts);
 }

@@ -9,9 +9,13 @@
 
 typedef struct bw_fonts bw_fonts;
 
-/// Owned by the caller; NULL with a sentence in *why when the font cannot be set up. Open it once and
-/// keep it: pango 1.50 loses about 8 kB with every font map. One thread at a time.
+/// A set of fonts, the caller's alone till it is closed; NULL with a sentence in *why when the font
+/// cannot be set up. Any thread may open one at any time; a set serves one thread at a time. The program
+/// holds as many sets as were ever open at once, two descriptors each, to its end: a closed one is the
+/// next to be opened.
 bw_fonts *bw_fonts_open(bw_text *why);
+
+/// Gives the set back. NULL is let pass.
 void bw_fonts_close(bw_fonts *fonts);
 
 /// Width of one line of text as it will be painted, kerning included, points.

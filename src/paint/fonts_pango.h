@@ -7,10 +7,10 @@
 #include <pango/pangocairo.h>
 
 struct bw_fonts {
-    int files
-        [2]; ///< descriptors of the in-memory font files, open as long as the map may read them
+    int files[2]; ///< descriptors of the in-memory font files, open to the end of the program
     PangoFontMap *map;
     PangoFontDescription *faces[2]; ///< regular, bold
+    bw_fonts *next;                 ///< among those nobody has
 };
 
 #endif
