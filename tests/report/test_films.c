@@ -17,46 +17,73 @@ static size_t read_all(const char *path, char *data, size_t room) {
     return size;
 }
 
-/// All lessons of the demo, small.
-static bw_status film_all(int threads, bw_lesson_job *jobs) {
+enum { ROOM = 1 << 21 };
+
+/// The lessons as small films on so many threads, as "THREADS-NUMBER" in the folder.
+static bw_status film_all(int threads, const bw_lesson *const *lessons, int count,
+                          bw_lesson_job *jobs) {
     bw_films films = {.scheme = &terns,
                       .jobs = jobs,
-                      .count = terns.lesson_count,
+                      .count = count,
                       .width = 160,
                       .theme = bw_theme_at(BW_THEME_CHART),
                       .threads = threads};
-    for (int i = 0; i < terns.lesson_count; i++) {
+    for (int i = 0; i < count; i++) {
         snprintf(paths[i][0], sizeof paths[i][0], "%s/%d-%d.webm", folder, threads, i);
         snprintf(paths[i][1], sizeof paths[i][1], "%s/%d-%d.vtt", folder, threads, i);
-        jobs[i] = (bw_lesson_job){.lesson = &terns.lessons[i], .captions = paths[i][1]};
+        jobs[i] = (bw_lesson_job){.lesson = lessons[i], .captions = paths[i][1]};
         jobs[i].paths[BW_FILM_WEBM] = paths[i][0];
     }
     return bw_films_make(&films);
 }
 
+/// The film that the last film_all made of a job, taken from the folder; its length.
+static size_t take_film(int job, char *data) {
+    const size_t length = read_all(paths[job][0], data, ROOM);
+    CHECK(length > 1000 && length < ROOM);
+    CHECK_INT(unlink(paths[job][0]), 0);
+    CHECK_INT(unlink(paths[job][1]), 0);
+    return length;
+}
+
 static void threads_change_nothing(void) {
-    enum { ROOM = 1 << 21 };
-    static char one[ROOM], three[ROOM];
+    static char one[BW_MAX_LESSONS][ROOM], three[ROOM];
+    const bw_lesson *lessons[BW_MAX_LESSONS];
     bw_lesson_job jobs[BW_MAX_LESSONS];
     size_t length[BW_MAX_LESSONS];
-    CHECK_INT(film_all(1, jobs), BW_OK);
-    for (int i = 0; i < terns.lesson_count; i++) {
+    const int count = terns.lesson_count;
+    for (int i = 0; i < count; i++)
+        lessons[i] = &terns.lessons[i];
+    CHECK_INT(film_all(1, lessons, count, jobs), BW_OK);
+    for (int i = 0; i < count; i++) {
         CHECK_INT(jobs[i].status, BW_OK);
-        length[i] = read_all(paths[i][0], one, ROOM);
-        CHECK(length[i] > 1000 && length[i] < ROOM);
+        length[i] = take_film(i, one[i]);
     }
-    CHECK_INT(film_all(3, jobs), BW_OK);
-    for (int i = 0; i < terns.lesson_count; i++) {
-        char path[300];
-        snprintf(path, sizeof path, "%s/1-%d.webm", folder, i);
-        CHECK_INT(read_all(path, one, ROOM), length[i]);
-        CHECK_INT(read_all(paths[i][0], three, ROOM), length[i]);
-        CHECK(memcmp(one, three, length[i]) == 0);
-        unlink(path);
-        snprintf(path, sizeof path, "%s/1-%d.vtt", folder, i);
-        unlink(path);
-        unlink(paths[i][0]);
-        unlink(paths[i][1]);
+    CHECK_INT(film_all(3, lessons, count, jobs), BW_OK);
+    for (int i = 0; i < count; i++) {
+        CHECK_INT(take_film(i, three), length[i]);
+        CHECK(memcmp(one[i], three, length[i]) == 0);
+    }
+}
+
+/// One short film, as many times over as there are threads: they open fonts, paint and end together.
+static void no_number_of_threads_changes_anything(void) {
+    static char one[ROOM], other[ROOM];
+    static bw_lesson brief;
+    const bw_lesson *lessons[BW_MAX_LESSONS];
+    bw_lesson_job jobs[BW_MAX_LESSONS];
+    brief = terns.lessons[0];
+    brief.stop_count = 2;
+    for (int i = 0; i < BW_MAX_LESSONS; i++)
+        lessons[i] = &brief;
+    CHECK_INT(film_all(1, lessons, 1, jobs), BW_OK);
+    const size_t length = take_film(0, one);
+    for (int threads = 2; threads <= BW_MAX_LESSONS; threads += threads + 1) {
+        CHECK_INT(film_all(threads, lessons, threads, jobs), BW_OK);
+        for (int i = 0; i < threads; i++) {
+            CHECK_INT(take_film(i, other), length);
+            CHECK(memcmp(one, other, length) == 0);
+        }
     }
 }
 
@@ -139,6 +166,7 @@ int main(int argc, char **argv) {
                 terns.lessons[l].stops[i].pause = 0.4;
         }
         RUN(threads_change_nothing);
+        RUN(no_number_of_threads_changes_anything);
         RUN(cancelled_films_are_not_there);
         RUN(captions_follow_the_lesson);
         RUN(pictures_stay_inside);
