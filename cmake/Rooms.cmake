@@ -1,7 +1,9 @@
 # SPDX-License-Identifier: GPL-3.0-or-later
 # bw_room(NAME [PURE] [THREADS] [USES room...] [PACKAGES pkg-config-module...] [LOADS module...])
-#   makes the library bw_NAME from src/NAME/*.c. PURE rooms see nothing but the freestanding C
-#   headers (tools/check-includes); the others may use POSIX. Packages are asked for, and linked,
+#   makes the library bw_NAME from src/NAME/*.c. It may include "NAME/x.h" and the headers of the
+#   rooms it USES, and no others: each room has an include folder of its own in the build tree, which
+#   holds nothing but a link to src/NAME. PURE rooms use nothing but the freestanding C headers
+#   (tools/check-symbols, and the link of cmake/Wasm.cmake); the others may use POSIX. Packages are asked for, and linked,
 #   only where a room with sources needs them.
 #   LOADS are packages whose headers are used and whose libraries the room opens when it needs them.
 #   An assembler file (.S) holds data that becomes part of the program: the fonts.
@@ -50,6 +52,14 @@ function(bw_threads target)
   target_link_libraries(${target} PRIVATE Threads::Threads)
 endfunction()
 
+# The folder from which "NAME/x.h" can be included, and nothing else.
+function(bw_include_folder name out)
+  set(folder ${CMAKE_BINARY_DIR}/include/${name})
+  file(MAKE_DIRECTORY ${folder})
+  file(CREATE_LINK ${CMAKE_SOURCE_DIR}/src/${name} ${folder}/${name} SYMBOLIC)
+  set(${out} ${folder} PARENT_SCOPE)
+endfunction()
+
 function(bw_room name)
   cmake_parse_arguments(PARSE_ARGV 1 ROOM "PURE;THREADS" "" "USES;PACKAGES;LOADS")
   file(GLOB sources CONFIGURE_DEPENDS ${CMAKE_SOURCE_DIR}/src/${name}/*.c
@@ -67,7 +77,8 @@ function(bw_room name)
     target_link_libraries(${target} INTERFACE ${ROOM_USES})
   else()
     add_library(${target} STATIC ${sources})
-    target_include_directories(${target} PUBLIC ${CMAKE_SOURCE_DIR}/src)
+    bw_include_folder(${name} folder)
+    target_include_directories(${target} PUBLIC ${folder})
     target_compile_options(${target} PRIVATE ${BW_PROTOTYPES})
     target_link_libraries(${target} PUBLIC ${ROOM_USES})
     bw_packages(${target} ${ROOM_PACKAGES})
@@ -94,7 +105,8 @@ function(bw_program program folder)
   endif()
   list(TRANSFORM ROOM_USES PREPEND bw_)
   add_executable(${program} ${sources})
-  target_include_directories(${program} PRIVATE ${CMAKE_SOURCE_DIR}/src)
+  bw_include_folder(${folder} includes)
+  target_include_directories(${program} PRIVATE ${includes})
   target_compile_options(${program} PRIVATE ${BW_PROTOTYPES})
   target_link_libraries(${program} PRIVATE ${ROOM_USES} m)
   bw_packages(${program} ${ROOM_PACKAGES})

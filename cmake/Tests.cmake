@@ -4,8 +4,16 @@
 # `pure-tests` are those that use no library but C's.
 set(BW_TEST_ROOMS core scheme draw trial web outside paint file tune report team serve cli)
 
+# A test links its own room, which brings those it uses, and what the tests of that room need beside it:
+# a scheme read from a file, mostly. So a changed line is tried without building what does not use it.
+set(BW_TEST_USES_core scheme)
+set(BW_TEST_USES_scheme file)
+set(BW_TEST_USES_draw file)
+set(BW_TEST_USES_web file)
+set(BW_TEST_USES_outside tune file)
+
 # Searches of many breaks: minutes without optimisation. They carry the label "long", which the debug
-# and msan presets leave out; that the model gives the same answer there, core/test_golden says.
+# and msan presets leave out; that the model gives the same answer there, web/test_golden says.
 set(BW_LONG_TESTS serve/test_suggest serve/test_save cli/test_teach.sh cli/test_handout.sh
                   cli/test_rehearse.sh)
 
@@ -36,9 +44,11 @@ foreach(room IN LISTS BW_TEST_ROOMS)
     add_executable(${target} ${source})
     set_target_properties(${target} PROPERTIES
       RUNTIME_OUTPUT_DIRECTORY ${CMAKE_BINARY_DIR}/tests/${room} OUTPUT_NAME ${name})
-    target_include_directories(${target} PRIVATE ${CMAKE_SOURCE_DIR}/src ${CMAKE_SOURCE_DIR}/tests
-                             ${CMAKE_SOURCE_DIR})
-    target_link_libraries(${target} PRIVATE ${BW_ROOMS} m)
+    target_include_directories(${target} PRIVATE ${CMAKE_SOURCE_DIR}/tests/kit ${CMAKE_SOURCE_DIR})
+    set(rooms ${room} ${BW_TEST_USES_${room}})
+    list(REMOVE_ITEM rooms outside)
+    list(TRANSFORM rooms PREPEND bw_)
+    target_link_libraries(${target} PRIVATE ${rooms} m)
     bw_native(${target})
     bw_threads(${target})
     if(room MATCHES "^(core|web)$")

@@ -25,13 +25,13 @@ asan() { build_and_test asan clang-14; }
 msan() { build_and_test msan clang-14; }
 
 # The same scene in every build and in WebAssembly: one answer, to the last bit. What the answer is,
-# the test core/test_golden says in each of them.
+# the test web/test_golden says in each of them.
 golden() {
-    build clang clang-14 core_test_golden && build release gcc wasm || return 1
-    build/debug/tests/core/test_golden --print | tee "$logs/golden" || return 1
+    build clang clang-14 web_test_golden && build release gcc wasm || return 1
+    build/debug/tests/web/test_golden --print | tee "$logs/golden" || return 1
     for tree in build build/clang build/asan; do
         echo "$tree against build/debug:"
-        "$tree/tests/core/test_golden" --print | diff "$logs/golden" - || return 1
+        "$tree/tests/web/test_golden" --print | diff "$logs/golden" - || return 1
     done
     echo "build/wasm in Node against build/debug:"
     node tools/run-golden.mjs build/wasm/breakwater-test.wasm | diff "$logs/golden" -
@@ -49,14 +49,13 @@ board() {
         node --test --test-reporter=tap --test-concurrency=2 tests/board/
 }
 
-includes() { tools/check-includes --self-test && tools/check-includes; }
 headers() { tools/check-headers gcc && tools/check-headers clang-14; }
-pure() { tools/check-pure build; }
+symbols() { tools/check-symbols --self-test && tools/check-symbols build; }
 format() { tools/list-sources | xargs "$(tools/find-tool clang-format)" --dry-run -Werror; }
 tidy() { tools/tidy build/asan; }
 text() { tools/check-text; }
 
-phases="text format includes headers debug release asan msan golden board pure tidy"
+phases="text format headers debug release asan msan golden board symbols tidy"
 
 # Adds the counts of CTest or of Node, which stand in the log of a phase that ran tests.
 count_tests() {

@@ -1,7 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 /// The golden scene: one fixed walk through the core and the drawing, hashed. Native and WebAssembly,
 /// gcc and clang, optimised or not must all come to the same values; and what the model comes to is
-/// held in tests/core/golden.txt, so that it moves only when that was meant. Hashed part by part: the
+/// held in tests/web/golden.txt, so that it moves only when that was meant. Hashed part by part: the
 /// part that moved says where to look.
 #ifndef BW_WEB_GOLDEN_H
 #define BW_WEB_GOLDEN_H

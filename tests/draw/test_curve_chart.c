@@ -2,8 +2,8 @@
 /// The chart of worth over time: its words are large enough, inside and clear of each other for any
 /// curve, and it says what the curve says.
 #include "draw/curve_chart.h"
-#include "draw/layout.h"
 #include "harness.h"
+#include "tests/draw/layout.h"
 #include <string.h>
 
 static _Alignas(16) char memory[BW_INK_PAGE_BYTES];

@@ -2,8 +2,8 @@
 /// Two curves on one chart: every line named once with its figure, no name over another, A and B told
 /// apart by dash and by mark and not by colour alone.
 #include "draw/curve_pair.h"
-#include "draw/layout.h"
 #include "harness.h"
+#include "tests/draw/layout.h"
 #include <string.h>
 
 static _Alignas(16) char memory[BW_INK_PAGE_BYTES];

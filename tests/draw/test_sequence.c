@@ -2,10 +2,10 @@
 /// The answer on the chart: every step has its number and time, numbers keep clear of each other, men
 /// who stay have no path, kinds of play differ by their line, and moments follow the plies.
 #include "core/text.h"
-#include "draw/layout.h"
 #include "draw/sequence.h"
 #include "harness.h"
 #include "scheme/fresh.h"
+#include "tests/draw/layout.h"
 #include <stdbool.h>
 #include <string.h>
 

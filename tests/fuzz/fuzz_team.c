@@ -2,8 +2,8 @@
 /// A sound team file with bytes changed as the input says (four bytes a change: where, in three, and what),
 /// the last byte alone cutting it off. It is refused with a sentence or read in bounds.
 #define _XOPEN_SOURCE 700
-#include "team/everything.h"
 #include "team/sql.h"
+#include "tests/team/everything.h"
 #include <fcntl.h>
 #include <stdint.h>
 #include <sys/stat.h>

@@ -3,11 +3,11 @@
 /// and a terminal; contact follows the age.
 #include "core/field.h"
 #include "core/level.h"
-#include "draw/layout.h"
 #include "draw/sheet.h"
 #include "harness.h"
 #include "report/cautions.h"
 #include "report/column.h"
+#include "tests/draw/layout.h"
 
 static bw_scheme scheme;
 static _Alignas(16) char memory[BW_INK_PAGE_BYTES];

@@ -1,7 +1,6 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 /// The report on paper and on the terminal: every word large enough, on the sheet, and clear of the
 /// others, on both papers, for breaks of all kinds; the strip's moments follow the answer.
-#include "draw/layout.h"
 #include "draw/sequence.h"
 #include "harness.h"
 #include "report/battery.h"
@@ -9,6 +8,7 @@
 #include "report/pages.h"
 #include "report/strip.h"
 #include "scheme/fresh.h"
+#include "tests/draw/layout.h"
 #include "trial/standard.h"
 #include <string.h>
 

@@ -1,11 +1,11 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 /// The rehearsal on paper and on the terminal: every word large enough, on the sheet and clear of the
 /// others, in order, for fresh schemes and for schemes with the longest names, few players and many.
-#include "draw/layout.h"
 #include "harness.h"
 #include "report/column.h"
 #include "report/rehearsal.h"
 #include "scheme/fresh.h"
+#include "tests/draw/layout.h"
 
 static _Alignas(16) char memory[BW_INK_PAGE_BYTES];
 static _Alignas(16) char work[512 * 1024];

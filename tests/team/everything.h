@@ -13,7 +13,7 @@
 #include "team/splits.h"
 
 #include "harness.h"
-#include "team/random_entry.h"
+#include "tests/team/random_entry.h"
 #include <stdlib.h>
 
 /// Fills an empty team file. False when that fails.

@@ -9,8 +9,8 @@
 #include "team/sql.h"
 
 #include "harness.h"
-#include "team/everything.h"
-#include "team/scratch.h"
+#include "tests/team/everything.h"
+#include "tests/team/scratch.h"
 #include <signal.h>
 #include <sys/resource.h>
 #include <sys/wait.h>

@@ -6,8 +6,8 @@
 #include "team/sql.h"
 
 #include "harness.h"
-#include "team/everything.h"
-#include "team/scratch.h"
+#include "tests/team/everything.h"
+#include "tests/team/scratch.h"
 
 static unsigned char *whole;
 static size_t whole_length;

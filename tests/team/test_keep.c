@@ -13,8 +13,8 @@
 #include "team/sql.h"
 
 #include "harness.h"
-#include "team/random_entry.h"
-#include "team/scratch.h"
+#include "tests/team/random_entry.h"
+#include "tests/team/scratch.h"
 
 static int entry_count(const char *path) {
     bw_error error;

@@ -10,7 +10,7 @@
 #include "team/revisions.h"
 
 #include "harness.h"
-#include "team/scratch.h"
+#include "tests/team/scratch.h"
 
 static bw_error error;
 static bw_known *known;

@@ -6,7 +6,7 @@
 #include "team/team.h"
 
 #include "harness.h"
-#include "team/scratch.h"
+#include "tests/team/scratch.h"
 #include <fcntl.h>
 #include <signal.h>
 #include <sys/stat.h>

@@ -11,8 +11,8 @@
 #include "team/splits.h"
 
 #include "harness.h"
-#include "team/random_entry.h"
-#include "team/scratch.h"
+#include "tests/team/random_entry.h"
+#include "tests/team/scratch.h"
 
 static bw_import done;
 static bw_error error;

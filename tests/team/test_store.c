@@ -14,8 +14,8 @@
 #include "team/splits.h"
 
 #include "harness.h"
-#include "team/random_entry.h"
-#include "team/scratch.h"
+#include "tests/team/random_entry.h"
+#include "tests/team/scratch.h"
 
 static const char hostile[] = "Robert'); DROP TABLE entry;-- \"x\" %s ?1 $a :b [c] `d` \\ =1+1";
 

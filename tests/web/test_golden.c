@@ -1,5 +1,5 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-/// The golden scene against tests/core/golden.txt, which holds the parts of the model. The ink of the
+/// The golden scene against tests/web/golden.txt, which holds the parts of the model. The ink of the
 /// book is no part of it: words may change. `test_golden --print` prints every part; tools/check.sh
 /// compares that between builds, so there the ink must agree too.
 #include "harness.h"
@@ -16,7 +16,7 @@ static void print_all(void) {
 static FILE *open_golden(void) {
     char path[4096];
     const char *root = getenv("BW_ROOT");
-    snprintf(path, sizeof path, "%s/tests/core/golden.txt", root ? root : ".");
+    snprintf(path, sizeof path, "%s/tests/web/golden.txt", root ? root : ".");
     return fopen(path, "r");
 }
 
