@@ -19,17 +19,24 @@ export class Attack {
     this.keeps = find('keep-set', HTMLFormElement);
     this.name = find('set-name', HTMLInputElement);
     this.drop = find('drop-set', HTMLButtonElement);
+    this.wanted = this.men.valueAsNumber; // in a set: the number asked for last
     this.#wire();
   }
 
   #wire() {
     const { board } = this, { call } = board.core;
-    const attack = () => {
-      call.attack(Number(this.set.value), this.men.valueAsNumber || 0);
+    this.set.addEventListener('change', () => {
+      const set = Number(this.set.value);
+      // Men put one by one become part of the set: it is never smaller for them.
+      call.attack(set, set < 0 ? 0 : Math.max(this.wanted, board.view.attackers));
       board.done();
-    };
-    this.set.addEventListener('change', attack);
-    this.men.addEventListener('change', attack);
+    });
+    this.men.addEventListener('change', () => {
+      this.wanted = Math.min(6, Math.max(1, Math.round(this.men.valueAsNumber) || this.wanted));
+      if (board.view.set === own) this.#count(this.wanted);
+      else call.attack(board.view.set, this.wanted);
+      board.done();
+    });
     this.add.addEventListener('click', () => {
       call.add_man();
       board.refresh();
@@ -51,6 +58,13 @@ export class Attack {
       board.commit();
       board.say('The set is taken out of the scheme. Undo brings it back.');
     });
+  }
+
+  /** So many, where the coach put them: the last go, new ones come where there is room. @param {number} men */
+  #count(men) {
+    const { call } = this.board.core, { attackers } = this.board.view;
+    for (let i = attackers; i < men; i++) call.add_man();
+    for (let i = attackers; i > men; i--) call.remove_man(i - 1);
   }
 
   #keep() {

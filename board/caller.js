@@ -19,7 +19,10 @@ export class Caller {
     this.timer = 0;
     /** @type {{release: () => Promise<void>} | null} */
     this.awake = null;
-    /** @type {HTMLElement} */ (this.speak.parentElement).hidden = !('speechSynthesis' in globalThis);
+    this.voices = 'speechSynthesis' in globalThis ? speechSynthesis : null;
+    /** @type {HTMLElement} */ (this.speak.parentElement).hidden = !this.voices;
+    this.voices?.addEventListener('voiceschanged', () => this.#offerVoice());
+    this.#offerVoice();
     find('caller-open', HTMLButtonElement).addEventListener('click', () => this.#start());
     find('caller-stop', HTMLButtonElement).addEventListener('click', () => this.pane.close());
     this.hold.addEventListener('click', () => this.#toggle());
@@ -31,6 +34,13 @@ export class Caller {
       if (!document.hidden && this.pane.open) this.#keepAwake();
     });
     this.#offerSeed();
+  }
+
+  /** Some browsers speak in principle and have no voice to do it with; some find theirs late. */
+  #offerVoice() {
+    const none = this.voices?.getVoices().length === 0;
+    this.speak.disabled = none;
+    find('caller-voiceless', HTMLParagraphElement).hidden = !none;
   }
 
   #offerSeed() {
@@ -79,9 +89,9 @@ export class Caller {
 
   /** @param {string} words */
   #say(words) {
-    if (!this.speak.checked || !('speechSynthesis' in globalThis)) return;
-    speechSynthesis.cancel();
-    speechSynthesis.speak(new SpeechSynthesisUtterance(words));
+    if (!this.speak.checked || this.speak.disabled || !this.voices) return;
+    this.voices.cancel();
+    this.voices.speak(new SpeechSynthesisUtterance(words));
   }
 
   /** The letters as large as the longest word and the height let them be. */
@@ -117,7 +127,7 @@ export class Caller {
   #stop() {
     clearTimeout(this.timer);
     this.timer = 0;
-    if ('speechSynthesis' in globalThis) speechSynthesis.cancel();
+    this.voices?.cancel();
     this.#letSleep();
     this.lessons.refresh();
     this.lessons.board.done();

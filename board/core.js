@@ -4,7 +4,8 @@
 /**
  * @typedef {Record<string, [offset: number, kind: string, count: number]>} Fields
  * @typedef {Record<string, {size: number, fields: Fields}>} Layout
- * @typedef {{kind: number, index: number, pinned: number, twin: number, away: number, moved: number, px: number, py: number, x: number,
+ * @typedef {{kind: number, index: number, pinned: number, twin: number, away: number, moved: number, px: number, py: number, at_x: number, at_y: number,
+ *   reach: number, x: number,
  *   y: number, late: number, code: string, name: string, duty: string, place: string,
  *   call: string, label: string}} Token
  * @typedef {{token_count: number, finding_count: number, stage: number, landmark: number,

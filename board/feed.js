@@ -50,9 +50,13 @@ function isKey(text, after) {
 
 /**
  * The text of a file, or a sentence about what is wrong with it.
- * @param {Uint8Array} bytes @returns {{text: string} | {refused: string}}
+ * @param {Core} core @param {Uint8Array} bytes @returns {{text: string} | {refused: string}}
  */
-export function textOf(bytes) {
+export function textOf(core, bytes) {
+  const head = bytes.subarray(0, 16); // enough to know pictures and their like by
+  core.bytes.set(head, core.input);
+  const kind = core.textAt(core.call.kind(head.length));
+  if (kind) return { refused: kind };
   if (bytes.length === 0) return { refused: 'the file is empty; a scheme begins with {' };
   if (bytes.length > most) return { refused: 'the file is larger than a scheme can be (1 MB)' };
   if (bytes[0] === 0xef && bytes[1] === 0xbb && bytes[2] === 0xbf) {

@@ -181,6 +181,8 @@ export class Field {
     button.hidden = view.mode === Mode.homes && token.kind !== Kind.defender;
     button.classList.toggle('free', movable(view, token));
     button.classList.toggle('held', this.drag !== null && this.drag.moved && this.drag.token === i);
+    const mark = `${(token.reach * this.scale).toFixed(1)}px`;
+    if (button.style.getPropertyValue('--mark') !== mark) button.style.setProperty('--mark', mark);
     const pressed = String(this.board.picked === i);
     if (button.getAttribute('aria-pressed') !== pressed) button.setAttribute('aria-pressed', pressed);
     // A name changes when the finger lets go, not sixty times a second.
@@ -241,7 +243,7 @@ export class Field {
     this.touched = true;
     const p = this.#point(event), token = this.#under(p), view = this.board.view;
     const grip = token < 0 ? { x: 0, y: 0 }
-      : { x: p.x - view.token[token].px * this.scale, y: p.y - view.token[token].py * this.scale };
+      : { x: p.x - view.token[token].at_x * this.scale, y: p.y - view.token[token].at_y * this.scale };
     this.drag = { id: event.pointerId, token, from: p, grip, now: p, moved: false, news: false,
       pans: view.zoom > 1 && (token < 0 || !movable(view, view.token[token])) };
     this.box.setPointerCapture(event.pointerId);

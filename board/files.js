@@ -107,7 +107,7 @@ export class Files {
 
   /** True when it was a scheme. @param {Uint8Array} bytes @param {string} name of the file */
   openBytes(bytes, name) {
-    const read = textOf(bytes);
+    const read = textOf(this.board.core, bytes);
     if ('refused' in read) this.board.warn(`Not opened: ${read.refused}.`);
     if ('refused' in read || !this.#put(read.text)) return false;
     for (const saver of this.savers) saver.forget?.(); // another file than the one saved to before

@@ -10,6 +10,7 @@ import { download } from './savers.js';
 /** @typedef {{regular: Load, bold: Load}} Fonts */
 
 const magnify = 3; // pixels of a picture for each CSS px of the chart
+const width = 560; // of a picture of the field, points: the same from every device
 
 /** @param {Uint8Array} bytes */
 function base64(bytes) {
@@ -30,8 +31,16 @@ async function faces(fonts) {
 function draw(board) {
   const mode = board.modes.now;
   if (mode?.picture) return mode.picture();
-  board.field.draw();
-  return { scale: board.field.scale, name: board.view.title };
+  const { core } = board;
+  core.call.say();
+  core.call.picture(width, core.write(edition()));
+  board.wake(); // the core's chart is the picture's now, not the page's
+  return { scale: board.look.scale, name: board.view.title };
+}
+
+/** Which state of the scheme it is, for who finds the picture later. */
+function edition() {
+  return `As of ${new Date().toLocaleDateString('en-GB', { day: 'numeric', month: 'long', year: 'numeric' })}.`;
 }
 
 /** @param {Board} board @param {number} scale */

@@ -173,7 +173,11 @@ export class Suggested {
       take.hidden = this.#taken(row);
       taken.hidden = !take.hidden;
     });
-    this.all.disabled = this.rows.every((row) => this.#taken(row));
+    const taken = this.rows.filter((row) => this.#taken(row)).length;
+    this.all.disabled = taken === this.rows.length;
+    write(find('suggest-part', HTMLElement), taken === 0 || this.all.disabled ? ''
+      : `${taken} of ${this.rows.length} taken. The verdict and its figures are of all of it together: what this `
+        + 'part alone is worth, Test says, set against the scheme before the edit.');
   }
 
   /** @param {View} view */

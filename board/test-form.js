@@ -54,7 +54,7 @@ export class TestForm {
 
   /** @param {File} file */
   async #read(file) {
-    const read = textOf(new Uint8Array(await file.arrayBuffer()));
+    const read = textOf(this.board.core, new Uint8Array(await file.arrayBuffer()));
     this.file = 'refused' in read ? null : { name: file.name, text: read.text };
     this.otherNote.textContent = 'refused' in read ? `Not opened: ${read.refused}.` : `B is ${file.name}.`;
   }

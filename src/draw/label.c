@@ -25,7 +25,7 @@ void bw_labels_begin(bw_labels *labels, bw_box bounds, double middle) {
     labels->bounds = bounds;
     labels->middle = middle;
     labels->label_count = labels->obstacle_count = 0;
-    labels->shunned_count = labels->crossing_count = 0;
+    labels->shunned_count = labels->crossing_count = labels->rival_count = 0;
 }
 
 void bw_labels_avoid(bw_labels *labels, bw_vec at, bw_vec reach) {
@@ -44,6 +44,11 @@ void bw_labels_avoid_line(bw_labels *labels, bw_vec a, bw_vec b) {
     if (labels->crossing_count == BW_MAX_CROSSINGS) return;
     labels->crossings[labels->crossing_count][0] = a;
     labels->crossings[labels->crossing_count++][1] = b;
+}
+
+void bw_labels_rival(bw_labels *labels, bw_vec at, bw_vec reach) {
+    if (labels->rival_count == BW_MAX_RIVALS) return;
+    labels->rivals[labels->rival_count++] = (bw_label){.at = at, .reach = reach};
 }
 
 void bw_labels_add(bw_labels *labels, const char *text, bw_weight weight, double size, bw_role role,
@@ -104,7 +109,7 @@ static double apart(bw_box box, bw_vec at, bw_vec reach) {
     return bw_length(bw_v(x, y)) - bw_max(reach.x, reach.y);
 }
 
-/// How many other labelled marks a label would be as near to as to its own.
+/// How many other marks a label would be as near to as to its own.
 static int strangers(const bw_labels *labels, int index, bw_box box) {
     const bw_label *own = &labels->labels[index];
     const double distance = apart(box, own->at, own->reach);
@@ -112,6 +117,10 @@ static int strangers(const bw_labels *labels, int index, bw_box box) {
     for (int i = 0; i < labels->label_count; i++) {
         const bw_label *other = &labels->labels[i];
         count += i != index && apart(box, other->at, other->reach) < distance + 1;
+    }
+    for (int i = 0; i < labels->rival_count; i++) {
+        const bw_label *other = &labels->rivals[i];
+        count += apart(box, other->at, other->reach) < distance + 1;
     }
     return count;
 }
@@ -124,7 +133,7 @@ static double cost_at(const bw_labels *labels, int index, int place, double *cov
         area += overlap(box, labels->obstacles[i]);
     }
     for (int i = 0; i < labels->label_count; i++) {
-        if (i != index)
+        if (i != index && !labels->labels[i].left_out)
             area += overlap(box, box_at(labels, &labels->labels[i], labels->labels[i].place));
     }
     for (int i = 0; i < labels->crossing_count; i++) {
@@ -170,9 +179,28 @@ bool bw_labels_free(const bw_labels *labels, bw_box box) {
         area += overlap(box, labels->obstacles[i]);
     }
     for (int i = 0; i < labels->label_count; i++) {
-        area += overlap(box, bw_label_box(labels, i));
+        if (!labels->labels[i].left_out) area += overlap(box, bw_label_box(labels, i));
     }
     return area <= touch;
+}
+
+void bw_labels_leave_out(bw_labels *labels) {
+    for (int worst = 0; worst >= 0;) {
+        double most = 0;
+        worst = -1;
+        for (int i = 0; i < labels->label_count; i++) {
+            const bw_label *label = &labels->labels[i];
+            if (label->left_out) continue;
+            double covered;
+            const double cost = cost_at(labels, i, label->place, &covered);
+            const bool bad =
+                covered > touch || strangers(labels, i, box_at(labels, label, label->place)) > 0;
+            if (!bad || cost <= most) continue;
+            most = cost;
+            worst = i;
+        }
+        if (worst >= 0) labels->labels[worst].left_out = true;
+    }
 }
 
 bw_box bw_label_box(const bw_labels *labels, int index) {
@@ -181,12 +209,14 @@ bw_box bw_label_box(const bw_labels *labels, int index) {
 
 void bw_labels_draw(bw_ink *ink, const bw_labels *labels) {
     for (int i = 0; i < labels->label_count; i++) {
+        if (labels->labels[i].left_out) continue;
         const bw_box box = bw_label_box(labels, i);
         bw_ink_fill(ink, labels->labels[i].ground);
         bw_path_rect(ink, box.x - 0.8, box.y - 0.5, box.width + 1.6, box.height);
     }
     for (int i = 0; i < labels->label_count; i++) {
         const bw_label *label = &labels->labels[i];
+        if (label->left_out) continue;
         const bw_box box = bw_label_box(labels, i);
         bw_ink_text(ink, label->role, label->weight, label->size, BW_CENTRE_ALIGN,
                     box.x + box.width / 2, box.y + label->size * BW_CAP_HEIGHT, label->text);

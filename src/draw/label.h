@@ -10,7 +10,13 @@
 #include "draw/ink.h"
 #include "draw/view.h"
 
-enum { BW_MAX_LABELS = 48, BW_MAX_OBSTACLES = 64, BW_MAX_SHUNNED = 24, BW_MAX_CROSSINGS = 40 };
+enum {
+    BW_MAX_LABELS = 48,
+    BW_MAX_OBSTACLES = 64,
+    BW_MAX_SHUNNED = 24,
+    BW_MAX_CROSSINGS = 40,
+    BW_MAX_RIVALS = 8
+};
 
 typedef struct bw_label {
     const char *text; ///< kept by pointer until bw_labels_draw
@@ -22,6 +28,7 @@ typedef struct bw_label {
     double width;   ///< of the text
     bw_role ground; ///< of the patch under it, BW_ROLE_PAPER unless the caller changes it
     int place;      ///< chosen candidate
+    bool left_out;  ///< there is no good place for it
 } bw_label;
 
 typedef struct bw_labels {
@@ -32,17 +39,24 @@ typedef struct bw_labels {
     bw_box obstacles[BW_MAX_OBSTACLES];    ///< nothing may cover these
     bw_box shunned[BW_MAX_SHUNNED];        ///< better not to cover these
     bw_vec crossings[BW_MAX_CROSSINGS][2]; ///< better not to cross these
+    int rival_count;
+    bw_label rivals[BW_MAX_RIVALS]; ///< marks without a label, which must not seem to have one
 } bw_labels;
 
 void bw_labels_begin(bw_labels *labels, bw_box bounds, double middle);
 void bw_labels_avoid(bw_labels *labels, bw_vec at, bw_vec reach);
 void bw_labels_shun(bw_labels *labels, bw_vec at, bw_vec reach);
 void bw_labels_avoid_line(bw_labels *labels, bw_vec a, bw_vec b);
+void bw_labels_rival(bw_labels *labels, bw_vec at, bw_vec reach);
 void bw_labels_add(bw_labels *labels, const char *text, bw_weight weight, double size, bw_role role,
                    bw_vec at, bw_vec reach);
 
 /// Chooses the places. Returns the number of labels that still cover something.
 int bw_labels_place(bw_labels *labels);
+
+/// Leaves out, the worst first, placed labels that still cover something or stand as near to another mark as
+/// to their own: a word at the wrong man is worse than none.
+void bw_labels_leave_out(bw_labels *labels);
 
 /// True when a box covers no obstacle and no placed label.
 bool bw_labels_free(const bw_labels *labels, bw_box box);

@@ -5,6 +5,7 @@
 #include "file/explain.h"
 #include "file/locate.h"
 #include "file/open.h"
+#include "scheme/kind.h"
 #include "scheme/read.h"
 #include "scheme/write.h"
 #include <errno.h>
@@ -72,6 +73,8 @@ static bool few_enough(const char *text, size_t length, size_t *at) {
 
 bw_status bw_tree_parse(const char *text, size_t length, bw_tree *tree, bw_error *error) {
     if (length == 0) return fail(error, BW_BAD_INPUT, "the file is empty; a scheme begins with {");
+    const char *kind = bw_file_kind(text, length);
+    if (kind) return fail(error, BW_BAD_INPUT, kind);
     if (length > BW_DOCUMENT_BYTES) {
         return fail(error, BW_LIMIT, "the file is larger than a scheme can be (1 MB)");
     }

@@ -70,7 +70,7 @@ void bw_say_gain(const bw_tune_report *r, bw_text *out) {
         bw_put(out,
                "Warning: on the breaks held out the gain is within chance. Keep what you have.");
     } else {
-        bw_put(out, "Warning: the gain is more than chance for typical play on ");
+        bw_put(out, "In part: the gain is more than chance for typical play on ");
         bw_put_int(out, typical);
         bw_put(out, " and for best play on ");
         bw_put_int(out, best);

@@ -149,13 +149,47 @@ bw_vec bw_board_keeper(const bw_board *board) {
     return bw_v(bw_keeper_side(bw_field_at(board->scheme.field), homes ? 0 : board->ball.x), 0);
 }
 
-bw_vec bw_board_place(const bw_board *board, int token) {
+/// Where a token is moved from.
+static bw_vec place_of(const bw_board *board, int token) {
     const bw_stage *stage = &board->scheme.stages[board->stage];
     if (token == 0) return board->ball;
     if (token == BW_BOARD_KEEPER) return bw_board_keeper(board);
     const int man = token - BW_BOARD_MEN;
     if (man >= stage->defenders) return board->attackers[man - stage->defenders];
     return board->mode == BW_BOARD_HOMES ? stage->spots[man].home : board->station[man].at;
+}
+
+void bw_board_drag(bw_board *board, int token, bw_vec point) {
+    bw_board_move(board, token, bw_view_place(&board->chart, bw_board_inside(board, point)));
+}
+
+/// The landmark next to the ball in a direction: near, and straight that way rather than aside. Of two
+/// alike the one on the right. -1: none lies that way.
+static int next_landmark(const bw_board *board, bw_vec by) {
+    int best = -1;
+    double least = 0;
+    for (int l = 0; l < board->scheme.landmark_count; l++) {
+        const bw_vec at = board->scheme.landmarks[l].at, to = bw_sub(at, board->ball);
+        const double ahead = (to.x * by.x + to.y * by.y) / bw_length(by);
+        if (ahead <= 0.01) continue;
+        const double cost = (to.x * to.x + to.y * to.y) / ahead; // its distance over the cosine
+        const bool better = best < 0 || cost < least - 1e-9 ||
+                            (cost < least + 1e-9 && at.x > board->scheme.landmarks[best].at.x);
+        if (!better) continue;
+        least = cost;
+        best = l;
+    }
+    return best;
+}
+
+void bw_board_nudge(bw_board *board, int token, bw_vec by) {
+    if (token == 0 && board->mode == BW_BOARD_PINS) {
+        const int landmark = next_landmark(board, by);
+        if (landmark >= 0) bw_board_ball_to(board, landmark);
+        bw_board_settle(board);
+    } else {
+        bw_board_move(board, token, bw_add(place_of(board, token), by));
+    }
 }
 
 /// The number after `word` in a JSON Pointer, -1 when it is not there.

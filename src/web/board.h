@@ -62,7 +62,9 @@ typedef struct bw_token {
     int32_t twin;          ///< a defender's mirror image: a spot, perhaps himself; else -1
     int32_t away;          ///< 1 when the chart shows another part of the field
     int32_t moved;         ///< 1 for a man moved by hand for now
-    double px, py;         ///< on the page of ink, points
+    double px, py;         ///< its mark on the page of ink, points
+    double at_x, at_y;     ///< its place there: a crowded mark stands beside it
+    double reach;          ///< half its mark's size with what goes round it, points
     double x, y;           ///< where he belongs (ball and attackers: is), shown units, one decimal
     double late;           ///< seconds before he can be there, 0 when he is
     char code[BW_ID_SIZE]; ///< on the mark
@@ -171,8 +173,11 @@ void bw_board_set_mode(bw_board *board, bw_board_mode mode);
 /// A defender is moved for now alone when nobody edits, the goalkeeper never.
 void bw_board_move(bw_board *board, int token, bw_vec at);
 
-/// Where a token is moved from: the place an arrow key's step is counted from.
-bw_vec bw_board_place(const bw_board *board, int token);
+/// Moves a token to a point of the page of ink, held inside the picture with its whole mark.
+void bw_board_drag(bw_board *board, int token, bw_vec point);
+
+/// Moves a token by metres; the ball of the mode Pins to the next landmark that way, if there is one.
+void bw_board_nudge(bw_board *board, int token, bw_vec by);
 
 /// Where the goalkeeper stands: in the mouth, for the ball where it is.
 bw_vec bw_board_keeper(const bw_board *board);
@@ -231,6 +236,9 @@ void bw_board_reveal(bw_board *board, int token);
 /// The part of the field that is shown.
 bw_window bw_board_window(const bw_board *board);
 
+/// The point of the picture nearest to a page point, so far from its edge that a mark is whole there.
+bw_vec bw_board_inside(const bw_board *board, bw_vec point);
+
 /// True for a page point outside the picture, as last drawn.
 bool bw_board_away(const bw_board *board, bw_vec point);
 
@@ -241,9 +249,20 @@ void bw_board_say(bw_board *board);
 /// view.width, view.height and the tokens' page points.
 void bw_board_draw(bw_board *board, double width, double height);
 
+/// The same with its top left corner at (x, y) of a page that is begun.
+void bw_board_draw_at(bw_board *board, bw_ink *ink, double x, double y, double width, double height,
+                      int parts);
+
 /// The same, only some of it.
 enum { BW_PART_GROUND = 1, BW_PART_MARKS = 2 };
 void bw_board_draw_part(bw_board *board, double width, double height, int parts);
+
+/// The chart as a picture that explains itself, `width` points wide, into board->page: scheme and team, stage
+/// with its call, where the ball is, chart, key, unit, and `edition`, a line saying of when it is ("": none).
+void bw_board_picture(bw_board *board, double width, const char *edition);
+
+/// The key of what the chart shows from the corner (x, y) down; its height, points.
+double bw_board_put_key(const bw_board *board, bw_ink *ink, double x, double y, double width);
 
 /// Draws the key of what the chart shows, `width` points wide, into board->page; the page's height is
 /// in the ink.

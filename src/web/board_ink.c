@@ -3,10 +3,10 @@
 /// places is a tether (draw/marks.h), with his seconds beside him.
 #include "web/board_ghost.h"
 #include "web/board_ground.h"
+#include "web/board_spread.h"
 
 #include "draw/chart.h"
 #include "draw/danger.h"
-#include "draw/keeper.h"
 #include "draw/label.h"
 #include "draw/marks.h"
 #include "draw/path.h"
@@ -26,6 +26,7 @@ typedef struct sketch {
     bw_mark_size size;
     const bw_stage *stage;
     char words[BW_MAX_SPOTS][40]; ///< beside each man
+    bw_vec at[BW_BOARD_TOKENS];   ///< the marks
 } sketch;
 
 static bool homes(const sketch *k) {
@@ -33,16 +34,15 @@ static bool homes(const sketch *k) {
 }
 
 static bw_vec man_at(const sketch *k, int spot) {
-    return bw_view_point(k->view, k->board->shown[spot].at);
+    return k->at[BW_BOARD_MEN + spot];
+}
+
+static bw_vec attacker_at(const sketch *k, int attacker) {
+    return k->at[BW_BOARD_MEN + k->stage->defenders + attacker];
 }
 
 static int duty_of(const sketch *k, int spot) {
     return homes(k) ? BW_NO_DUTY : (int)k->board->station[spot].duty;
-}
-
-static bw_vec keeper_at(const sketch *k) {
-    return bw_keeper_point(k->view, bw_field_at(k->board->scheme.field), k->size,
-                           homes(k) ? 0 : k->board->ball.x);
 }
 
 /// A man's duty, or, while he is late, how many seconds he is from his place.
@@ -65,15 +65,15 @@ static void collect(sketch *k, bw_labels *labels) {
     const bw_box inside = {box->x + 2, box->y + 2, box->width - 4, box->height - 4};
     bw_labels_begin(labels, inside, k->view->origin.x);
     if (homes(k)) bw_board_avoid_ghosts(board, k->size, labels);
-    bw_labels_avoid(labels, keeper_at(k), bw_v(keeper, keeper));
+    bw_labels_avoid(labels, k->at[BW_BOARD_KEEPER], bw_v(keeper, keeper));
     bw_labels_avoid(labels, bw_v(k->view->origin.x, k->view->origin.y + net / 2),
                     bw_v(field->goal / 2 * k->view->scale, net / 2));
-    if (!homes(k))
-        bw_labels_avoid(labels, bw_view_point(k->view, board->ball),
-                        bw_v(BW_BALL_REACH, BW_BALL_REACH));
-    for (int a = 0; a < board->attacker_count; a++)
-        bw_labels_avoid(labels, bw_view_point(k->view, board->attackers[a]),
-                        bw_v(k->size.radius, k->size.radius));
+    const double ring = bw_board_reach(board, k->size, 0);
+    if (!homes(k)) bw_labels_avoid(labels, k->at[0], bw_v(ring, ring));
+    for (int a = 0; a < board->attacker_count; a++) {
+        bw_labels_avoid(labels, attacker_at(k, a), bw_v(k->size.radius, k->size.radius));
+        bw_labels_rival(labels, attacker_at(k, a), bw_v(k->size.radius, k->size.radius));
+    }
     for (int s = 0; s < k->stage->defenders; s++) {
         const bool late = board->view.token[BW_BOARD_MEN + s].late >= late_shown;
         const bw_vec at = man_at(k, s);
@@ -125,81 +125,98 @@ static void draw_flag(const sketch *k, bw_vec at) {
 static void draw_people(const sketch *k) {
     const bw_board *board = k->board;
     for (int a = 0; a < board->attacker_count; a++)
-        bw_mark_attacker(k->ink, k->size, bw_view_point(k->view, board->attackers[a]), a + 1);
-    bw_mark_keeper(k->ink, k->size, keeper_at(k));
+        bw_mark_attacker(k->ink, k->size, attacker_at(k, a), a + 1);
+    bw_mark_keeper(k->ink, k->size, k->at[BW_BOARD_KEEPER]);
     for (int s = 0; s < k->stage->defenders; s++) {
         bw_mark_defender(k->ink, k->size, man_at(k, s), k->stage->spots[s].id, duty_of(k, s));
         if (board->view.token[BW_BOARD_MEN + s].pinned) draw_flag(k, man_at(k, s));
     }
     if (homes(k)) return;
-    const bw_vec ball = bw_view_point(k->view, board->ball);
-    bw_mark_ball(k->ink, ball);
+    bw_mark_ball(k->ink, k->at[0]);
     bw_ink_stroke(k->ink, BW_ROLE_BALL, 1.1); // a wider ring: this one can be taken hold of
-    bw_path_circle(k->ink, ball, 8.5);
+    bw_path_circle(k->ink, k->at[0], bw_board_ball_ring(k->size));
 }
 
-/// Page point of its mark.
-static bw_vec token_at(const sketch *k, const bw_token *token) {
+/// Page point of its place.
+static bw_vec true_at(const sketch *k, const bw_token *token) {
     switch ((bw_token_kind)token->kind) {
-    case BW_TOKEN_KEEPER: return keeper_at(k);
-    case BW_TOKEN_DEFENDER: return man_at(k, token->index);
+    case BW_TOKEN_KEEPER: return k->at[BW_BOARD_KEEPER];
+    case BW_TOKEN_DEFENDER: return bw_view_point(k->view, k->board->shown[token->index].at);
     case BW_TOKEN_ATTACKER: return bw_view_point(k->view, k->board->attackers[token->index]);
     case BW_TOKEN_BALL: break;
     }
-    return bw_view_point(k->view, k->board->ball);
+    return k->at[0];
 }
 
 static void place_tokens(const sketch *k) {
     bw_board_view *view = &k->board->view;
     for (int i = 0; i < view->token_count; i++) {
         bw_token *token = &view->token[i];
-        const bw_vec p = token_at(k, token);
+        const bw_vec p = k->at[i], place = true_at(k, token);
         token->px = p.x;
         token->py = p.y;
-        token->away = bw_board_away(k->board, p);
+        token->at_x = place.x;
+        token->at_y = place.y;
+        token->reach = bw_board_reach(k->board, k->size, i);
+        token->away = bw_board_away(k->board, place);
     }
 }
 
-/// The chart in a page no larger than asked for, with room for its border and its figures.
-static void fit(bw_board *board, double width, double height, bool figures) {
+/// The chart no larger than asked for, with room for its border and its figures.
+static void fit(bw_board *board, double x, double y, double width, double height, bool figures) {
     const bw_window window = bw_board_window(board);
     const double room = figures ? figures_room : edge;
     const double aside = room + edge + 2 * BW_BORDER;
     const double inner = bw_min(width - aside, bw_view_width(window, height - aside));
-    board->chart = bw_view_fit(window, room + BW_BORDER, edge + BW_BORDER, bw_max(inner, 60));
+    board->chart =
+        bw_view_fit(window, x + room + BW_BORDER, y + edge + BW_BORDER, bw_max(inner, 60));
     board->view.width = board->chart.box.width + aside;
     board->view.height = board->chart.box.height + aside;
 }
 
-void bw_board_draw_part(bw_board *board, double width, double height, int parts) {
-    if (!board->open) return;
+static void draw_marks(sketch *k) {
+    bw_board *board = k->board;
+    bw_labels labels;
+    bw_board_spread(board, k->size, k->at);
+    collect(k, &labels);
+    bw_labels_place(&labels);
+    bw_labels_leave_out(&labels);
+    if (board->danger)
+        bw_draw_figures(k->ink, &board->depths, &labels, board->scheme.units, k->view);
+    const bw_box *box = &k->view->box;
+    bw_ink_clip(k->ink, box->x, box->y, box->width, box->height);
+    if (!homes(k)) draw_landmarks(k);
+    draw_tethers(k);
+    draw_aside(k);
+    if (homes(k)) bw_board_draw_ghosts(board, k->size, k->ink);
+    bw_labels_draw(k->ink, &labels);
+    draw_people(k);
+    bw_ink_unclip(k->ink);
+    place_tokens(k);
+}
+
+void bw_board_draw_at(bw_board *board, bw_ink *ink, double x, double y, double width, double height,
+                      int parts) {
     const bool large = width >= small_chart;
-    bw_ink *ink = bw_ink_in(board->page, sizeof board->page);
-    ink->lines = board->lines;
-    fit(board, width, height, large);
-    bw_ink_page(ink, board->view.width, board->view.height);
+    fit(board, x, y, width, height, large);
     bw_board_survey(board, large);
     if (parts & BW_PART_GROUND) bw_board_draw_ground(board, ink, large);
-    if (!(parts & BW_PART_MARKS)) return;
     sketch k = {.board = board,
                 .ink = ink,
                 .view = &board->chart,
                 .size = large ? bw_marks_large() : bw_marks_small(),
                 .stage = &board->scheme.stages[board->stage]};
-    bw_labels labels;
-    collect(&k, &labels);
-    bw_labels_place(&labels);
-    if (board->danger) bw_draw_figures(ink, &board->depths, &labels, board->scheme.units, k.view);
-    const bw_box *box = &k.view->box;
-    bw_ink_clip(ink, box->x, box->y, box->width, box->height);
-    if (!homes(&k)) draw_landmarks(&k);
-    draw_tethers(&k);
-    draw_aside(&k);
-    if (homes(&k)) bw_board_draw_ghosts(board, k.size, ink);
-    bw_labels_draw(ink, &labels);
-    draw_people(&k);
-    bw_ink_unclip(ink);
-    place_tokens(&k);
+    if (parts & BW_PART_MARKS) draw_marks(&k);
+}
+
+void bw_board_draw_part(bw_board *board, double width, double height, int parts) {
+    if (!board->open) return;
+    bw_ink *ink = bw_ink_in(board->page, sizeof board->page);
+    ink->lines = board->lines;
+    bw_ink_page(ink, 1, 1);
+    bw_board_draw_at(board, ink, 0, 0, width, height, parts);
+    ink->width = board->view.width;
+    ink->height = board->view.height;
 }
 
 void bw_board_draw(bw_board *board, double width, double height) {

@@ -19,13 +19,16 @@ static uint32_t keys_of(const bw_board *board) {
     return keys;
 }
 
+double bw_board_put_key(const bw_board *board, bw_ink *ink, double x, double y, double width) {
+    const double tall = bw_draw_key_rows(ink, keys_of(board), x, y, width);
+    if (!board->danger) return tall;
+    return tall + bw_draw_danger_key_rows(ink, x + BW_KEY_INDENT, y + tall, width - BW_KEY_INDENT);
+}
+
 void bw_board_key(bw_board *board, double width) {
     if (!board->open) return;
-    const uint32_t keys = keys_of(board);
     bw_ink *ink = bw_ink_in(board->page, sizeof board->page);
     ink->lines = board->lines;
     bw_ink_page(ink, width, 1);
-    ink->height = bw_draw_key_rows(ink, keys, 0, 0, width);
-    if (!board->danger) return;
-    ink->height += bw_draw_danger_key_rows(ink, BW_KEY_INDENT, ink->height, width - BW_KEY_INDENT);
+    ink->height = bw_board_put_key(board, ink, 0, 0, width);
 }

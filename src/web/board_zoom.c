@@ -45,10 +45,14 @@ bool bw_board_away(const bw_board *board, bw_vec point) {
            point.y > box->y + box->height;
 }
 
+bw_vec bw_board_inside(const bw_board *board, bw_vec point) {
+    const bw_box *box = &board->chart.box;
+    return bw_v(bw_clamp(point.x, box->x + inside, box->x + box->width - inside),
+                bw_clamp(point.y, box->y + inside, box->y + box->height - inside));
+}
+
 void bw_board_reveal(bw_board *board, int token) {
     const bw_token *one = &board->view.token[token];
-    const bw_box *box = &board->chart.box;
-    const bw_vec to = bw_v(bw_clamp(one->px, box->x + inside, box->x + box->width - inside),
-                           bw_clamp(one->py, box->y + inside, box->y + box->height - inside));
-    if (one->away) bw_board_pan(board, bw_v(to.x - one->px, to.y - one->py));
+    const bw_vec at = bw_v(one->px, one->py);
+    if (one->away) bw_board_pan(board, bw_sub(bw_board_inside(board, at), at));
 }

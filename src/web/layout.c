@@ -27,11 +27,11 @@ static const field item[] = {
     I32(bw_ink_item, align),   F64(bw_ink_item, size), F64(bw_ink_item, dash),
 };
 static const field token[] = {
-    I32(bw_token, kind),   I32(bw_token, index), I32(bw_token, pinned), I32(bw_token, twin),
-    I32(bw_token, away),   I32(bw_token, moved), F64(bw_token, px),     F64(bw_token, py),
-    F64(bw_token, x),      F64(bw_token, y),     F64(bw_token, late),   TEXT(bw_token, code),
-    TEXT(bw_token, name),  TEXT(bw_token, duty), TEXT(bw_token, place), TEXT(bw_token, call),
-    TEXT(bw_token, label),
+    I32(bw_token, kind),  I32(bw_token, index),  I32(bw_token, pinned), I32(bw_token, twin),
+    I32(bw_token, away),  I32(bw_token, moved),  F64(bw_token, px),     F64(bw_token, py),
+    F64(bw_token, at_x),  F64(bw_token, at_y),   F64(bw_token, reach),  F64(bw_token, x),
+    F64(bw_token, y),     F64(bw_token, late),   TEXT(bw_token, code),  TEXT(bw_token, name),
+    TEXT(bw_token, duty), TEXT(bw_token, place), TEXT(bw_token, call),  TEXT(bw_token, label),
 };
 static const field view[] = {
     I32(bw_board_view, token_count),

@@ -4,6 +4,7 @@
 #include "core/level.h"
 #include "core/text.h"
 #include "draw/svg.h"
+#include "scheme/kind.h"
 #include "web/export.h"
 #include "web/layout.h"
 
@@ -110,6 +111,12 @@ void bw_page_feed_end(void) {
     bw_tree_end(&board.tree);
 }
 
+BW_EXPORT(bw_page_kind)
+const char *bw_page_kind(int length) {
+    const char *kind = bw_file_kind(board.input, given(length));
+    return kind ? kind : "";
+}
+
 BW_EXPORT(bw_page_take)
 int bw_page_take(int keep) {
     return (int)bw_board_take(&board, keep != 0);
@@ -166,8 +173,7 @@ static bool movable(int token, bw_vec at) {
 
 BW_EXPORT(bw_page_drag)
 void bw_page_drag(int token, double px, double py) {
-    if (movable(token, bw_v(px, py)))
-        bw_board_move(&board, token, bw_view_place(&board.chart, bw_v(px, py)));
+    if (movable(token, bw_v(px, py))) bw_board_drag(&board, token, bw_v(px, py));
 }
 
 BW_EXPORT(bw_page_put)
@@ -178,9 +184,8 @@ void bw_page_put(int token, double x, double y) {
 
 BW_EXPORT(bw_page_nudge)
 void bw_page_nudge(int token, double dx, double dy) {
-    if (!movable(token, bw_v(dx, dy))) return;
-    const bw_vec by = bw_scale(bw_v(dx, dy), bw_board_unit(&board));
-    bw_board_move(&board, token, bw_add(bw_board_place(&board, token), by));
+    if (movable(token, bw_v(dx, dy)) && (dx != 0 || dy != 0))
+        bw_board_nudge(&board, token, bw_scale(bw_v(dx, dy), bw_board_unit(&board)));
 }
 
 BW_EXPORT(bw_page_unpin)
@@ -218,6 +223,14 @@ BW_EXPORT(bw_page_draw_part)
 void bw_page_draw_part(double width, double height, int parts) {
     if (width - width == 0 && height - height == 0)
         bw_board_draw_part(&board, width, height, parts);
+}
+
+BW_EXPORT(bw_page_picture)
+void bw_page_picture(double width, int edition) {
+    if (!board.open || !(width >= 300 && width <= 2000)) return;
+    if (edition < 0 || edition >= (int)sizeof board.input) return;
+    board.input[edition] = '\0';
+    bw_board_picture(&board, width, board.input);
 }
 
 BW_EXPORT(bw_page_key)

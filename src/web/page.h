@@ -43,6 +43,9 @@ void bw_page_feed_object(void);
 void bw_page_feed_array(void);
 void bw_page_feed_end(void);
 
+/// bw_file_kind of a file whose first bytes are in the input buffer; "" when it may be a text.
+const char *bw_page_kind(int length);
+
 /// bw_board_take: 0 when the document was taken over.
 int bw_page_take(int keep);
 
@@ -111,6 +114,9 @@ void bw_page_say(void);
 void bw_page_draw(double width, double height);
 void bw_page_draw_part(double width, double height, int parts);
 void bw_page_key(double width);
+
+/// bw_board_picture; the edition is `edition` bytes in the input buffer.
+void bw_page_picture(double width, int edition);
 
 /// The page of ink as SVG in a theme, at bw_page_output(), with `style` bytes of the input buffer as its
 /// style sheet; 0 when there is no room for it.

@@ -224,7 +224,8 @@ check('the caller: huge, at its beat, spoken, awake, and stopped', () => withLes
 }, { before: () => {
   globalThis.heard = { spoken: [], released: 0 };
   Object.defineProperty(globalThis, 'speechSynthesis', { value: {
-    speak: (words) => globalThis.heard.spoken.push(words.text), cancel() {} } });
+    speak: (words) => globalThis.heard.spoken.push(words.text), cancel() {},
+    getVoices: () => [{ name: 'one' }], addEventListener() {} } });
   Object.defineProperty(navigator, 'wakeLock', { value: {
     request: async () => ({ release: async () => { globalThis.heard.released++; } }) } });
 } }));
@@ -239,6 +240,22 @@ check('the caller without speech and wake lock: a hidden control and a line', ()
 }, { before: () => {
   delete globalThis.speechSynthesis;
   Object.defineProperty(navigator, 'wakeLock', { value: undefined });
+} }));
+
+check('the caller in a browser without a voice says so, and offers none; one that comes late is taken', () => withLessons(async (page) => {
+  assert.ok(await page.locator('#caller-speak').isDisabled());
+  assert.match(await page.locator('#caller-voiceless').textContent(), /no voice/);
+  assert.ok(await page.locator('#caller-voiceless').isVisible());
+  await page.evaluate(() => globalThis.voices.come());
+  assert.ok(await page.locator('#caller-speak').isEnabled());
+  assert.ok(await page.locator('#caller-voiceless').isHidden());
+}, { before: () => {
+  const voices = new EventTarget();
+  let all = [];
+  Object.assign(voices, { getVoices: () => all, speak() {}, cancel() {},
+    come() { all = [{ name: 'one' }]; voices.dispatchEvent(new Event('voiceschanged')); } });
+  globalThis.voices = voices;
+  Object.defineProperty(globalThis, 'speechSynthesis', { value: voices });
 } }));
 
 const rules = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'];

@@ -87,6 +87,7 @@ check('a suggestion is asked for, shown, taken man by man, undone, and put away'
   const verdict = await page.locator('#suggest-verdict').boundingBox();
   const first = await page.locator('#suggest-rows li').first().boundingBox();
   assert.ok(verdict.y < first.y);
+  assert.ok(!/minute/.test(await page.locator('#suggest-form').textContent())); // how long nobody knows
   assert.match(await page.locator('#suggest-evidence').textContent(), /Typical play, the forecast: .* two standard errors/);
   assert.ok((await said(page)).includes(await page.locator('#suggest-verdict').textContent()));
   assert.match(await page.locator('#caption').textContent(), /dashed ring/);
@@ -110,6 +111,7 @@ check('a suggestion is asked for, shown, taken man by man, undone, and put away'
   await page.keyboard.press('Enter');
   await frames(page);
   assert.equal(await takes(page).count(), count - 1);
+  assert.match(await page.locator('#suggest-part').textContent(), /^1 of \d+ taken\. The verdict .* of all of it together/);
   assert.ok(await pair.locator('.taken').isVisible());
   assert.ok((await said(page)).some((words) => /^Taken: Top left and top right, /.test(words)));
   // Both of a pair moved, alike, to where the row says.

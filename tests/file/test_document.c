@@ -93,6 +93,39 @@ static void flood(const char *pattern, size_t size, bw_status status, const char
     unlink(in_folder("flood.json"));
 }
 
+/// By its first bytes, even where it is too large to be a scheme.
+static void what_is_a_picture(void) {
+    static const struct {
+        const char *bytes;
+        size_t length;
+        const char *words;
+    } files[] = {
+        {"\x89PNG\r\n\x1a\n....", 12, "this is a picture (PNG), not a scheme"},
+        {"\xff\xd8\xff\xe0..", 6, "this is a picture (JPEG)"},
+        {"GIF89a..", 8, "this is a picture (GIF)"},
+        {"RIFF....WEBPVP8 ", 16, "this is a picture (WebP)"},
+        {"%PDF-1.7\n", 9, "this is a PDF"},
+        {"SQLite format 3", 16, "this is a database, as a team file is"},
+        {"PK\x03\x04....", 8, "this is a packed file"},
+    };
+    static char large[BW_DOCUMENT_BYTES + 100];
+    for (int i = 0; i < BW_COUNT(files); i++) {
+        for (int size = 0; size < 2; size++) {
+            bw_source source;
+            memcpy(large, files[i].bytes, files[i].length);
+            put_file("picture", large, size ? sizeof large : files[i].length);
+            CHECK_INT(bw_document_load(in_folder("picture"), &scheme, &source, &error),
+                      BW_BAD_INPUT);
+            CHECK(strstr(error.message, files[i].words) == error.message);
+        }
+    }
+    put_file("picture", "RIFF....WAVE", 12);
+    bw_source source;
+    CHECK_INT(bw_document_load(in_folder("picture"), &scheme, &source, &error), BW_BAD_INPUT);
+    CHECK(!strstr(error.message, "picture"));
+    unlink(in_folder("picture"));
+}
+
 static void what_is_too_much(void) {
     const size_t twenty = (size_t)20 << 20, one = BW_DOCUMENT_BYTES;
     flood("[", twenty, BW_LIMIT, "larger than a scheme can be");
@@ -243,6 +276,7 @@ int main(int argc, char **argv) {
     if (!mkdtemp(folder)) return 1;
     RUN(what_is_no_file);
     RUN(what_is_no_scheme);
+    RUN(what_is_a_picture);
     RUN(what_is_too_much);
     RUN(no_more_than_a_megabyte_is_read);
     RUN(a_pipe_is_no_file);
