@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The mode Roster: who is on the team, put in and changed by number.
+import { Forget } from './forget.js';
 import { button, make } from './panes.js';
 import { find, write } from './dom.js';
 import { Refused } from './server.js';
@@ -31,6 +32,12 @@ export class Roster {
     box('split-date').value = today();
     this.#submit('roster-form', () => this.#keepPlayer());
     this.#submit('split-form', () => this.#keepSplit());
+    this.forgetting = new Forget(team, (act) => this.#try(act), async () => {
+      for (const form of ['roster-form', 'split-form']) find(form, HTMLFormElement).reset(); // he may stand there
+      box('split-date').value = today();
+      await this.team.read(this.board.view.metres !== 0);
+      this.#fill();
+    });
   }
 
   /**
@@ -113,7 +120,7 @@ export class Roster {
 
   /** @param {Player} player */
   #open(player) {
-    box('roster-jersey').value = box('split-jersey').value = String(player.jersey);
+    box('roster-jersey').value = box('split-jersey').value = box('forget-jersey').value = String(player.jersey);
     box('roster-initials').value = player.initials ?? '';
     box('roster-name').value = player.name ?? '';
     box('roster-spots').value = player.spots.map((one) => one.spot).join(' ');

@@ -14,6 +14,10 @@
  *   revisions: {id: number, scheme: string, note: string}[], players: Player[], splits: Split[],
  *   legs: {jersey: number, words: string}[]}} Known
  *
+ * @typedef {{number: number, where: string, before: string, said: string, after: string, what: string,
+ *   sure: boolean, first_revision?: number, last_revision?: number}} Place where the file speaks of a player
+ * @typedef {{splits: number, quiz_results: number, breaks: number, texts: number, left: number}} Forgotten
+ *
  * @typedef {object} Body a break as the server takes and gives it; what is unknown is left out
  * @property {string} id chosen where it was logged
  * @property {number} [number] in the team file
@@ -116,6 +120,19 @@ export class Team {
    * @returns {Promise<string>} what became of it, in words */
   async addSplit(split, keep) {
     return (await (await this.#put('POST', `team/splits${keep ? '?odd=keep' : ''}`, 'sprint', split)).text()).trim();
+  }
+
+  /** Every place that may speak of a player. @param {{jersey: number, name?: string}} who
+   * @returns {Promise<{seen: string, named: boolean, places: Place[]}>} */
+  async places(who) {
+    return (await this.#ask('POST', 'team/places', JSON.stringify(who))).json();
+  }
+
+  /** Forgets him and strikes the places with these numbers of the list that was seen.
+   * @param {{jersey: number, name?: string, seen: string, places: number, strike: number[]}} how
+   * @returns {Promise<Forgotten>} */
+  async forget(how) {
+    return (await this.#ask('POST', 'team/forget', JSON.stringify(how))).json();
   }
 
   /** What was seen, at once. @param {number} width of the pictures, points @returns {Promise<Review>} */

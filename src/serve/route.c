@@ -24,6 +24,8 @@ static const bw_route routes[] = {
     {"POST", "/api/team/games", BW_COACH, FORM, true, bw_on_game},
     {"POST", "/api/team/players", BW_COACH, FORM, true, bw_on_player},
     {"POST", "/api/team/splits", BW_COACH, FORM, true, bw_on_split},
+    {"POST", "/api/team/places", BW_COACH, FORM, true, bw_on_places},
+    {"POST", "/api/team/forget", BW_COACH, BW_SENT_ROOM, true, bw_on_forget},
     {"GET", "/api/team/entries", BW_COACH, 0, true, bw_on_entries},
     {"POST", "/api/team/entries", BW_COACH, BW_SENT_ROOM, true, bw_on_entries_post},
     {"PUT", "/api/team/entries/#", BW_COACH, FORM, true, bw_on_entry_change},

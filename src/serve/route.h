@@ -36,6 +36,8 @@ bw_reply bw_on_team(bw_site *site, bw_ask *ask);
 bw_reply bw_on_game(bw_site *site, bw_ask *ask);
 bw_reply bw_on_player(bw_site *site, bw_ask *ask);
 bw_reply bw_on_split(bw_site *site, bw_ask *ask);
+bw_reply bw_on_places(bw_site *site, bw_ask *ask);
+bw_reply bw_on_forget(bw_site *site, bw_ask *ask);
 bw_reply bw_on_entries(bw_site *site, bw_ask *ask);
 bw_reply bw_on_entries_post(bw_site *site, bw_ask *ask);
 bw_reply bw_on_entry_change(bw_site *site, bw_ask *ask);

@@ -17,6 +17,17 @@ typedef struct bw_sent_entry {
     bw_game game; ///< day, opponent, field
 } bw_sent_entry;
 
+enum { BW_SENT_PLACES = 1000 }; ///< that speak of one player, on the page
+
+/// A player to look for or to forget.
+typedef struct bw_sent_forget {
+    int jersey;
+    char name[BW_FULL_NAME_SIZE]; ///< to look for as well; may be empty
+    uint32_t seen;                ///< of the list the coach looked at
+    int places;                   ///< how many it had
+    bool strike[BW_SENT_PLACES];
+} bw_sent_forget;
+
 /// Breaks in one request, and bytes of it.
 enum { BW_SENT_MAX = 50, BW_SENT_ROOM = 64 * 1024 };
 
@@ -39,5 +50,9 @@ bool bw_form_sent(const bw_form *form, bw_sent *out);
 bool bw_form_game(const bw_form *form, bw_game *out);
 bool bw_form_player(const bw_form *form, bw_player *out);
 bool bw_form_split(const bw_form *form, bw_timed_split *out);
+
+/// {"jersey", "name", "seen": "99aa1fc0", "places": how many, "strike": [numbers from 1]}; only the jersey has
+/// to be there.
+bool bw_form_forget(const bw_form *form, bw_sent_forget *out);
 
 #endif

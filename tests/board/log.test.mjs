@@ -507,6 +507,62 @@ check('a player and his sprint are kept by number boxes', async (t) => {
   assert.deepEqual(errors, []);
 });
 
+check('a player is forgotten place by place', async (t) => {
+  const names = await files('forget');
+  await ask('team', 'set', names.team, 'full-names', 'on');
+  await ask('team', 'player', names.team, '12', '--initials', 'Q.Z.', '--name', 'Quillon Zimmer');
+  await ask('team', 'player', names.team, '5', '--name', 'Ann Lee');
+  for (const note of ['Zimmer slid late, asleep', 'ZIMMER, Quillon', 'no 12 and Lee of Leeds']) {
+    await ask('log', names.team, 'add', '6v4', 'goal', '--note', note);
+  }
+  const { address } = await serve(t, names), { page, errors } = await visit(t, address);
+  await goTo(page, 'roster');
+  await page.click('#roster-table [aria-label="Change number 12"]');
+  assert.equal(await page.inputValue('#forget-jersey'), '12');
+  await page.click('#forget-form button');
+  await page.waitForSelector('#forget-places li:nth-child(3)');
+  assert.equal(await page.locator('#forget-title').textContent(), '3 places that may speak of number 12');
+  assert.ok(await page.locator('#forget-title').evaluate((one) => one === document.activeElement));
+  assert.deepEqual(await page.locator('#forget-places mark').allTextContents(), ['Zimmer', 'ZIMMER, Quillon', '12']);
+  assert.deepEqual(await page.locator('#forget-places select').evaluateAll((all) => all.map((one) => one.value)), ['', 'goes', '']);
+  await page.evaluate(axe);
+  const found = await page.evaluate(() => window.axe.run(document, { runOnly: ['wcag2a', 'wcag2aa', 'wcag21aa', 'wcag22aa'] }));
+  assert.deepEqual(found.violations.map((one) => [one.id, one.nodes.map((node) => node.html)]), []);
+  if (process.env.BW_PICTURES) await page.screenshot({ path: `${process.env.BW_PICTURES}-ask.png`, fullPage: true });
+
+  // Nothing goes before each is decided.
+  await page.click('#forget-go');
+  assert.ok(await page.locator('#forget-list').evaluate((form) => !form.checkValidity()));
+  assert.match((await ask('team', 'show', names.team)).stdout, /Quillon Zimmer/);
+  // A list that is no longer the file's is refused, and nothing is changed.
+  await page.selectOption('[aria-label="Place 1"]', 'goes');
+  await page.selectOption('[aria-label="Place 3"]', 'stays');
+  await ask('log', names.team, 'add', '6v4', 'goal', '--note', '#12 once more');
+  await page.click('#forget-go');
+  await page.waitForFunction(() => /look at the list again/.test(document.getElementById('roster-note').textContent));
+  assert.match((await ask('team', 'show', names.team)).stdout, /Quillon Zimmer/);
+
+  await page.click('#forget-form button');
+  await page.waitForSelector('#forget-places li:nth-child(4)');
+  await page.selectOption('[aria-label="Place 3"]', 'stays');
+  await page.click('#forget-all button:text-is("All others go")');
+  await page.click('#forget-go');
+  await page.waitForSelector('#forget-title:has-text("Number 12 is forgotten")');
+  assert.deepEqual(await page.locator('#forget-places li p:last-child').allTextContents(), ['no 12 and Lee of Leeds']);
+  assert.equal(await page.locator('#forget-words').textContent(), '1 place stays as it was:');
+  assert.equal(await page.locator('#roster-table tbody th').count(), 1);
+  assert.equal(await page.inputValue('#roster-name') + await page.inputValue('#split-jersey'), ''); // nor in a box
+  if (process.env.BW_PICTURES) await page.screenshot({ path: `${process.env.BW_PICTURES}-done.png`, fullPage: true });
+  const log = (await ask('log', names.team, 'list')).stdout;
+  assert.match(log, /_ slid late, asleep/);
+  assert.match(log, /#_ once more/);
+  assert.doesNotMatch(log, /zimmer/i);
+  await page.click('#forget-stop');
+  assert.ok(await page.locator('#forget-list').isHidden());
+  assert.equal(errors.length, 1); // the list that was refused
+  assert.match(errors[0], /team\/forget: it has changed/);
+});
+
 /** A season in the file. */
 async function season(name) {
   const names = await files(name, 'terns-early.json', 'terns.json');

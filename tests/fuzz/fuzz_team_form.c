@@ -35,6 +35,7 @@ static void try_others(const bw_form *form) {
     bw_player player;
     bw_timed_split split;
     bw_game game;
+    bw_sent_forget forget;
     if (bw_form_player(form, &player))
         must(player.jersey >= 0 && player.jersey <= BW_MAX_JERSEY &&
                  player.spot_count <= BW_MAX_PLAYER_SPOTS,
@@ -46,6 +47,12 @@ static void try_others(const bw_form *form) {
     else
         refused_in_words(form->error);
     if (!bw_form_game(form, &game)) refused_in_words(form->error);
+    if (bw_form_forget(form, &forget))
+        must(forget.jersey >= 0 && forget.jersey <= BW_MAX_JERSEY &&
+                 forget.places <= BW_SENT_PLACES,
+             "who is forgotten is in bounds");
+    else
+        refused_in_words(form->error);
 }
 
 int LLVMFuzzerTestOneInput(const uint8_t *data, size_t size) {

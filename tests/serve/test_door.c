@@ -28,6 +28,7 @@ static void other_hosts_are_refused_on_every_route(void) {
             CHECK_INT(test_ask(d.port, wrong[k], r->method, path, d.both, body_of(r)), 421);
             CHECK(test_in_words());
         }
+        atomic_store(&test_now, test_now + 1); // or it were refused for asking too often
         snprintf(near, sizeof near, "%s.evil.example", d.host);
         CHECK_INT(test_ask(d.port, near, r->method, path, d.both, body_of(r)), 421);
     }

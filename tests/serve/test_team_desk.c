@@ -318,6 +318,41 @@ static void another_team_s_page_is_refused(void) {
     CHECK(strstr(got.body, "\"a1\""));
 }
 
+static void a_player_is_forgotten_as_chosen(void) {
+    char seen[16], body[160];
+    CHECK_INT(ask("POST", "/api/team/players", "{\"jersey\":12,\"initials\":\"Q.Z.\"}"), 200);
+    CHECK_INT(
+        ask("POST", "/api/team/entries",
+            "{\"entries\":[{\"id\":\"f1\",\"outcome\":\"goal\",\"note\":\"Zimmer; no 12; Q.Z.; "
+            "Zimmer, Quillon\"}]}"),
+        200);
+    CHECK_INT(ask("POST", "/api/team/places", "{\"jersey\":12,\"name\":\"Quillon Zimmer\"}"), 200);
+    CHECK(strstr(got.body, "\"said\":\"Zimmer, Quillon\""));
+    CHECK(strstr(got.body, "\"number\":4") && !strstr(got.body, "\"number\":5"));
+    test_member("seen", seen, sizeof seen);
+    static const char *const wrong[] = {"{}",
+                                        "{\"jersey\":12,\"seen\":\"xyz\"}",
+                                        "{\"jersey\":12,\"places\":4,\"strike\":[5]}",
+                                        "{\"jersey\":12,\"places\":4,\"strike\":[1.5]}",
+                                        "{\"jersey\":12,\"places\":4,\"strike\":[\"1\"]}",
+                                        "{\"jersey\":12,\"places\":4,\"seen\":\"00000000\"}",
+                                        "{\"jersey\":99}"};
+    for (int i = 0; i < BW_COUNT(wrong); i++) {
+        const int status = ask("POST", "/api/team/forget", wrong[i]);
+        CHECK(status == 422 || status == 404);
+        CHECK(test_in_words());
+    }
+    snprintf(body, sizeof body,
+             "{\"jersey\":12,\"name\":\"Quillon "
+             "Zimmer\",\"seen\":\"%s\",\"places\":4,\"strike\":[1,3,4]}",
+             seen);
+    CHECK_INT(ask("POST", "/api/team/forget", body), 200);
+    CHECK(strstr(got.body, "\"texts\":1,\"left\":1"));
+    CHECK_INT(ask("GET", "/api/team/entries", NULL), 200);
+    CHECK(strstr(got.body, "\"note\":\"_; no 12; _; _\""));
+    CHECK_INT(ask("POST", "/api/team/places", "{\"jersey\":12}"), 404);
+}
+
 static void the_review_counts_what_is_there(void) {
     CHECK_INT(ask("GET", "/api/team/review", NULL), 200);
     CHECK(strstr(got.body, "\"breaks\":0"));
@@ -383,7 +418,7 @@ static void players_have_none_of_it(void) {
         CHECK(test_ask(d.port, d.host, r->method, target, heads, r->room ? "{}" : NULL) == 403);
         tried++;
     }
-    CHECK_INT(tried, 9);
+    CHECK_INT(tried, 11);
 }
 
 static void without_a_team_file_there_is_none(void) {
@@ -446,6 +481,7 @@ int main(int argc, char **argv) {
     RUN_AT_A_DESK(what_is_given_is_taken);
     RUN_AT_A_DESK(a_break_of_nothing_is_refused);
     RUN_AT_A_DESK(another_team_s_page_is_refused);
+    RUN_AT_A_DESK(a_player_is_forgotten_as_chosen);
     RUN_AT_A_DESK(the_review_counts_what_is_there);
     RUN_AT_A_DESK(the_review_is_made_as_a_run_too);
     RUN_AT_A_DESK(players_have_none_of_it);

@@ -1,0 +1,71 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+/// Forgetting a player from the page: first the places that speak of him, then what the coach chose.
+#include "report/team_json.h"
+#include "serve/route.h"
+#include "serve/team_desk.h"
+#include "serve/team_form.h"
+#include "team/forget.h"
+#include <stdlib.h>
+
+/// Reads what was sent. False with the refusal in *answer.
+static bool read_form(const bw_ask *ask, bw_sent_forget *sent, bw_reply *answer) {
+    bw_error error;
+    bw_form form;
+    bw_tree *tree = bw_desk_read(ask, &form, &error, answer);
+    if (!tree) return false;
+    const bool fine = bw_form_forget(&form, sent);
+    free(tree);
+    if (!fine) *answer = bw_desk_refusal(&error);
+    return fine;
+}
+
+static bw_reply tell_places(const bw_places *places) {
+    bw_reply_json out;
+    if (places->count > BW_SENT_PLACES)
+        return bw_reply_words(422, "There are more places than this page can show; use breakwater "
+                                   "team forget.");
+    if (!bw_reply_json_begin(&out)) return bw_reply_words(500, "There is no memory left.");
+    bw_reply_put_bool(&out.json, "named", places->named);
+    bw_json_places(&out.json, places, NULL);
+    return bw_reply_json_end(&out, 200);
+}
+
+bw_reply bw_on_places(bw_site *site, bw_ask *ask) {
+    bw_reply answer;
+    bw_error error;
+    bw_places places;
+    bw_sent_forget sent;
+    if (!read_form(ask, &sent, &answer)) return answer;
+    bw_team *team = bw_desk_open(site, ask, BW_TEAM_READ, &answer);
+    if (!team) return answer;
+    const bw_status status = bw_team_places(team, sent.jersey, sent.name, &places, &error);
+    answer = status == BW_OK ? tell_places(&places) : bw_desk_refusal(&error);
+    bw_places_drop(&places);
+    bw_team_close(team);
+    return answer;
+}
+
+static bw_reply tell_forgotten(const bw_forgotten *what) {
+    bw_reply_json out;
+    if (!bw_reply_json_begin(&out)) return bw_reply_words(500, "There is no memory left.");
+    bw_reply_put_number(&out.json, "splits", what->splits);
+    bw_reply_put_number(&out.json, "quiz_results", what->quizzes);
+    bw_reply_put_number(&out.json, "breaks", what->marks);
+    bw_reply_put_number(&out.json, "texts", what->texts);
+    bw_reply_put_number(&out.json, "left", what->left);
+    return bw_reply_json_end(&out, 200);
+}
+
+bw_reply bw_on_forget(bw_site *site, bw_ask *ask) {
+    bw_reply answer;
+    bw_error error;
+    bw_forgotten what;
+    bw_sent_forget sent;
+    if (!read_form(ask, &sent, &answer)) return answer;
+    bw_team *team = bw_desk_open(site, ask, BW_TEAM_WRITE, &answer);
+    if (!team) return answer;
+    const bw_forget_how how = {sent.name, sent.strike, sent.seen, sent.places};
+    const bw_status status = bw_team_forget(team, sent.jersey, &how, &what, &error);
+    bw_team_close(team);
+    return status == BW_OK ? tell_forgotten(&what) : bw_desk_refusal(&error);
+}
