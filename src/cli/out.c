@@ -50,6 +50,13 @@ int bw_out_close(bw_out *out, int code) {
     return saved == BW_EXIT_OK ? code : saved;
 }
 
+int bw_out_check(const bw_args *args) {
+    const char *path = bw_option_text(args, "output");
+    bw_error error = {0};
+    if (!path || bw_file_can_save(path, &error) == BW_OK) return BW_EXIT_OK;
+    return bw_say_refusal(path, &error);
+}
+
 int bw_out_bytes(const bw_args *args, const void *bytes, size_t length) {
     const char *path = bw_option_text(args, "output");
     if (!is_standard(path)) return save(path, bytes, length);

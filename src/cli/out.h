@@ -23,6 +23,10 @@ bool bw_out_open(const bw_args *args, bw_out *out);
 /// Delivers the result; returns `code`, or BW_EXIT_FILE when it could not be written (said).
 int bw_out_close(bw_out *out, int code);
 
+/// Whether --output could be written: BW_EXIT_OK, or the code after saying why not. For work that takes
+/// its time.
+int bw_out_check(const bw_args *args);
+
 /// Whether the result goes to standard output.
 bool bw_out_is_standard(const bw_out *out);
 

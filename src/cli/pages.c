@@ -4,10 +4,12 @@
 #include "core/text.h"
 #include "draw/sheet.h"
 #include "file/beside.h"
+#include "file/document.h"
 #include "report/json_out.h"
 #include <errno.h>
 #include <stdlib.h>
 #include <string.h>
+#include <strings.h>
 #include <unistd.h>
 
 enum { PATH_SIZE = 4096, WHY_SIZE = 400 };
@@ -205,6 +207,20 @@ int bw_paint_pages(const bw_args *args, const bw_pages *pages) {
     if (p.fonts) bw_fonts_close(p.fonts);
     free(memory);
     return code;
+}
+
+int bw_check_pdf(const bw_args *args, const char *option) {
+    const char *path = bw_option_text(args, option);
+    if (!path) return BW_EXIT_OK;
+    if (strcmp(path, "-") == 0)
+        return bw_usage(args->verb, "--%s needs a file of its own, such as why.pdf.", option);
+    const char *ending = path + ending_of(path);
+    if (*ending && strcasecmp(ending, ".pdf") != 0)
+        return bw_usage(args->verb, "--%s is a PDF: name a file that ends in .pdf, not \"%s\".",
+                        option, path);
+    bw_error error = {0};
+    if (bw_file_can_save(path, &error) == BW_OK) return BW_EXIT_OK;
+    return bw_say_refusal(path, &error);
 }
 
 int bw_paint_pdf(const char *path, const bw_pages *pages) {

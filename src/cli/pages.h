@@ -52,6 +52,10 @@ int bw_paint_pages(const bw_args *args, const bw_pages *pages);
 /// Whether the result is to be pages: by --format, or by the ending of --output.
 bool bw_wants_pages(const bw_args *args);
 
+/// Whether the file of such a PDF can be made: its name says PDF or nothing, and it can be written.
+/// `option` names it in the sentence. BW_EXIT_OK, or the code after saying why not.
+int bw_check_pdf(const bw_args *args, const char *option);
+
 /// Paints them as one PDF beside a verb's other result, and says what was written. Returns the exit code.
 int bw_paint_pdf(const char *path, const bw_pages *pages);
 

@@ -62,7 +62,8 @@ static int deliver(const bw_args *args, job *j) {
 static int review(const bw_args *args, job *j) {
     bw_team *team;
     bw_error error;
-    int code = bw_open_team(args, BW_TEAM_READ, &team);
+    int code = bw_out_check(args);
+    if (code == BW_EXIT_OK) code = bw_open_team(args, BW_TEAM_READ, &team);
     if (code != BW_EXIT_OK) return code;
     const bool modelled = !bw_option_given(args, "no-model");
     if (bw_review_load(team, modelled, bw_team_units(args), NULL, &j->data, &error) != BW_OK)

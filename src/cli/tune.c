@@ -138,7 +138,10 @@ static int tell(const bw_args *args, job *j) {
 }
 
 static int run_job(const bw_args *args, job *j) {
-    int code = bw_load_scheme(args, &j->scheme);
+    // What would fail after minutes of work is refused before it.
+    int code = bw_check_pdf(args, "sheets");
+    if (code == BW_EXIT_OK) code = bw_out_check(args);
+    if (code == BW_EXIT_OK) code = bw_load_scheme(args, &j->scheme);
     if (code == BW_EXIT_OK) code = bw_load_tuning(args, &j->scheme, &j->def);
     if (code == BW_EXIT_OK) code = bw_load_squad_legs(args, &j->scheme, j->def.stage, j->def.legs);
     if (code == BW_EXIT_OK) code = bw_tune_journal_open(args, &j->def, &j->journal);

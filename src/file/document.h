@@ -35,6 +35,10 @@ void bw_source_drop(bw_source *source);
 /// seen under the name. "-" writes to standard output.
 bw_status bw_file_save(const char *path, const void *bytes, size_t length, bw_error *error);
 
+/// Whether bw_file_save could write there now, as far as one can know without doing it: for work that
+/// takes minutes. Leaves everything as it was.
+bw_status bw_file_can_save(const char *path, bw_error *error);
+
 /// Writes a scheme in canonical form.
 bw_status bw_document_save(const char *path, const bw_scheme *scheme, bw_error *error);
 
