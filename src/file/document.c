@@ -71,6 +71,19 @@ static bool few_enough(const char *text, size_t length, size_t *at) {
     return true;
 }
 
+/// A NUL byte: every second byte of most UTF-16, and in a text file nothing but damage.
+static const char *nul_means(const char *text, size_t length) {
+    const bool marked =
+        length >= 2 && (memcmp(text, "\xff\xfe", 2) == 0 || memcmp(text, "\xfe\xff", 2) == 0);
+    const bool wide = length >= 4 && (text[0] == '\0') != (text[1] == '\0') &&
+                      (text[0] == '\0') == (text[2] == '\0') &&
+                      (text[1] == '\0') == (text[3] == '\0');
+    return marked || wide
+               ? "the file is UTF-16 text; save it as UTF-8"
+               : "there is a NUL byte here, which no text has; the file is damaged, or no "
+                 "scheme";
+}
+
 bw_status bw_tree_parse(const char *text, size_t length, bw_tree *tree, bw_error *error) {
     if (length == 0) return fail(error, BW_BAD_INPUT, "the file is empty; a scheme begins with {");
     const char *kind = bw_file_kind(text, length);
@@ -83,9 +96,9 @@ bw_status bw_tree_parse(const char *text, size_t length, bw_tree *tree, bw_error
                     "the file begins with a byte order mark; save it as UTF-8 without one");
     }
     const bw_source source = {(char *)text, length};
-    const char *nul = memchr(text, '\0', length); // no text has one but UTF-16 and its like
+    const char *nul = memchr(text, '\0', length);
     if (nul) {
-        fail(error, BW_BAD_INPUT, "the file is not UTF-8 text; save it as UTF-8");
+        fail(error, BW_BAD_INPUT, nul_means(text, length));
         bw_locate_offset(&source, (size_t)(nul - text) + 1, error);
         return error->status;
     }
@@ -100,6 +113,7 @@ bw_status bw_tree_parse(const char *text, size_t length, bw_tree *tree, bw_error
     if (!root) {
         *error = (bw_error){.status = BW_BAD_INPUT};
         size_t at = why.position > 0 ? (size_t)why.position : 0;
+        if (bw_stops_before(&why)) at++;
         at = bw_locate_offset(&source, at, error);
         bw_explain(&source, at, &why, error);
         return error->status;

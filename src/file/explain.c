@@ -152,3 +152,9 @@ void bw_explain(const bw_source *source, size_t at, const json_error_t *why, bw_
     default: put_slip(&t, source, at, why->text);
     }
 }
+
+bool bw_stops_before(const json_error_t *why) {
+    return json_error_code(why) == json_error_invalid_utf8 ||
+           starts_with(why->text, "unexpected newline") ||
+           starts_with(why->text, "control character");
+}

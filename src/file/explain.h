@@ -10,4 +10,8 @@
 /// from bw_locate_offset.
 void bw_explain(const bw_source *source, size_t at, const json_error_t *why, bw_error *error);
 
+/// Whether jansson puts a refusal's position before the byte at fault rather than behind it: it gives that
+/// byte back, or has not counted it, when it stands in a text and may not.
+bool bw_stops_before(const json_error_t *why);
+
 #endif

@@ -196,8 +196,8 @@ size_t bw_locate_offset(const bw_source *source, size_t offset, bw_error *error)
     if (whole && l && l->object && !l->after_colon && l->key[0])
         bw_put_pointer_key(&pointer, l->key, strlen(l->key));
     if (!fit_to_show(error->pointer)) error->pointer[0] = '\0';
-    // Within a token, such as a text that is not closed, the byte at fault; else the token's start.
-    const size_t at = whole ? token : offset - 1;
+    // Within a text, such as one that is not closed, the byte at fault; else the token's start.
+    const size_t at = whole || source->text[token] != '"' ? token : offset - 1;
     line_and_column(source, at, &error->line, &error->column);
     return at;
 }

@@ -136,7 +136,7 @@ static void what_is_too_much(void) {
     flood("\"", one, BW_BAD_INPUT, "something follows");
     flood("\\", one, BW_BAD_INPUT, "this is not JSON");
     flood("\xff", one, BW_BAD_INPUT, "not UTF-8");
-    flood("", one, BW_BAD_INPUT, "not UTF-8");
+    flood("", one, BW_BAD_INPUT, "a NUL byte");
     flood("[[[[[[[[[[[[1,1,1,1,1,1,1,1,1]]]]]]]]]]]]", 41, BW_BAD_INPUT, "it must be a scheme");
 }
 

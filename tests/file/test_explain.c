@@ -44,8 +44,16 @@ static const slip slips[] = {
     {"[\"\\ud80g\"]", "/0", 8, escape},
     {"[\"\\ud800\"]", "/0", 2, "a \\u here is only half a character"},
     {"[\"\\ud800\\u0041\"]", "/0", 2, "a \\u here is only half a character"},
-    {"[\"a\nb\"]", "/0", 3, "a text is not closed on its line"},
-    {"[\"a\001\"]", "/0", 3, "a text has a control character"},
+    {"[\"a\nb\"]", "/0", 4, "a text is not closed on its line"},
+    {"[\"a\001\"]", "/0", 4, "a text has a control character"},
+    {"[\"\t\"]", "/0", 3, "a text has a control character"},
+    {"{\"\303\251\": \"\303\251\t\"}", "/\303\251", 9, "a text has a control character"},
+    {"[\"\303\251\377\"]", "/0", 4, "the text is not UTF-8 here"},
+    {"{\"a\377\": 1}", "", 4, "the text is not UTF-8 here"},
+    {"[1, \377]", "/1", 5, "the text is not UTF-8 here"},
+    {"[1,\t\303\251\n]", "/1", 5, "this is not JSON here"},
+    {"[tru\303\251]", "/0", 2, "tru is no value"},
+    {"[\"ok\",\r\n\t1 2]", "/1", 4, comma},
     {"[\"a", "/0", 2, "the document ends before it is whole"},
     {"{\"a\": {\"bc", "/a", 8, "the document ends before it is whole"},
     {"[1, ", "/1", 4, "the document ends before it is whole"},
@@ -66,6 +74,20 @@ static void each_slip_is_named(void) {
     }
 }
 
+/// A NUL byte is one; half of UTF-16 is such bytes, and its cure is another.
+static void a_nul_byte_is_called_one(void) {
+    static const char one[] = "{\"a\": \"b\0\"}", little[] = "{\0}\0", marked[] = "\377\376{\0}\0";
+    static bw_scheme scheme;
+    bw_error error;
+    CHECK_INT(bw_document_parse(one, sizeof one - 1, &scheme, &error), BW_BAD_INPUT);
+    CHECK(strncmp(error.message, "there is a NUL byte here", 24) == 0);
+    CHECK_INT(error.column, 9);
+    CHECK_INT(bw_document_parse(little, sizeof little - 1, &scheme, &error), BW_BAD_INPUT);
+    CHECK_TEXT(error.message, "the file is UTF-16 text; save it as UTF-8");
+    CHECK_INT(bw_document_parse(marked, sizeof marked - 1, &scheme, &error), BW_BAD_INPUT);
+    CHECK_TEXT(error.message, "the file is UTF-16 text; save it as UTF-8");
+}
+
 /// A text that no line of the explanation knows keeps the parser's reason, and nothing in it is obeyed
 /// by a terminal.
 static void an_unknown_slip_is_still_a_sentence(void) {
@@ -82,6 +104,7 @@ static void an_unknown_slip_is_still_a_sentence(void) {
 
 int main(int argc, char **argv) {
     RUN(each_slip_is_named);
+    RUN(a_nul_byte_is_called_one);
     RUN(an_unknown_slip_is_still_a_sentence);
     return test_report(argc, argv);
 }
