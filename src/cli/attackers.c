@@ -20,6 +20,10 @@ static bool scan_attackers(const bw_scheme *scheme, const char *text, bw_attacke
     return men->count > 0;
 }
 
+const char *bw_set_choice(int index) {
+    return index < bw_attack_set_count() ? bw_attack_set_at(index)->id : NULL;
+}
+
 static const char *set_id(const void *self, int index) {
     const bw_scheme *scheme = self;
     if (index < bw_attack_set_count()) return bw_attack_set_at(index)->id;
@@ -33,7 +37,8 @@ static int place_set(const bw_scheme *scheme, const char *id, int count, bw_atta
     if (status == BW_OK) return BW_EXIT_OK;
     const char *near = bw_nearest_word(id, set_id, scheme);
     if (status == BW_LIMIT)
-        bw_say_error("the set \"%s\" has fewer than %d men; ask for fewer.", id, count);
+        bw_say_error("the set \"%s\" has %d men, fewer than %d; ask for fewer with --men.", id,
+                     bw_attack_set_men(scheme, id), count);
     else if (near)
         bw_say_error("there is no attack set \"%s\"; did you mean \"%s\"?", id, near);
     else
@@ -43,14 +48,9 @@ static int place_set(const bw_scheme *scheme, const char *id, int count, bw_atta
     return BW_EXIT_WRONG;
 }
 
-int bw_check_set(const bw_scheme *scheme, const char *id, int men) {
-    bw_attackers ignored;
-    return place_set(scheme, id, men, &ignored);
-}
-
 static int load_set(const bw_args *args, const bw_scheme *scheme, const char *id,
                     bw_attackers *men) {
-    int count = BW_MAX_ATTACKERS;
+    int count = bw_attack_set_men(scheme, id);
     if (!bw_option_int(args, "men", 3, BW_MAX_ATTACKERS, &count)) return BW_EXIT_USAGE;
     return place_set(scheme, id, count, men);
 }

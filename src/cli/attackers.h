@@ -16,15 +16,19 @@ typedef struct bw_attackers {
     {.name = "attackers",                                                                          \
      .value = "PLACES",                                                                            \
      .help = "Where the attackers are: \"x,y x,y ...\", up to six"},                               \
-        {.name = "set", .value = "SET", .help = "Or an attack set by name, such as 2-2-2"}, {      \
-        .name = "men", .value = "N", .help = "With --set: how many attackers", .standard = "6"     \
+        {.name = "set",                                                                            \
+         .value = "SET",                                                                           \
+         .offer = bw_set_choice,                                                                   \
+         .help = "Or an attack set, of the scheme's own or one of these"},                         \
+    {                                                                                              \
+        .name = "men", .value = "N",                                                               \
+        .help = "With --set: how many of its attackers; all when not given"                        \
     }
+
+/// The attack sets that every scheme knows; NULL past the last.
+const char *bw_set_choice(int index);
 
 /// Reads --attackers, or --set and --men. BW_EXIT_OK, or the code after saying what is wrong.
 int bw_load_attackers(const bw_args *args, const bw_scheme *scheme, bw_attackers *men);
-
-/// Whether there is an attack set of this name with so many men: BW_EXIT_OK, or the code after saying
-/// what is wrong.
-int bw_check_set(const bw_scheme *scheme, const char *id, int men);
 
 #endif

@@ -3,7 +3,7 @@
 #ifndef BW_CLI_BREAK_OPTIONS_H
 #define BW_CLI_BREAK_OPTIONS_H
 
-#include "cli/options.h"
+#include "cli/attackers.h"
 #include "core/break.h"
 
 /// Levels by identifier; NULL past the last.
@@ -11,10 +11,13 @@ const char *bw_level_choice(int index);
 
 /// The options of a verb that plays a break, for its table; the attack set (--set) is another row.
 #define BW_BREAK_OPTIONS                                                                           \
-    {.name = "offence", .value = "N", .help = "Attackers, 3 to 6; 6 when not given"},              \
+    {.name = "offence",                                                                            \
+     .value = "N",                                                                                 \
+     .help = "Attackers, 3 to 6; when not given 6, or 4 when the scheme is for three men only"},   \
         {.name = "defence",                                                                        \
          .value = "N",                                                                             \
-         .help = "Defenders in when it starts; 4, or one fewer than the attackers"},               \
+         .help = "Defenders in when it starts; when not given 4, or the men the scheme is for; "   \
+                 "with --offence one fewer than that, 4 against 6"},                               \
         {.name = "start", .value = "PLACE", .help = "Landmark where the ball is"},                 \
         {.name = "late",                                                                           \
          .value = "LIST",                                                                          \

@@ -23,9 +23,11 @@ typedef struct bw_option {
     char letter;                      ///< one-letter form; 0 for none
     const char *value;                ///< what its value is called in the help; NULL: it takes none
     const char *(*choice)(int index); ///< the words it may be, NULL past the last; NULL: anything
-    const char *standard;             ///< value when not given; NULL: none
-    const char *help;                 ///< one sentence without its full stop
-    bool file;                        ///< the value is a file name (for completion)
+    const char *(*offer)(
+        int index);       ///< words it usually is, or is made of; others may be right too
+    const char *standard; ///< value when not given; NULL: none
+    const char *help;     ///< one sentence without its full stop
+    bool file;            ///< the value is a file name (for completion)
 } bw_option;
 
 struct bw_args;

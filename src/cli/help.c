@@ -16,12 +16,10 @@ void bw_help_option_head(FILE *out, const bw_option *option) {
 
 void bw_help_option_tail(FILE *out, const bw_option *option) {
     fputs(option->help, out);
-    if (option->choice) {
-        fputs(": ", out);
-        for (int i = 0; option->choice(i); i++) {
-            if (i > 0) fputs(option->choice(i + 1) ? ", " : " or ", out);
-            fputs(option->choice(i), out);
-        }
+    const char *(*const word)(int) = option->choice ? option->choice : option->offer;
+    for (int i = 0; word && word(i); i++) {
+        fputs(i == 0 ? ": " : word(i + 1) ? ", " : " or ", out);
+        fputs(word(i), out);
     }
     if (option->standard) fprintf(out, " (%s when not given)", option->standard);
 }

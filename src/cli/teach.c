@@ -26,10 +26,28 @@ static void find_date(char *out, size_t room) {
         out[0] = '\0';
 }
 
-static const char *part_name(const void *self, int index) {
-    (void)self;
+static const char *part_choice(int index) {
     const bw_teach_part *part = bw_teach_part_at(index);
     return part ? part->name : NULL;
+}
+
+static const char *part_name(const void *self, int index) {
+    (void)self;
+    return part_choice(index);
+}
+
+static int no_part(const bw_args *args, const char *word) {
+    const char *near = bw_nearest_word(word, part_name, NULL);
+    if (near)
+        return bw_usage(args->verb, "--only knows no \"%s\"; did you mean \"%s\"?", word, near);
+    char list[256];
+    bw_text text = bw_text_in(list, sizeof list);
+    for (int i = 0; part_choice(i); i++) {
+        if (i > 0) bw_put(&text, part_choice(i + 1) ? ", " : " and ");
+        bw_put(&text, part_choice(i));
+    }
+    return bw_usage(args->verb, "--only knows no \"%s\"; it knows %s, with commas between them.",
+                    word, list);
 }
 
 /// Which parts --only names; all when it was not given.
@@ -45,13 +63,7 @@ static int choose_parts(const bw_args *args, bool *wanted) {
         for (int i = 0; bw_teach_part_at(i); i++) {
             if (strcmp(word, bw_teach_part_at(i)->name) == 0) found = i;
         }
-        if (found < 0) {
-            const char *near = bw_nearest_word(word, part_name, NULL);
-            if (near)
-                return bw_usage(args->verb, "--only knows no \"%s\"; did you mean \"%s\"?", word,
-                                near);
-            return bw_usage(args->verb, "--only knows no \"%s\".", word);
-        }
+        if (found < 0) return no_part(args, word);
         wanted[found] = true;
         list += length + (list[length] == ',');
     }
@@ -258,7 +270,10 @@ static int run(const bw_args *args) {
 }
 
 static const bw_option options[] = {
-    {.name = "only", .value = "PARTS", .help = "Only these parts, with commas between them"},
+    {.name = "only",
+     .value = "PARTS",
+     .offer = part_choice,
+     .help = "Only these parts, with commas between them"},
     {.name = "spot", .value = "CODE", .help = "One player's own copy: the pages of this spot"},
     {.name = "paper",
      .value = "PAPER",

@@ -63,14 +63,12 @@ static int make_handout(const bw_teach_job *job, const char *path, int *pages) {
 
 const bw_teach_part *bw_teach_part_at(int index) {
     static const bw_teach_part parts[] = {
-        {"packet", "packet.pdf", "the idea, each stage, each spot's own page, what to rehearse",
-         true, make_packet},
-        {"handout", "handout.html",
-         "for a player's phone: pictures, rotations, quiz; works offline", true, make_handout},
-        {"cards", "cards.pdf", "pocket cards, fronts and backs", false, make_cards},
-        {"quiz", "quiz.pdf", "questions to answer on paper, and their key", true, make_quiz},
-        {"wall", "wall.pdf", "a poster for each stage", false, make_wall},
-        {"films", "films", "every lesson as a film, with captions", false, bw_teach_films},
+        {"packet", "packet.pdf", true, make_packet},
+        {"handout", "handout.html", true, make_handout},
+        {"cards", "cards.pdf", false, make_cards},
+        {"quiz", "quiz.pdf", true, make_quiz},
+        {"wall", "wall.pdf", false, make_wall},
+        {"films", "films", false, bw_teach_films},
     };
     return index < BW_COUNT(parts) ? &parts[index] : NULL;
 }

@@ -26,7 +26,6 @@ typedef struct bw_teach_job {
 typedef struct bw_teach_part {
     const char *name; ///< as --only has it
     const char *file; ///< its name in the folder
-    const char *what; ///< a few words for the help
     bool weak;        ///< it needs the weakest rotations, which take a test of each stage
     /// Makes the file, or folder of files, whole at `path`, or nothing. *pages: of paper, 0 for none, -1
     /// when the scheme has nothing to make it of. Returns the exit code after saying what went wrong;

@@ -51,7 +51,8 @@ static int load_own_level(const bw_args *args, const bw_scheme *scheme, bw_break
 
 static int run_job(const bw_args *args, job *j) {
     bw_break_request request;
-    int code = bw_load_scheme(args, &j->scheme);
+    int code = bw_out_check(args);
+    if (code == BW_EXIT_OK) code = bw_load_scheme(args, &j->scheme);
     if (code == BW_EXIT_OK) code = bw_load_break(args, &j->scheme, &request);
     if (code == BW_EXIT_OK) code = load_own_level(args, &j->scheme, &request);
     if (code == BW_EXIT_OK) code = bw_load_ground(&j->scheme, &request, &j->ground);
@@ -89,7 +90,10 @@ static int run(const bw_args *args) {
 }
 
 static const bw_option options[] = {
-    {.name = "set", .value = "SET", .help = "Attack set, such as 2-2-2; the scheme's own too"},
+    {.name = "set",
+     .value = "SET",
+     .offer = bw_set_choice,
+     .help = "Attack set, of the scheme's own or one of these"},
     BW_BREAK_OPTIONS,
     {.name = "team",
      .value = "FILE",
@@ -109,8 +113,9 @@ const bw_command bw_command_test = {
         "For one break: its worth over time, best and typical; the time the scheme buys, the "
         "plateau once numbers are even, and the seconds still missing; the offence's best answer "
         "step by step; who is late, by how much; and the five weakest rotations, which are what to "
-        "rehearse. Without an option that chooses a break it is six against four, set 2-2-2, ball "
-        "up top, with the scheme's late men; and then the standard set of breaks (each stage "
+        "rehearse. Without an option that chooses a break it is six against four, or for a scheme "
+        "without four men six against five or four against three, set 2-2-2, ball up top, with the "
+        "scheme's late men; and then the standard set of breaks (each stage "
         "against each attack set from a few starts) as a table, worst first.\n\n"
         "Best is perfect play, a stress test. Typical is how people choose, in simulated breaks: "
         "compare with it and rank with it, it is no scoring rate. All figures are estimates of a "

@@ -49,19 +49,27 @@ const bw_attack_set *bw_attack_set_find(const char *id) {
     return NULL;
 }
 
-bw_status bw_attack_set_place(const bw_scheme *scheme, const char *id, int men, bw_vec *at) {
-    const bw_vec *from = NULL;
-    int count = 0;
-    const bw_attack_set *set = bw_attack_set_find(id);
-    if (set) {
-        from = set->at;
-        count = set->count;
-    }
+/// The places of a set and how many they are; NULL when there is no such set.
+static const bw_vec *find(const bw_scheme *scheme, const char *id, int *count) {
     for (int i = 0; i < scheme->set_count; i++) {
         if (!bw_same(scheme->sets[i].id, id)) continue;
-        from = scheme->sets[i].at;
-        count = scheme->sets[i].count;
+        *count = scheme->sets[i].count;
+        return scheme->sets[i].at;
     }
+    const bw_attack_set *set = bw_attack_set_find(id);
+    *count = set ? set->count : 0;
+    return set ? set->at : NULL;
+}
+
+int bw_attack_set_men(const bw_scheme *scheme, const char *id) {
+    int count;
+    find(scheme, id, &count);
+    return count;
+}
+
+bw_status bw_attack_set_place(const bw_scheme *scheme, const char *id, int men, bw_vec *at) {
+    int count;
+    const bw_vec *from = find(scheme, id, &count);
     if (!from) return BW_NOT_FOUND;
     if (men > count) return BW_LIMIT;
     for (int i = 0; i < men; i++)

@@ -20,6 +20,9 @@ const bw_attack_set *bw_attack_set_at(int index);
 /// The built-in set with this id, or NULL.
 const bw_attack_set *bw_attack_set_find(const char *id);
 
+/// How many men the set with this id has, looked up as by bw_attack_set_place; 0 when there is none.
+int bw_attack_set_men(const bw_scheme *scheme, const char *id);
+
 /// Places of the first `men` attackers of a set, the scheme's own sets looked up before the built-in
 /// ones. BW_NOT_FOUND: no such set; BW_LIMIT: the set has fewer men.
 bw_status bw_attack_set_place(const bw_scheme *scheme, const char *id, int men, bw_vec *at);

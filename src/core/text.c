@@ -175,6 +175,10 @@ static int plain_character(const unsigned char *s) {
     return length;
 }
 
+int bw_plain_character(const char *s) {
+    return *s ? plain_character((const unsigned char *)s) : 0;
+}
+
 bool bw_text_plain(const char *text) {
     const unsigned char *s = (const unsigned char *)text;
     while (*s) {

@@ -43,6 +43,9 @@ bool bw_text_plain(const char *s);
 /// write with are none.
 bool bw_text_hidden(const char *s);
 
+/// Bytes of the character s begins with, when bw_text_plain would let it pass; 0 when not, or at the end.
+int bw_plain_character(const char *s);
+
 /// Edit distance between two short words (insert, delete, change, swap neighbours), at most `limit` + 1.
 /// For "did you mean": words up to 63 bytes, longer ones count as far away.
 int bw_edit_distance(const char *a, const char *b, int limit);

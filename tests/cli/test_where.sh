@@ -106,6 +106,16 @@ run 2 where "$scheme" --stage 4 --ball x --men 5
 talks "--men goes with --set"
 run 2 draw "$scheme" --stage 4 --ball x --men 5 -o "$scratch/x.svg"
 talks "--men goes with --set"
+
+# A coach's own set of four is a set: all its men come, and no more.
+sed 's/"lessons":/"sets": [{"id": "mine", "name": "my four", "at": [[0, 15], [-9, 3], [9, 3], [0, 6]]}], "lessons":/' \
+    "$scheme" >"$scratch/own.json"
+run 0 check "$scratch/own.json"
+run 0 where "$scratch/own.json" --stage 4 --ball top --set mine
+expect "attacker 4"
+run 0 draw "$scratch/own.json" --stage 4 --ball top --set mine -o "$scratch/own.svg"
+run 1 where "$scratch/own.json" --stage 4 --ball top --set mine --men 5
+talks 'the set "mine" has 4 men, fewer than 5; ask for fewer with --men.'
 run 3 where "" --ball x
 talks "a file without a name: error"
 finish
