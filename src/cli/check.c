@@ -86,7 +86,7 @@ static void print_text(FILE *out, const char *path, const verdict *v) {
     for (int i = 0; i < v->count; i++) {
         const bw_finding *f = &v->findings[i];
         bw_term_set(out, BW_BOLD);
-        fputs(path, out);
+        bw_term_put(out, path);
         if (f->line > 0) fprintf(out, ":%d:%d", f->line, f->column);
         bw_term_set(out, BW_PLAIN);
         fputs(": ", out);

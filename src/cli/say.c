@@ -4,6 +4,14 @@
 #include <stdarg.h>
 #include <stdio.h>
 
+/// One line of talk: whatever stands in it, it stays one.
+static void put_line(const char *format, va_list list) {
+    char line[8192]; // two file names of the longest kind
+    vsnprintf(line, sizeof line, format, list);
+    bw_term_put(stderr, line);
+    fputc('\n', stderr);
+}
+
 static void say_error_of(const char *who, const char *format, va_list list) {
     bw_term_set(stderr, BW_BOLD);
     fputs(who, stderr);
@@ -13,8 +21,7 @@ static void say_error_of(const char *who, const char *format, va_list list) {
     fputs("error", stderr);
     bw_term_set(stderr, BW_PLAIN);
     fputs(": ", stderr);
-    vfprintf(stderr, format, list);
-    fputc('\n', stderr);
+    put_line(format, list);
 }
 
 void bw_say_error(const char *format, ...) {
@@ -27,9 +34,8 @@ void bw_say_error(const char *format, ...) {
 void bw_say(const char *format, ...) {
     va_list list;
     va_start(list, format);
-    vfprintf(stderr, format, list);
+    put_line(format, list);
     va_end(list);
-    fputc('\n', stderr);
 }
 
 int bw_usage(const bw_command *verb, const char *format, ...) {
@@ -45,21 +51,26 @@ int bw_usage(const bw_command *verb, const char *format, ...) {
 }
 
 int bw_say_refusal(const char *path, const bw_error *error) {
-    char who[512];
+    char who[4200];
     const char *name = path[0] == '-' && path[1] == '\0' ? "standard input" : path;
     if (error->line > 0 && error->status != BW_FILE)
         snprintf(who, sizeof who, "%s:%d:%d", name, error->line, error->column);
     else
         snprintf(who, sizeof who, "%s", name[0] ? name : "a file without a name");
     bw_term_set(stderr, BW_BOLD);
-    fputs(who, stderr);
+    bw_term_put(stderr, who);
     bw_term_set(stderr, BW_PLAIN);
     fputs(": ", stderr);
     bw_term_set(stderr, BW_RED);
     fputs("error", stderr);
     bw_term_set(stderr, BW_PLAIN);
-    fprintf(stderr, ": %s", error->message);
-    if (error->pointer[0]) fprintf(stderr, " (%s)", error->pointer);
+    fputs(": ", stderr);
+    bw_term_put(stderr, error->message);
+    if (error->pointer[0]) {
+        fputs(" (", stderr);
+        bw_term_put(stderr, error->pointer);
+        fputc(')', stderr);
+    }
     fputc('\n', stderr);
     return bw_exit_code(error->status);
 }

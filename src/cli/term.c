@@ -1,5 +1,6 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "cli/term.h"
+#include "core/text.h"
 #include <stdlib.h>
 #include <string.h>
 #include <unistd.h>
@@ -24,4 +25,15 @@ void bw_term_set(FILE *stream, bw_ink_colour colour) {
     static const char *const codes[] = {"\033[0m", "\033[1m", "\033[1;31m", "\033[1;33m",
                                         "\033[36m"};
     if (bw_term_colour(stream)) fputs(codes[colour], stream);
+}
+
+void bw_term_put(FILE *stream, const char *text) {
+    while (*text) {
+        const int length = bw_plain_character(text);
+        if (length > 0)
+            fwrite(text, 1, (size_t)length, stream);
+        else
+            fprintf(stream, "\\x%02x", (unsigned char)*text);
+        text += length > 0 ? length : 1;
+    }
 }

@@ -17,4 +17,8 @@ bool bw_term_colour(FILE *stream);
 /// Starts a colour, or with BW_PLAIN ends it. Nothing where there is to be no colour.
 void bw_term_set(FILE *stream, bw_ink_colour colour);
 
+/// Writes a text in which file names or other words of unknown origin may stand: what a terminal would
+/// obey rather than show (control characters, bytes that are no UTF-8) as \x1b, so that it is seen.
+void bw_term_put(FILE *stream, const char *text);
+
 #endif

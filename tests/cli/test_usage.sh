@@ -78,6 +78,41 @@ check "the same answer in a file again" cmp -s "$scratch/first" "$scratch/joined
 run 0 where "$scheme" --stage 4 --ball x -o -
 check "the same answer on -" cmp -s "$scratch/first" "$scratch/out"
 
+# What a word may be is said where it is wrong and in the help.
+run 2 teach "$scheme" --only posters -o "$scratch/none"
+talks '--only knows no "posters"; it knows packet, handout, cards, quiz, wall and films, with commas between them.'
+check "no folder is made" test ! -e "$scratch/none"
+run 0 help --markdown
+expect "Only these parts, with commas between them: packet, handout, cards, quiz, wall or films |"
+what="the attack sets"
+check "where, draw and test list them" \
+    test "$(grep -c -- '--set SET.*: 2-2-2, 1-4-1, 2-3-1, 3-3, 1-3-2 or spread |' "$scratch/out")" -eq 3
+
+# What would fail at the end of a search is refused before it: before the scheme is even read.
+run 2 tune "$scratch/nosuch.json" --sheets "$scratch/why.png"
+talks "--sheets is a PDF: name a file that ends in .pdf, not \"$scratch/why.png\"."
+run 2 tune "$scratch/nosuch.json" --sheets -
+run 3 tune "$scratch/nosuch.json" --sheets "$scratch/nowhere/why.pdf"
+talks "nowhere/why.pdf: error: it cannot be written: No such file or directory"
+run 3 tune "$scratch/nosuch.json" -o "$scratch/nowhere/new.json"
+talks "nowhere/new.json: error: it cannot be written"
+run 3 test "$scratch/nosuch.json" -o "$scratch/nowhere/report.pdf"
+talks "nowhere/report.pdf: error: it cannot be written"
+run 3 tune "$scratch/nosuch.json" --sheets "$scratch/why.pdf"
+talks "nosuch.json: error: it cannot be read"
+check "trying left nothing behind" sh -c "! ls '$scratch' | grep -q '^why'"
+
+# A terminal obeys control bytes; in a file's name they are shown instead, and talk stays on its line.
+odd=$(printf 'a\033[31mb\nc\233d.json')
+run 3 check "$odd"
+talks 'a\x1b[31mb\x0ac\x9bd.json: '
+expect 'a\x1b[31mb\x0ac\x9bd.json: error: it cannot be read'
+run 3 where "$odd" --ball x
+talks 'a\x1b[31mb\x0ac\x9bd.json: error: it cannot be read'
+run 3 draw "$scheme" -o "$scratch/nowhere/$odd.pdf"
+talks 'a\x1b[31mb\x0ac\x9bd.json.pdf'
+check "no control byte gets through" sh -c "! tr -d '\n' <'$scratch/err' | LC_ALL=C grep -q '[[:cntrl:]]'"
+
 # No colour off a terminal; on one, colour unless it is unwanted.
 escape=$(printf '\033')
 what="colour"
