@@ -89,7 +89,7 @@ static int add(const bw_args *args) {
     code = store(&s, put_new);
     bw_team_close(s.team);
     if (code != BW_EXIT_OK) return code;
-    if (s.added > 0) return bw_print_entry(args, &s.entry, &s.game);
+    if (s.added > 0) return bw_print_entry(args, &s.entry, &s.game, "kept");
     if (s.entry.order > 0)
         bw_say("This break is number %lld already; nothing was changed.", (long long)s.entry.order);
     else
@@ -135,7 +135,7 @@ static int edit(const bw_args *args) {
     s.entry.order = number;
     code = store(&s, put_changed);
     bw_team_close(s.team);
-    return code == BW_EXIT_OK ? bw_print_entry(args, &s.entry, &s.game) : code;
+    return code == BW_EXIT_OK ? bw_print_entry(args, &s.entry, &s.game, "put right") : code;
 }
 
 /// Removes break `number`, or the newest when it is 0, and prints it so that it can be put in again.
@@ -152,7 +152,7 @@ static int take_back(const bw_args *args, int number) {
     if (status != BW_OK) return bw_team_refusal(team, args->operands[0], &error);
     bw_team_close(team);
     bw_say("Removed break %lld.", (long long)e.order);
-    return bw_print_entry(args, &e, &game);
+    return bw_print_entry(args, &e, &game, "taken back");
 }
 
 static int undo(const bw_args *args) {
@@ -235,7 +235,10 @@ const bw_command bw_command_log = {
         "a spot no scheme has, a shot off the field. The sentence says what; --keep-odd keeps "
         "it.\n\n"
         "Every break has an id of its own. One that is sent twice, from a phone or a sheet, is "
-        "there once; one that was removed does not come back.",
+        "there once; one that was removed does not come back.\n\n"
+        "Once a break is kept, put right or taken back the exit code is 0, also when the line that "
+        "tells of it cannot be written (a full disk): standard error then says so, and a script "
+        "that tries again after a failure never counts a break twice.",
     .examples =
         "breakwater log terns.team add 6v4 save --seconds 7 --passes 3 --shot 4,9 --out TL "
         "# one break\n"

@@ -33,7 +33,8 @@ static void print_entry(FILE *out, const bw_entry *e, bw_units units) {
     fputc('\n', out);
 }
 
-int bw_print_entry(const bw_args *args, const bw_entry *entry, const bw_game *game) {
+int bw_print_entry(const bw_args *args, const bw_entry *entry, const bw_game *game,
+                   const char *done) {
     bw_out out;
     if (!bw_out_open(args, &out)) return BW_EXIT_FILE;
     if (bw_option_given(args, "json")) {
@@ -44,7 +45,12 @@ int bw_print_entry(const bw_args *args, const bw_entry *entry, const bw_game *ga
         print_game(out.stream, entry, game);
         print_entry(out.stream, entry, bw_team_units(args));
     }
-    return bw_out_close(&out, BW_EXIT_OK);
+    if (bw_out_close(&out, BW_EXIT_OK) == BW_EXIT_OK) return BW_EXIT_OK;
+    bw_say("Break %lld is %s; only the line that tells of it could not be written, so here it is:",
+           (long long)entry->order, done);
+    print_game(stderr, entry, game);
+    print_entry(stderr, entry, bw_team_units(args));
+    return BW_EXIT_OK; // a script that tried again would count it twice
 }
 
 /// Breaks with the games they belong to.

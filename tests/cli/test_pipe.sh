@@ -21,6 +21,22 @@ if [ -w /dev/full ]; then
     done
 fi
 
+# A break that is kept is kept: a script that tries again after a failure would count it twice.
+if [ -w /dev/full ]; then
+    run 0 team new "$scratch/t.team" --name Terns
+    what="log add >/dev/full"
+    "$BREAKWATER" log "$scratch/t.team" add 6v4 save >/dev/full 2>"$scratch/err"
+    check "$what gives 0" test $? -eq 0
+    talks "Break 1 is kept; only the line that tells of it could not be written"
+    talks "6v4  shot saved"
+    what="log undo >/dev/full"
+    "$BREAKWATER" log "$scratch/t.team" undo >/dev/full 2>"$scratch/err"
+    check "$what gives 0" test $? -eq 0
+    talks "Break 1 is taken back"
+    run 0 log "$scratch/t.team" list --json
+    json 'j.breaks.length === 0'
+fi
+
 # Standard output closed: it is said, and nothing is written into a file that took its number.
 for words in "new" "where $scheme --stage 4 --ball x" "draw $scheme --format pdf -o -"; do
     what="breakwater $words >&-"
