@@ -116,16 +116,26 @@ static bool log_beside(const char *path) {
     return stat(name, &about) == 0 && about.st_size > 0;
 }
 
-/// A file in a folder one may not write to can still be read: nobody can change it, so it needs no lock,
-/// unless a log beside it holds changes that only a writer may bring in.
+/// Whether readers and writers have no place beside the file to agree on locks: a folder one may not
+/// write to, or a full disk.
+static bool no_place_for_locks(sqlite3 *db) {
+    const int code = sqlite3_extended_errcode(db);
+    return (code & 0xff) == SQLITE_CANTOPEN || (code & 0xff) == SQLITE_READONLY ||
+           (code & 0xff) == SQLITE_FULL || code == SQLITE_IOERR_SHMOPEN ||
+           code == SQLITE_IOERR_SHMSIZE || code == SQLITE_IOERR_SHMMAP ||
+           code == SQLITE_IOERR_WRITE;
+}
+
+/// A file in a folder one may not write to, or on a full disk, can still be read: nobody else can have it
+/// open for writing then, so it needs no lock, unless a log beside it holds changes that only a writer
+/// may bring in.
 static bw_status first_look(bw_team *team, bw_error *error) {
     int format;
     sqlite3_extended_result_codes(team->db, 1);
     lock_down(team->db);
     bw_status status = bw_team_format(team, &format, error);
     if (status == BW_OK || team->mode != BW_TEAM_READ || log_beside(team->path)) return status;
-    const int code = sqlite3_errcode(team->db) & 0xff;
-    if (code != SQLITE_CANTOPEN && code != SQLITE_READONLY) return status;
+    if (!no_place_for_locks(team->db)) return status;
     status = connect_unchanging(team, error);
     if (status != BW_OK) return status;
     sqlite3_extended_result_codes(team->db, 1);

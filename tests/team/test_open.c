@@ -9,6 +9,7 @@
 #include "tests/team/scratch.h"
 #include <fcntl.h>
 #include <signal.h>
+#include <sys/resource.h>
 #include <sys/stat.h>
 #include <sys/wait.h>
 #include <unistd.h>
@@ -207,6 +208,29 @@ static void opening_it_again_takes_no_lock_away(void) {
     bw_team_close(first);
 }
 
+/// A file-size limit of nothing is a full disk that a test can have: not a byte can be added anywhere.
+static void a_file_on_a_full_disk_is_read(void) {
+    const char *path = scratch_path("full.team");
+    bw_error error;
+    bw_team *team;
+    CHECK_INT(bw_team_create(path, &error), BW_OK);
+    struct rlimit before, none;
+    CHECK(getrlimit(RLIMIT_FSIZE, &before) == 0);
+    none = before;
+    none.rlim_cur = 0;
+    signal(SIGXFSZ, SIG_IGN);
+    CHECK(setrlimit(RLIMIT_FSIZE, &none) == 0);
+    const bw_status reading = bw_team_open(path, BW_TEAM_READ, &team, &error);
+    const bw_status sound = reading == BW_OK ? bw_team_verify(team, &error) : reading;
+    if (reading == BW_OK) bw_team_close(team);
+    const bw_status writing = bw_team_open(path, BW_TEAM_WRITE, &team, &error);
+    if (writing == BW_OK) bw_team_close(team);
+    CHECK(setrlimit(RLIMIT_FSIZE, &before) == 0);
+    CHECK_INT(reading, BW_OK);
+    CHECK_INT(sound, BW_OK);
+    CHECK_INT(writing, BW_FILE);
+}
+
 int main(int argc, char **argv) {
     scratch_begin();
     RUN(a_new_file_opens);
@@ -216,6 +240,7 @@ int main(int argc, char **argv) {
     RUN(an_unfinished_file_is_brought_up);
     RUN(a_read_only_file_is_read);
     RUN(opening_it_again_takes_no_lock_away);
+    RUN(a_file_on_a_full_disk_is_read);
     RUN(a_busy_file_is_waited_for_and_then_said);
     scratch_end();
     return test_report(argc, argv);
