@@ -6,7 +6,7 @@
 #include "report/pages_part.h"
 #include "report/review_part.h"
 
-enum { LINE = 600 };
+enum { LINE = 600, MOST_SHOTS = 600 }; ///< more marks than that are one blot
 
 /// The window that shows nearly every shot: thirty yards across, from behind the goal to 25 yards out.
 static bw_window window(void) {
@@ -34,7 +34,29 @@ static void put_shot(bw_ink *ink, bw_vec p, bw_outcome outcome) {
     }
 }
 
-static double put_legend(const bw_sheet *sheet, double x, double y, int outside, int unknown) {
+/// Shots that are on no chart, by why.
+typedef struct left_out {
+    int outside, unknown, older;
+} left_out;
+
+static left_out count_left(const bw_review *r, const bw_window *seen) {
+    left_out left = {0};
+    int there = 0;
+    for (int i = 0; i < r->entry_count; i++) {
+        const bw_entry *e = &r->entries[i];
+        if (!bw_outcome_shot(e->outcome)) continue;
+        if (!e->shot_known)
+            left.unknown++;
+        else if (!inside(seen, e->shot))
+            left.outside++;
+        else
+            there++;
+    }
+    left.older = there > MOST_SHOTS ? there - MOST_SHOTS : 0;
+    return left;
+}
+
+static double put_legend(const bw_sheet *sheet, double x, double y, const left_out *left) {
     static const char *const words[] = {"goal", "shot saved", "shot wide"};
     for (int i = 0; i < 3; i++) {
         put_shot(sheet->ink, bw_v(x + 4, y - 3.5), (bw_outcome)(BW_OUTCOME_GOAL + i));
@@ -43,17 +65,25 @@ static double put_legend(const bw_sheet *sheet, double x, double y, int outside,
     }
     char line[LINE];
     bw_text t = bw_text_in(line, sizeof line);
-    if (unknown > 0) {
+    if (left->unknown > 0) {
         bw_put(&t, "place not noted: ");
-        bw_put_int(&t, unknown);
+        bw_put_int(&t, left->unknown);
         bw_put(&t, " shots. ");
     }
-    if (outside > 0) {
+    if (left->outside > 0) {
         bw_put(&t, "outside the chart: ");
-        bw_put_int(&t, outside);
+        bw_put_int(&t, left->outside);
     }
     bw_put_cell(sheet->ink, BW_REGULAR, BW_LEFT_ALIGN, x, y, line);
-    return y + 12;
+    if (left->older == 0) return y + 12;
+    t = bw_text_in(line, sizeof line);
+    bw_put(&t, "The newest ");
+    bw_put_int(&t, MOST_SHOTS);
+    bw_put(&t, " are drawn, ");
+    bw_put_int(&t, left->older);
+    bw_put(&t, " older ones are only counted.");
+    bw_put_cell(sheet->ink, BW_REGULAR, BW_LEFT_ALIGN, sheet->block.x + 40, y + 12, line);
+    return y + 24;
 }
 
 static double put_chart(const bw_review *r, const bw_sheet *sheet, double y) {
@@ -61,24 +91,21 @@ static double put_chart(const bw_review *r, const bw_sheet *sheet, double y) {
     const bw_window seen = window();
     const bw_view view =
         bw_view_fit(seen, b->x + 40, y, bw_min(b->width - 80, bw_view_width(seen, 330)));
-    int outside = 0, unknown = 0;
+    const left_out left = count_left(r, &seen);
+    int skip = left.older;
     bw_ink_begin(sheet->ink, BW_TAG_FIGURE, "Where shots came from.");
     bw_draw_paper(sheet->ink, &view);
     bw_draw_field(sheet->ink, r->field, r->units, &view);
     for (int i = 0; i < r->entry_count; i++) {
         const bw_entry *e = &r->entries[i];
-        if (!bw_outcome_shot(e->outcome)) continue;
-        if (!e->shot_known)
-            unknown++;
-        else if (!inside(&seen, e->shot))
-            outside++;
-        else
-            put_shot(sheet->ink, bw_view_point(&view, e->shot), e->outcome);
+        if (!bw_outcome_shot(e->outcome) || !e->shot_known || !inside(&seen, e->shot)) continue;
+        if (skip-- > 0) continue;
+        put_shot(sheet->ink, bw_view_point(&view, e->shot), e->outcome);
     }
     bw_draw_border(sheet->ink, r->units, &view, true);
     bw_ink_end(sheet->ink);
     bw_sheet_scale(sheet, r->units, view.scale);
-    return put_legend(sheet, view.box.x, view.box.y + view.box.height + 28, outside, unknown);
+    return put_legend(sheet, view.box.x, view.box.y + view.box.height + 28, &left);
 }
 
 static double put_places(const bw_review *r, const bw_sheet *sheet, double y) {
