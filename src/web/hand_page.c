@@ -35,7 +35,7 @@ static bool landmark_is(int landmark) {
 }
 
 static bool finite(double x, double y) {
-    return x - x == 0 && y - y == 0;
+    return bw_page_number(x) && bw_page_number(y);
 }
 
 BW_EXPORT(bw_hand_input)

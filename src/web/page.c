@@ -167,8 +167,8 @@ void bw_page_ball_to(int landmark) {
 /// A token there is, and a place that is one.
 static bool movable(int token, bw_vec at) {
     return board.open && token >= 0 &&
-           token < BW_BOARD_MEN + board.plan.spots + board.attacker_count && at.x - at.x == 0 &&
-           at.y - at.y == 0;
+           token < BW_BOARD_MEN + board.plan.spots + board.attacker_count && bw_page_number(at.x) &&
+           bw_page_number(at.y);
 }
 
 BW_EXPORT(bw_page_drag)
@@ -201,7 +201,7 @@ void bw_page_visit(int finding) {
 
 BW_EXPORT(bw_page_run)
 void bw_page_run(double seconds) {
-    if (board.open) bw_board_run(&board, seconds);
+    if (board.open && bw_page_number(seconds)) bw_board_run(&board, seconds);
 }
 
 BW_EXPORT(bw_page_settle)
@@ -216,12 +216,12 @@ void bw_page_say(void) {
 
 BW_EXPORT(bw_page_draw)
 void bw_page_draw(double width, double height) {
-    if (width - width == 0 && height - height == 0) bw_board_draw(&board, width, height);
+    if (bw_page_number(width) && bw_page_number(height)) bw_board_draw(&board, width, height);
 }
 
 BW_EXPORT(bw_page_draw_part)
 void bw_page_draw_part(double width, double height, int parts) {
-    if (width - width == 0 && height - height == 0)
+    if (bw_page_number(width) && bw_page_number(height))
         bw_board_draw_part(&board, width, height, parts);
 }
 
@@ -235,7 +235,7 @@ void bw_page_picture(double width, int edition) {
 
 BW_EXPORT(bw_page_key)
 void bw_page_key(double width) {
-    if (width - width == 0) bw_board_key(&board, width);
+    if (bw_page_number(width)) bw_board_key(&board, width);
 }
 
 static bool known(int theme) {

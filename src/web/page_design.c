@@ -16,10 +16,6 @@ static bw_board *open_board(void) {
     return board->open ? board : NULL;
 }
 
-static bool number(double x) {
-    return x - x == 0;
-}
-
 BW_EXPORT(bw_page_knob)
 const bw_board_knob *bw_page_knob(int index) {
     const bw_board *board = open_board();
@@ -29,7 +25,7 @@ const bw_board_knob *bw_page_knob(int index) {
 BW_EXPORT(bw_page_turn)
 void bw_page_turn(int index, double value) {
     bw_board *board = open_board();
-    if (board && number(value)) bw_board_turn(board, index, value);
+    if (board && bw_page_number(value)) bw_board_turn(board, index, value);
 }
 
 BW_EXPORT(bw_page_hold)
@@ -122,7 +118,7 @@ int bw_page_nearest(void) {
 BW_EXPORT(bw_page_suggest)
 void bw_page_suggest(int spot, double x, double y) {
     bw_board *board = open_board();
-    if (!board || !number(x) || !number(y)) return;
+    if (!board || !bw_page_number(x) || !bw_page_number(y)) return;
     const bw_vec home = bw_scale(bw_v(x, y), bw_board_unit(board));
     bw_board_suggest(board, spot, bw_field_clamp(bw_field_at(board->scheme.field), home));
 }
@@ -148,7 +144,9 @@ int bw_page_take_home(int spot) {
 BW_EXPORT(bw_page_sound_begin)
 void bw_page_sound_begin(double x, double y, double step, double flat) {
     bw_board *board = open_board();
-    if (!board || !number(x) || !number(y) || !number(step) || !number(flat)) return;
+    if (!board || !bw_page_number(x) || !bw_page_number(y) || !bw_page_number(step) ||
+        !bw_page_number(flat))
+        return;
     const double unit = bw_board_unit(board);
     bw_board_sound_begin(board, bw_v(x * unit, y * unit), step * unit, flat);
 }
@@ -156,27 +154,26 @@ void bw_page_sound_begin(double x, double y, double step, double flat) {
 BW_EXPORT(bw_page_sound)
 void bw_page_sound(int out, int across, double cost) {
     bw_board *board = open_board();
-    if (board && number(cost)) bw_board_sound(board, out, across, cost);
+    if (board && bw_page_number(cost)) bw_board_sound(board, out, across, cost);
 }
 
 BW_EXPORT(bw_page_soundings)
 void bw_page_soundings(int spot, double width) {
     bw_board *board = open_board();
-    if (board && number(width) && width >= 100 && width <= 2000)
-        bw_board_soundings(board, spot, width);
+    if (board && width >= 100 && width <= 2000) bw_board_soundings(board, spot, width);
 }
 
 BW_EXPORT(bw_page_zoom)
 void bw_page_zoom(double times, double px, double py) {
     bw_board *board = open_board();
-    if (board && number(times) && number(px) && number(py) && times >= 0)
+    if (board && bw_page_number(times) && bw_page_number(px) && bw_page_number(py) && times >= 0)
         bw_board_zoom(board, times, bw_v(px, py));
 }
 
 BW_EXPORT(bw_page_pan)
 void bw_page_pan(double dx, double dy) {
     bw_board *board = open_board();
-    if (board && number(dx) && number(dy)) bw_board_pan(board, bw_v(dx, dy));
+    if (board && bw_page_number(dx) && bw_page_number(dy)) bw_board_pan(board, bw_v(dx, dy));
 }
 
 BW_EXPORT(bw_page_reveal)

@@ -107,7 +107,7 @@ int bw_page_lesson_caption(int stop, int length) {
 BW_EXPORT(bw_page_lesson_at)
 void bw_page_lesson_at(double seconds) {
     bw_board *board = open_board();
-    if (board && seconds - seconds == 0) bw_lessons_at(&lessons, board, seconds);
+    if (board && bw_page_number(seconds)) bw_lessons_at(&lessons, board, seconds);
 }
 
 BW_EXPORT(bw_page_lesson_stop)

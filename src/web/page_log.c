@@ -86,12 +86,12 @@ const char *bw_page_log_outcome(int index, int what) {
 BW_EXPORT(bw_page_log_draw)
 void bw_page_log_draw(double width, double height) {
     bw_board *board = bw_page_board();
-    if (width - width == 0 && height - height == 0)
+    if (bw_page_number(width) && bw_page_number(height))
         bw_log_draw(&log_now, &board->scheme, width, height, board->page, sizeof board->page);
 }
 
 BW_EXPORT(bw_page_log_shot)
 void bw_page_log_shot(double px, double py) {
-    if (px - px == 0 && py - py == 0 && log_now.chart.scale > 0)
+    if (bw_page_number(px) && bw_page_number(py) && log_now.chart.scale > 0)
         bw_log_shot(&log_now, bw_v(px, py));
 }

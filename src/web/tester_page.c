@@ -67,7 +67,7 @@ void bw_page_test_late(int count) {
 
 BW_EXPORT(bw_page_test_late_from)
 void bw_page_test_late_from(int index, double distance) {
-    if (open() && distance - distance == 0)
+    if (open() && bw_page_number(distance))
         bw_tester_late_from(&tester, index, distance * bw_unit_length(tester.side[0].scheme.units));
 }
 
@@ -133,21 +133,21 @@ double bw_page_test_figure(int figure, int side, int index) {
 BW_EXPORT(bw_page_test_moment)
 const char *bw_page_test_moment(double at_s) {
     bw_text out = begin_saying();
-    if (at_s - at_s == 0) bw_tester_say_moment(&tester, at_s, &out);
+    if (bw_page_number(at_s)) bw_tester_say_moment(&tester, at_s, &out);
     return tester.saying;
 }
 
 BW_EXPORT(bw_page_test_lateness)
 const char *bw_page_test_lateness(double at_s) {
     bw_text out = begin_saying();
-    if (at_s - at_s == 0) bw_tester_say_late(&tester, at_s, &out);
+    if (bw_page_number(at_s)) bw_tester_say_late(&tester, at_s, &out);
     return tester.saying;
 }
 
 BW_EXPORT(bw_page_test_draw_curve)
 void bw_page_test_draw_curve(double width, double height) {
     bw_board *board = bw_page_board();
-    if (width - width == 0 && height - height == 0)
+    if (bw_page_number(width) && bw_page_number(height))
         bw_tester_draw_curve(&tester, width, height, board->page, sizeof board->page);
 }
 
@@ -155,7 +155,7 @@ BW_EXPORT(bw_page_test_draw_film)
 void bw_page_test_draw_film(double at_s, double width, double height) {
     bw_board *board = bw_page_board();
     tester.lines = board->lines;
-    if (at_s - at_s == 0 && width - width == 0 && height - height == 0)
+    if (bw_page_number(at_s) && bw_page_number(width) && bw_page_number(height))
         bw_tester_draw_film(&tester, at_s, width, height, board->page, sizeof board->page);
 }
 
@@ -163,5 +163,5 @@ BW_EXPORT(bw_page_test_draw_key)
 void bw_page_test_draw_key(double width) {
     bw_board *board = bw_page_board();
     tester.lines = board->lines;
-    if (width - width == 0) bw_tester_draw_key(&tester, width, board->page, sizeof board->page);
+    if (bw_page_number(width)) bw_tester_draw_key(&tester, width, board->page, sizeof board->page);
 }
