@@ -18,24 +18,13 @@ static void put_said(const bw_script *script, say_script *say, const char *befor
     bw_put_wrapped(out, line, 0, 0, WIDTH);
 }
 
-/// A text cut to `width` columns, then spaces up to it; none after the last column.
-static void put_cell(bw_text *out, const char *text, int width) {
-    char cut[LINE];
-    bw_text t = bw_text_in(cut, sizeof cut);
-    bw_put_cut(&t, text, width - 1);
-    bw_put_left(out, cut, width);
-}
-
 static void put_stop(const bw_script *script, int i, bw_text *out) {
     const bw_script_stop *stop = &script->stops[i];
     const bw_stage *stage = &script->scheme->stages[script->stage];
-    char line[LINE];
-    bw_put_right(out, i + 1, 0, 4);
-    bw_put(out, "  ");
-    bw_text t = bw_text_in(line, sizeof line);
+    char ball[LINE], on_ball[LINE], farthest[LINE], weak[32];
+    bw_text t = bw_text_in(ball, sizeof ball);
     bw_say_ball(script->scheme, script->scheme->landmarks[stop->to].at, &t);
-    put_cell(out, line, 26);
-    t = bw_text_in(line, sizeof line);
+    t = bw_text_in(on_ball, sizeof on_ball);
     if (stop->on_ball < 0) {
         bw_put(&t, "the low pair hold");
     } else {
@@ -43,20 +32,20 @@ static void put_stop(const bw_script *script, int i, bw_text *out) {
         bw_put(&t, " ");
         bw_put(&t, stage->spots[stop->on_ball].call);
     }
-    put_cell(out, line, 22);
-    put_cell(out, stop->crease < 0 ? "-" : stage->spots[stop->crease].id, 8);
-    t = bw_text_in(line, sizeof line);
+    t = bw_text_in(farthest, sizeof farthest);
     bw_put(&t, stage->spots[stop->farthest].id);
     bw_put(&t, " ");
     bw_say_length(script->scheme->units, stop->metres, &t);
-    if (stop->rank == 0) {
-        bw_put(out, line);
-    } else {
-        put_cell(out, line, 12);
-        bw_put(out, "weak ");
-        bw_put_int(out, stop->rank);
+    t = bw_text_in(weak, sizeof weak);
+    if (stop->rank > 0) {
+        bw_put(&t, "weak ");
+        bw_put_int(&t, stop->rank);
     }
-    bw_put(out, "\n");
+    bw_put_right(out, i + 1, 0, 4);
+    bw_put(out, "  ");
+    const char *crease = stop->crease < 0 ? "-" : stage->spots[stop->crease].id;
+    const bw_column row[] = {{ball, 26}, {on_ball, 22}, {crease, 8}, {farthest, 12}, {weak, 12}};
+    bw_put_row(out, 6, row, BW_COUNT(row));
 }
 
 static void put_script(const bw_script *script, bw_text *out) {

@@ -43,14 +43,13 @@ static void put_games(const bw_review *r, bw_text *out) {
         if (g->breaks == 0) continue;
         char line[LINE];
         bw_put(out, "  ");
-        bw_put_left(out, g->label, 34);
         bw_text t = bw_text_in(line, sizeof line);
         bw_put_int(&t, g->goals.hits);
         bw_put(&t, " of ");
         bw_put_int(&t, g->goals.cases);
         bw_put(&t, "; ");
         bw_say_leaning(g, &t);
-        bw_put_wrapped(out, line, 36, 36, WIDTH);
+        bw_put_row(out, 2, (bw_column[]){{g->label, 34}, {line, WIDTH - 35}}, 2);
     }
 }
 

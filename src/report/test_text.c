@@ -123,12 +123,13 @@ static void put_rotation(const bw_report *r, int i, bw_text *out) {
     bw_say_rotation(r->ground, row, &t);
     bw_put_right(out, i + 1, 0, 3);
     bw_put(out, ". ");
-    bw_put_left(out, line, 37);
-    bw_put_right(out, row->cost * 100, 1, 5);
-    bw_put_right(out, bw_in_100(row->use), 0, 8);
-    bw_put_right(out, bw_in_100(row->moving), 0, 12);
-    bw_put_right(out, bw_in_100(row->set), 0, 12);
-    bw_put_char(out, '\n');
+    char figures[64];
+    bw_text f = bw_text_in(figures, sizeof figures);
+    bw_put_right(&f, row->cost * 100, 1, 5);
+    bw_put_right(&f, bw_in_100(row->use), 0, 8);
+    bw_put_right(&f, bw_in_100(row->moving), 0, 12);
+    bw_put_right(&f, bw_in_100(row->set), 0, 12);
+    bw_put_row(out, 5, (bw_column[]){{line, 37}, {figures, 40}}, 2);
     t = bw_text_in(line, sizeof line);
     bw_say_behind(r->ground, row, &t);
     if (!line[0]) return;
@@ -163,7 +164,7 @@ static void put_row(const bw_ranking *table, const bw_ranking_row *row, bw_text 
     bw_put(out, "v");
     bw_put_int(out, row->defence);
     bw_put(out, "   ");
-    bw_put_left(out, row->set, 12);
+    bw_put_left(out, row->set, BW_ID_SIZE);
     for (int c = 0; c < table->columns; c++) {
         const bw_trial *cell = row->cell[c];
         if (!cell) {
@@ -187,17 +188,13 @@ static void put_standard(const bw_report *r, bw_text *out) {
     bw_say_standard(&table, &t);
     bw_put(out, "\nThe standard set of breaks, worst first\n");
     bw_put_wrapped(out, line, 0, 0, WIDTH);
-    bw_put(out, "  break  set         ");
+    bw_column heads[2 + BW_RANKING_COLUMNS] = {{"break", 6}, {"set", BW_ID_SIZE + 1}};
     for (int c = 0; c < table.columns; c++) {
         const int l = bw_scheme_landmark(r->ground->scheme, table.start[c]);
-        const char *name = r->ground->scheme->landmarks[l].name;
-        bw_put(out, c == 0 ? " " : "");
-        if (c + 1 < table.columns)
-            bw_put_left(out, name, 15);
-        else
-            bw_put_cut(out, name, 15);
+        heads[2 + c] = (bw_column){r->ground->scheme->landmarks[l].name, 15};
     }
-    bw_put(out, "\n");
+    bw_put(out, "  ");
+    bw_put_row(out, 2, heads, 2 + table.columns);
     for (int i = 0; i < table.rows; i++)
         put_row(&table, &table.row[i], out);
 }

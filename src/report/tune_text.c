@@ -19,9 +19,10 @@ static void put_changes(const bw_tune_report *r, bw_text *out) {
         bw_text t = bw_text_in(line, sizeof line);
         bw_knob_name(stage, &r->tuned->knobs[k], &t);
         bw_put(out, "  ");
-        bw_put_left(out, line, 48);
-        bw_say_turn(r, k, out);
-        bw_put(out, "\n");
+        char turn[LINE];
+        bw_text now = bw_text_in(turn, sizeof turn);
+        bw_say_turn(r, k, &now);
+        bw_put_row(out, 2, (bw_column[]){{line, 48}, {turn, 30}}, 2);
     }
     if (kept > 0) {
         bw_put(out, "  As they are: ");
@@ -71,21 +72,22 @@ static void put_room(const bw_tune_report *r, const bw_sense_map *map, bw_text *
     }
     bw_put(&t, stage->spots[map->spot].name);
     bw_put(out, "  ");
-    bw_put_left(out, name, 32);
+    char costs[LINE];
+    bw_text c = bw_text_in(costs, sizeof costs);
     for (int w = 0; w < BW_COUNT(ways); w++) {
         const int across = mid + 2 * ways[w].across, up = mid + 2 * ways[w].out;
-        bw_put(out, w > 0 ? ", " : "");
-        bw_put(out, ways[w].name);
-        bw_put(out, " ");
+        bw_put(&c, w > 0 ? ", " : "");
+        bw_put(&c, ways[w].name);
+        bw_put(&c, " ");
         if (!map->there[up][across]) {
-            bw_put(out, "-");
+            bw_put(&c, "-");
             continue;
         }
         const double cost = 100 * map->cost[up][across];
-        if (cost > 0) bw_put(out, "+");
-        bw_put_fixed(out, cost, 1);
+        if (cost > 0) bw_put(&c, "+");
+        bw_put_fixed(&c, cost, 1);
     }
-    bw_put(out, "\n");
+    bw_put_row(out, 2, (bw_column[]){{name, 32}, {costs, 46}}, 2);
 }
 
 static void put_sense(const bw_tune_report *r, bw_text *out) {
