@@ -10,6 +10,8 @@
 #include "scheme/lint.h"
 #include <string.h>
 
+enum { MOST_ERRORS = 20 }; ///< told at once of a document that cannot be read
+
 /// All that is to be said about one file.
 typedef struct verdict {
     int count; ///< findings kept
@@ -60,10 +62,15 @@ static void refuse(const bw_error *error, verdict *v) {
 static int examine(const bw_args *args, verdict *v) {
     static bw_scheme scheme;
     bw_source source;
-    bw_error error;
-    bw_status status = bw_document_load(args->operands[0], &scheme, &source, &error);
+    static bw_error errors[MOST_ERRORS];
+    int faults;
+    const bw_status status =
+        bw_document_examine(args->operands[0], &scheme, &source, errors, MOST_ERRORS, &faults);
     if (status != BW_OK) {
-        refuse(&error, v);
+        for (int i = 0; i < faults && i < MOST_ERRORS; i++)
+            refuse(&errors[i], v);
+        v->left = faults - v->count;
+        sort(v);
         count(v);
         return bw_exit_code(status);
     }
@@ -162,8 +169,9 @@ const bw_command bw_command_check = {
     .most = 1,
     .summary = "read a scheme and say what is wrong or doubtful in it",
     .text =
-        "A document that cannot be read is met with one sentence: what is wrong and what would be "
-        "right. A document that can be read is then looked at as a careful assistant would: gaps "
+        "Of a document that cannot be read it tells what is wrong and what would be right, a "
+        "line for each fault, the first twenty; what is not JSON ends with the first. A document "
+        "that can be read is then looked at as a careful assistant would: gaps "
         "wider than two men can close, a crease left open, two men on one job, a ball nobody is "
         "on, a rotation that asks for more speed than the level has, men off the field or in the "
         "crease, calls missing or said twice. Each finding names the place and what would fix "

@@ -127,18 +127,25 @@ bw_status bw_tree_parse(const char *text, size_t length, bw_tree *tree, bw_error
     return error->status;
 }
 
-bw_status bw_document_parse(const char *text, size_t length, bw_scheme *scheme, bw_error *error) {
+static bw_status parse_all(const char *text, size_t length, bw_scheme *scheme, bw_error *errors,
+                           int room, int *count) {
+    *count = 1;
     bw_tree *tree = malloc(sizeof *tree);
-    if (!tree) return fail(error, BW_NO_ROOM, "there is not enough memory to read the file");
-    bw_status status = bw_tree_parse(text, length, tree, error);
+    if (!tree) return fail(errors, BW_NO_ROOM, "there is not enough memory to read the file");
+    bw_status status = bw_tree_parse(text, length, tree, errors);
     if (status == BW_OK) {
-        status = bw_scheme_read(tree, scheme, error);
+        status = bw_scheme_read_all(tree, scheme, errors, room, count);
         const bw_source source = {(char *)text, length};
-        if (status != BW_OK)
-            bw_source_locate(&source, error->pointer, &error->line, &error->column);
+        for (int i = 0; i < *count && i < room; i++)
+            bw_source_locate(&source, errors[i].pointer, &errors[i].line, &errors[i].column);
     }
     free(tree);
     return status;
+}
+
+bw_status bw_document_parse(const char *text, size_t length, bw_scheme *scheme, bw_error *error) {
+    int count;
+    return parse_all(text, length, scheme, error, 1, &count);
 }
 
 static bw_status system_says(bw_error *error, const char *what) {
@@ -161,17 +168,26 @@ static bw_status read_all(FILE *in, bw_source *source, bw_error *error) {
     return BW_OK;
 }
 
-bw_status bw_document_load(const char *path, bw_scheme *scheme, bw_source *source,
-                           bw_error *error) {
+bw_status bw_document_examine(const char *path, bw_scheme *scheme, bw_source *source,
+                              bw_error *errors, int room, int *count) {
+    bw_error *error = errors;
+    *count = 1;
     *source = (bw_source){NULL, 0};
     bool standard = strcmp(path, "-") == 0;
     FILE *in = standard ? stdin : bw_file_open(path, "scheme file", error);
     if (!in) return BW_FILE;
     bw_status status = read_all(in, source, error);
     if (!standard) fclose(in);
-    if (status == BW_OK) status = bw_document_parse(source->text, source->length, scheme, error);
+    if (status == BW_OK)
+        status = parse_all(source->text, source->length, scheme, errors, room, count);
     if (status != BW_OK) bw_source_drop(source);
     return status;
+}
+
+bw_status bw_document_load(const char *path, bw_scheme *scheme, bw_source *source,
+                           bw_error *error) {
+    int count;
+    return bw_document_examine(path, scheme, source, error, 1, &count);
 }
 
 void bw_source_drop(bw_source *source) {

@@ -17,6 +17,11 @@ typedef struct bw_source {
 /// (BW_BAD_INPUT, BW_LIMIT, or BW_FILE when it cannot be read) and *source is empty.
 bw_status bw_document_load(const char *path, bw_scheme *scheme, bw_source *source, bw_error *error);
 
+/// The same, with all that is wrong that can be told at once (scheme/read.h): the first `room`, and in
+/// *count how many there are; 0 when it could be read.
+bw_status bw_document_examine(const char *path, bw_scheme *scheme, bw_source *source,
+                              bw_error *errors, int room, int *count);
+
 /// Reads any JSON into a tree, which keeps the limits (scheme/tree.h). On failure *error says why, with
 /// line and column.
 bw_status bw_tree_parse(const char *text, size_t length, bw_tree *tree, bw_error *error);

@@ -59,19 +59,21 @@ static bool read_lead(bw_reading *r, int32_t node) {
     return true;
 }
 
+/// What the whole document hangs on comes last: false when no place in it can be judged.
 static bool read_head(bw_reading *r, int32_t root) {
     bw_scheme *scheme = r->scheme;
     int32_t n = bw_member(r, root, "id");
-    if (n && !bw_take_text(r, n, scheme->id, sizeof scheme->id)) return false;
+    if (n) bw_take_text(r, n, scheme->id, sizeof scheme->id);
     n = bw_member(r, root, "name");
-    if (!bw_take_name(r, n, scheme->name, sizeof scheme->name)) return false;
+    bw_take_name(r, n, scheme->name, sizeof scheme->name);
     n = bw_member(r, root, "team");
-    if (n && !bw_take_text(r, n, scheme->team, sizeof scheme->team)) return false;
-    if (!read_field(r, bw_member(r, root, "field"))) return false;
-    if (!read_units(r, bw_member(r, root, "units"))) return false;
-    if (!read_level(r, bw_member(r, root, "level"))) return false;
+    if (n) bw_take_text(r, n, scheme->team, sizeof scheme->team);
+    const bool field = read_field(r, bw_member(r, root, "field"));
+    const bool units = read_units(r, bw_member(r, root, "units"));
+    read_level(r, bw_member(r, root, "level"));
     n = bw_member(r, root, "lead");
-    return !n || read_lead(r, n);
+    if (n) read_lead(r, n);
+    return field && units;
 }
 
 /// A list that may be left out.
@@ -88,24 +90,37 @@ static bool read_all(bw_reading *r) {
         return read_format(r, root);
     if (!bw_take_object(r, root, BW_NOUN_SCHEME)) return false;
     if (!read_format(r, root) || !read_head(r, root)) return false;
-    if (!read_list(r, "landmarks", bw_read_landmarks)) return false;
-    if (!read_list(r, "stages", bw_read_stages)) return false;
-    if (!read_list(r, "late", bw_read_late)) return false;
-    if (!read_list(r, "sets", bw_read_sets)) return false;
-    if (!read_list(r, "lessons", bw_read_lessons)) return false;
+    r->landmarks_bad = !read_list(r, "landmarks", bw_read_landmarks);
+    r->stages_bad = !read_list(r, "stages", bw_read_stages);
+    read_list(r, "late", bw_read_late);
+    read_list(r, "sets", bw_read_sets);
+    read_list(r, "lessons", bw_read_lessons);
     const int32_t notes = bw_member(r, root, "notes");
-    return !notes || bw_take_prose(r, notes, r->scheme->notes, sizeof r->scheme->notes);
+    if (notes) bw_take_prose(r, notes, r->scheme->notes, sizeof r->scheme->notes);
+    return r->count == 0;
 }
 
-bw_status bw_scheme_read(const bw_tree *tree, bw_scheme *scheme, bw_error *error) {
-    *error = (bw_error){.status = BW_OK};
+bw_status bw_scheme_read_all(const bw_tree *tree, bw_scheme *scheme, bw_error *errors, int room,
+                             int *count) {
+    BW_ASSERT(room > 0);
+    errors[0] = (bw_error){.status = BW_OK};
+    *count = 0;
     if (tree->error.status != BW_OK) {
-        *error = tree->error;
-        return error->status;
+        errors[0] = tree->error;
+        *count = 1;
+        return errors[0].status;
     }
     BW_ASSERT(tree->node_count > 0);
     *scheme = (bw_scheme){.units = BW_YARDS, .lead = BW_RIGHT};
     bw_reading reading = {
-        .tree = tree, .scheme = scheme, .error = error, .per = BW_METRES_PER_YARD};
-    return read_all(&reading) ? BW_OK : error->status;
+        .tree = tree, .scheme = scheme, .errors = errors, .room = room, .per = BW_METRES_PER_YARD};
+    const bool good = read_all(&reading);
+    BW_ASSERT(good == (reading.count == 0));
+    *count = reading.count;
+    return good ? BW_OK : errors[0].status;
+}
+
+bw_status bw_scheme_read(const bw_tree *tree, bw_scheme *scheme, bw_error *error) {
+    int count;
+    return bw_scheme_read_all(tree, scheme, error, 1, &count);
 }

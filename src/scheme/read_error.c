@@ -5,10 +5,12 @@
 enum { EXCERPT = 40, LIST = 200 }; ///< bytes repeated of a text; bytes of a list of words
 
 bw_text bw_begin_error(bw_reading *r, int32_t node) {
-    *r->error = (bw_error){.status = BW_BAD_INPUT};
-    bw_text pointer = bw_text_in(r->error->pointer, sizeof r->error->pointer);
+    bw_error *error = r->count < r->room ? &r->errors[r->count] : &r->spare;
+    r->count++;
+    *error = (bw_error){.status = BW_BAD_INPUT};
+    bw_text pointer = bw_text_in(error->pointer, sizeof error->pointer);
     bw_put_pointer(r->tree, node, &pointer);
-    return bw_text_in(r->error->message, sizeof r->error->message);
+    return bw_text_in(error->message, sizeof error->message);
 }
 
 /// Repeats a text of the document in quotes, cut short when it is long.

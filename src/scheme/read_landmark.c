@@ -66,10 +66,11 @@ static bool check_apart(bw_reading *r, int32_t node, int index) {
 bool bw_read_landmarks(bw_reading *r, int32_t list) {
     if (!bw_take_array(r, list, "a list of landmarks", 1, BW_MAX_LANDMARKS)) return false;
     int i = 0;
-    for (int32_t n = bw_first(r, list); n; n = bw_next(r, n)) {
-        if (!read_landmark(r, n, i++)) return false;
-    }
+    bool good = true;
+    for (int32_t n = bw_first(r, list); n; n = bw_next(r, n))
+        good = read_landmark(r, n, i++) && good;
     r->scheme->landmark_count = i;
+    if (!good) return false;
     i = 0;
     for (int32_t n = bw_first(r, list); n; n = bw_next(r, n)) {
         if (!read_mirror(r, n, i++)) return false;

@@ -10,8 +10,11 @@ static bool read_take(bw_reading *r, int32_t node, bw_late *late) {
         for (int s = 0; s < r->scheme->stages[g].defenders; s++)
             ids[count++] = r->scheme->stages[g].spots[s].id;
     }
-    if (!bw_take_choice(r, node, "no stage has a spot", (bw_words){ids, count}, &index))
-        return false;
+    r->unsure = r->stages_bad;
+    const bool found =
+        bw_take_choice(r, node, "no stage has a spot", (bw_words){ids, count}, &index);
+    r->unsure = false;
+    if (!found) return false;
     for (int t = 0; t < late->take_count; t++) {
         if (bw_same(late->takes[t], ids[index]))
             return bw_fail(r, node, "the spot ", ids[index], " is listed twice; keep one");
@@ -39,10 +42,10 @@ static bool read_man(bw_reading *r, int32_t node, bw_late *late) {
 
 bool bw_read_late(bw_reading *r, int32_t list) {
     if (!bw_take_array(r, list, "a list of late men", 0, BW_MAX_LATE)) return false;
-    for (int32_t n = bw_first(r, list); n; n = bw_next(r, n)) {
-        if (!read_man(r, n, &r->scheme->late[r->scheme->late_count++])) return false;
-    }
-    return true;
+    bool good = true;
+    for (int32_t n = bw_first(r, list); n; n = bw_next(r, n))
+        good = read_man(r, n, &r->scheme->late[r->scheme->late_count++]) && good;
+    return good;
 }
 
 static bool read_set(bw_reading *r, int32_t node, bw_set *set) {
@@ -72,8 +75,8 @@ static bool read_set(bw_reading *r, int32_t node, bw_set *set) {
 
 bool bw_read_sets(bw_reading *r, int32_t list) {
     if (!bw_take_array(r, list, "a list of attack sets", 0, BW_MAX_SETS)) return false;
-    for (int32_t n = bw_first(r, list); n; n = bw_next(r, n)) {
-        if (!read_set(r, n, &r->scheme->sets[r->scheme->set_count++])) return false;
-    }
-    return true;
+    bool good = true;
+    for (int32_t n = bw_first(r, list); n; n = bw_next(r, n))
+        good = read_set(r, n, &r->scheme->sets[r->scheme->set_count++]) && good;
+    return good;
 }

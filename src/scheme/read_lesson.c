@@ -40,20 +40,21 @@ static bool read_lesson(bw_reading *r, int32_t node, bw_lesson *lesson) {
         return false;
     if (!bw_take_whole(r, stage, 3, BW_MAX_SPOTS, &lesson->defenders)) return false;
     if (bw_scheme_stage(r->scheme, lesson->defenders) < 0) {
-        return bw_fail_number(r, stage, " is ", lesson->defenders,
+        return !r->stages_bad &&
+               bw_fail_number(r, stage, " is ", lesson->defenders,
                               "; it must be the number of defenders of one of the scheme's stages");
     }
     if (!bw_take_array(r, stops, "a list of stops", 1, BW_MAX_STOPS)) return false;
-    for (int32_t n = bw_first(r, stops); n; n = bw_next(r, n)) {
-        if (!read_stop(r, n, &lesson->stops[lesson->stop_count++])) return false;
-    }
-    return true;
+    bool good = true;
+    for (int32_t n = bw_first(r, stops); n; n = bw_next(r, n))
+        good = read_stop(r, n, &lesson->stops[lesson->stop_count++]) && good;
+    return good;
 }
 
 bool bw_read_lessons(bw_reading *r, int32_t list) {
     if (!bw_take_array(r, list, "a list of lessons", 0, BW_MAX_LESSONS)) return false;
-    for (int32_t n = bw_first(r, list); n; n = bw_next(r, n)) {
-        if (!read_lesson(r, n, &r->scheme->lessons[r->scheme->lesson_count++])) return false;
-    }
-    return true;
+    bool good = true;
+    for (int32_t n = bw_first(r, list); n; n = bw_next(r, n))
+        good = read_lesson(r, n, &r->scheme->lessons[r->scheme->lesson_count++]) && good;
+    return good;
 }

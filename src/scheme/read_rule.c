@@ -27,7 +27,10 @@ static bool read_crease(bw_reading *r, int32_t node, bw_stage *stage) {
         words[2 + s] = stage->spots[s].id;
     const bw_words choices = {words, stage->defenders + 2};
     int choice = 0;
-    if (!bw_take_choice(r, node, "the crease cannot go to", choices, &choice)) return false;
+    r->unsure = r->spots_bad;
+    const bool found = bw_take_choice(r, node, "the crease cannot go to", choices, &choice);
+    r->unsure = false;
+    if (!found) return false;
     const int fixed[] = {BW_CREASE_FARTHEST, BW_CREASE_NONE};
     stage->rule.crease = choice < 2 ? fixed[choice] : choice - 2;
     return true;
@@ -54,33 +57,34 @@ bool bw_read_rule(bw_reading *r, int32_t node, bw_stage *stage) {
     set_usual_rule(r, rule);
     if (!node) return true;
     if (!bw_take_object(r, node, BW_NOUN_RULE)) return false;
-    for (int i = 0; i < BW_KNOBS; i++) {
-        if (!read_knob(r, bw_member(r, node, bw_knob_at(i)->key), i, rule)) return false;
-    }
+    bool good = true;
+    for (int i = 0; i < BW_KNOBS; i++)
+        good = read_knob(r, bw_member(r, node, bw_knob_at(i)->key), i, rule) && good;
     int32_t n = bw_member(r, node, "hold_behind");
-    if (n && !bw_take_flag(r, n, &rule->hold_behind)) return false;
+    if (n) good = bw_take_flag(r, n, &rule->hold_behind) && good;
     n = bw_member(r, node, "hold_at");
-    if (n && !read_hold_at(r, n, rule)) return false;
+    if (n) good = read_hold_at(r, n, rule) && good;
     n = bw_member(r, node, "crease_at");
-    if (n && !bw_take_place(r, n, &rule->crease_at)) return false;
+    if (n) good = bw_take_place(r, n, &rule->crease_at) && good;
     n = bw_member(r, node, "crease");
-    return !n || read_crease(r, n, stage);
+    return (!n || read_crease(r, n, stage)) && good;
 }
 
 static bool read_pins_at(bw_reading *r, int32_t node, int landmark, bw_stage *stage) {
     const char *ids[BW_MAX_SPOTS];
     for (int s = 0; s < stage->defenders; s++)
         ids[s] = stage->spots[s].id;
-    if (!bw_take_map(r, node, "an object such as {\"LL\": [-3, 2]}", "this stage has no spot",
-                     (bw_words){ids, stage->defenders}))
-        return false;
-    for (int s = 0; s < stage->defenders; s++) {
+    r->unsure = r->spots_bad;
+    bool good = bw_take_map(r, node, "an object such as {\"LL\": [-3, 2]}",
+                            "this stage has no spot", (bw_words){ids, stage->defenders});
+    r->unsure = false;
+    for (int s = 0; good && s < stage->defenders; s++) {
         const int32_t place = bw_member(r, node, ids[s]);
         if (!place) continue;
-        if (!bw_take_place(r, place, &stage->pins[landmark][s])) return false;
+        good = bw_take_place(r, place, &stage->pins[landmark][s]);
         stage->pinned[landmark][s] = 1;
     }
-    return true;
+    return good;
 }
 
 bool bw_read_pins(bw_reading *r, int32_t node, bw_stage *stage) {
@@ -88,12 +92,14 @@ bool bw_read_pins(bw_reading *r, int32_t node, bw_stage *stage) {
     const char *ids[BW_MAX_LANDMARKS];
     for (int l = 0; l < r->scheme->landmark_count; l++)
         ids[l] = r->scheme->landmarks[l].id;
-    if (!bw_take_map(r, node, "an object such as {\"x\": {\"LL\": [-3, 2]}}",
-                     "there is no landmark", (bw_words){ids, r->scheme->landmark_count}))
-        return false;
+    r->unsure = r->landmarks_bad;
+    bool good = bw_take_map(r, node, "an object such as {\"x\": {\"LL\": [-3, 2]}}",
+                            "there is no landmark", (bw_words){ids, r->scheme->landmark_count});
+    r->unsure = false;
+    if (!good) return false;
     for (int l = 0; l < r->scheme->landmark_count; l++) {
         const int32_t at = bw_member(r, node, ids[l]);
-        if (at && !read_pins_at(r, at, l, stage)) return false;
+        if (at) good = read_pins_at(r, at, l, stage) && good;
     }
-    return true;
+    return good;
 }

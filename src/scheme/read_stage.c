@@ -100,9 +100,10 @@ static bool read_spots(bw_reading *r, int32_t list, bw_stage *stage) {
                        stage->defenders))
         return false;
     int i = 0;
-    for (int32_t n = bw_first(r, list); n; n = bw_next(r, n)) {
-        if (!read_spot(r, n, stage, i++)) return false;
-    }
+    bool good = true;
+    for (int32_t n = bw_first(r, list); n; n = bw_next(r, n))
+        good = read_spot(r, n, stage, i++) && good;
+    if (!good) return false;
     i = 0;
     for (int32_t n = bw_first(r, list); n; n = bw_next(r, n)) {
         if (!read_mirror(r, n, stage, i++)) return false;
@@ -127,20 +128,21 @@ static bool read_stage(bw_reading *r, int32_t node, int index) {
                            : "the stages must stand in rising order of defenders; move this one up",
                        NULL, "");
     }
-    if (!read_shape(r, bw_member(r, node, "shape"), stage)) return false;
-    if (call && !bw_take_text(r, call, stage->call, sizeof stage->call)) return false;
-    if (!read_spots(r, bw_member(r, node, "spots"), stage)) return false;
-    if (!bw_read_rule(r, bw_member(r, node, "rule"), stage)) return false;
-    return bw_read_pins(r, bw_member(r, node, "pins"), stage);
+    bool good = read_shape(r, bw_member(r, node, "shape"), stage);
+    if (call) good = bw_take_text(r, call, stage->call, sizeof stage->call) && good;
+    r->spots_bad = !read_spots(r, bw_member(r, node, "spots"), stage);
+    good = bw_read_rule(r, bw_member(r, node, "rule"), stage) && good;
+    return bw_read_pins(r, bw_member(r, node, "pins"), stage) && good && !r->spots_bad;
 }
 
 bool bw_read_stages(bw_reading *r, int32_t list) {
     if (!bw_take_array(r, list, "a list of stages", 1, BW_MAX_STAGES)) return false;
     int i = 0;
-    for (int32_t n = bw_first(r, list); n; n = bw_next(r, n)) {
-        if (!read_stage(r, n, i++)) return false;
-    }
+    bool good = true;
+    for (int32_t n = bw_first(r, list); n; n = bw_next(r, n))
+        good = read_stage(r, n, i++) && good;
     r->scheme->stage_count = i;
+    if (r->count > 0) return good; // twins need every landmark and spot
     bw_find_twins(r->scheme);
     for (int g = 0; g < i; g++)
         bw_mirror_pins(r->scheme, &r->scheme->stages[g]);

@@ -25,9 +25,11 @@ bool bw_take_object(bw_reading *r, int32_t node, bw_noun noun) {
     t = bw_text_in(before, sizeof before);
     bw_put(&t, keys->article);
     bw_put(&t, " has no key");
+    const int known = r->count;
     if (!bw_take_map(r, node, wanted, before, (bw_words){words, keys->count})) return false;
     for (int k = 0; k < keys->count; k++) {
         if (!keys->key[k].required || bw_member(r, node, words[k])) continue;
+        if (r->count > known) return false; // an unknown key is most likely this one, mistyped
         t = bw_text_in(before, sizeof before);
         bw_put(&t, keys->article);
         bw_put(&t, " needs the key ");
@@ -43,9 +45,9 @@ bool bw_take_map(bw_reading *r, int32_t node, const char *wanted, const char *be
         bool known = false;
         for (int k = 0; k < keys.count && !known; k++)
             known = bw_node_key_is(r->tree, i, keys.word[k], bw_text_length(keys.word[k]));
-        if (known) continue;
+        if (known || r->unsure) continue;
         const bw_tree_node *n = &r->tree->nodes[i];
-        return bw_fail_word(r, i, before, r->tree->text + n->key, n->key_length, keys);
+        bw_fail_word(r, i, before, r->tree->text + n->key, n->key_length, keys);
     }
     return true;
 }
@@ -253,13 +255,17 @@ bool bw_take_choice(bw_reading *r, int32_t node, const char *before, bw_words wo
             return true;
         }
     }
-    return bw_fail_word(r, node, before, r->tree->text + n->text, n->text_length, words);
+    return !r->unsure &&
+           bw_fail_word(r, node, before, r->tree->text + n->text, n->text_length, words);
 }
 
 bool bw_take_landmark(bw_reading *r, int32_t node, int *index) {
     const char *ids[BW_MAX_LANDMARKS];
     for (int i = 0; i < r->scheme->landmark_count; i++)
         ids[i] = r->scheme->landmarks[i].id;
-    return bw_take_choice(r, node, "there is no landmark",
-                          (bw_words){ids, r->scheme->landmark_count}, index);
+    r->unsure = r->landmarks_bad;
+    const bool found = bw_take_choice(r, node, "there is no landmark",
+                                      (bw_words){ids, r->scheme->landmark_count}, index);
+    r->unsure = false;
+    return found;
 }

@@ -1,7 +1,9 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 /// What the parts of the reader share: taking one value of a stated kind out of the tree, or saying in
-/// one sentence why it cannot be taken. Every bw_take_ and bw_read_ function returns false once
-/// something was wrong; the error is then complete. Private to src/scheme.
+/// one sentence why it cannot be taken. Every bw_take_ and bw_read_ function returns false when its value
+/// cannot be used; why has then been reported, unless it may only follow from what was reported before.
+/// Lists and objects go on with their next part. A document is good when nothing was reported.
+/// Private to src/scheme.
 #ifndef BW_SCHEME_READING_H
 #define BW_SCHEME_READING_H
 
@@ -13,9 +15,16 @@
 typedef struct bw_reading {
     const bw_tree *tree;
     bw_scheme *scheme;
-    bw_error *error;
+    bw_error *errors; ///< the first `room` that were reported
+    int room;
+    int count;             ///< reported, those without room among them
+    bw_error spare;        ///< for those
     const bw_field *field; ///< known once the head has been read
     double per;            ///< metres in the file's unit of length
+    bool landmarks_bad;    ///< one of them could not be read
+    bool stages_bad;       ///< likewise, or one of their spots
+    bool spots_bad;        ///< likewise of the stage being read
+    bool unsure; ///< a name that is not among those read may be one that could not be read
 } bw_reading;
 
 /// A list of words: keys, choices, ids.
@@ -55,10 +64,12 @@ bool bw_fail_word(bw_reading *r, int32_t node, const char *before, const char *t
 
 // reading.c: the values.
 
-/// An object of a known kind: no key that is unknown, none missing that must be there.
+/// An object of a known kind: unknown keys are reported and passed over, none is missing that must be
+/// there.
 bool bw_take_object(bw_reading *r, int32_t node, bw_noun noun);
 
-/// An object whose keys are all among `keys`, called `before` in the sentence about another.
+/// An object whose keys are among `keys`; others are reported, called `before` in the sentence, and passed
+/// over.
 bool bw_take_map(bw_reading *r, int32_t node, const char *wanted, const char *before,
                  bw_words keys);
 

@@ -60,4 +60,27 @@ cp "$scratch/verdict.json" "$scratch/out"
 json 'j.ok'
 run 3 check "$scratch/nosuch.json" --json
 json 'j.ok === false && j.findings.length === 1 && j.findings[0].severity === "error"'
+# All that is wrong is told in one go, each at its place; what only follows from another fault is not.
+node -e 'const d = JSON.parse(require("fs").readFileSync(process.argv[1], "utf8"));
+    d.nmoes = 1;
+    d.level = "collge";
+    d.landmarks[1].ta = [1, 2];
+    d.landmarks[3].id = "Bad Id"; // pins and stops that name it are not at fault
+    d.stages[0].rule = {pickup: -4, sfot: 1, cushion: "x"};
+    d.stages[1].spots[0].home = [500, 3]; // nor is a rule or pin that names this spot
+    d.late[0].behind = -3;
+    console.log(JSON.stringify(d, null, 1));' "$BW_ROOT/examples/terns.json" >"$scratch/many.json"
+run 1 check "$scratch/many.json"
+for pointer in /nmoes /level /landmarks/1/ta /landmarks/3/id /stages/0/rule/pickup /stages/0/rule/sfot \
+    /stages/0/rule/cushion /stages/1/spots/0/home /late/0/behind; do
+    expect "($pointer)"
+done
+talks "many.json: 9 errors, 0 warnings."
+run 1 where "$scratch/many.json" --stage 4 --ball x
+check "another verb tells the first alone" test "$(wc -l <"$scratch/err")" -eq 1
+node -e 'console.log(`{"format": "breakwater-scheme", ${
+    Array.from({length: 30}, (_, i) => `"key${i}": 1`).join(", ")}}`)' >"$scratch/keys.json"
+run 1 check "$scratch/keys.json" --json
+json 'j.findings.length === 20 && !j.ok'
+talks "the first 20 findings are shown, 10 more are not"
 finish
