@@ -1,7 +1,15 @@
 # bash completion for breakwater, made by: breakwater help --completion bash
+# The names of a kind in the first word of the line that is a scheme's file.
+_breakwater_names() {
+    local word
+    for word in "${COMP_WORDS[@]:2}"; do
+        [ -f "$word" ] || continue
+        "${COMP_WORDS[0]}" help --names "$1" -- "$word" 2>/dev/null && return
+    done
+}
 _breakwater() {
     local current=${COMP_WORDS[COMP_CWORD]} previous=${COMP_WORDS[COMP_CWORD-1]}
-    local verb=${COMP_WORDS[1]} words= files=
+    local verb=${COMP_WORDS[1]} words= files= value=1
     COMPREPLY=()
     if [ "$COMP_CWORD" -eq 1 ]; then
         COMPREPLY=($(compgen -W 'new check where draw test tune teach rehearse team log review board help --help --version' -- "$current"))
@@ -16,26 +24,26 @@ _breakwater() {
         new:--units) words='yd m' ;;
         check:--output|check:-o) files=1 ;;
         check:--units) words='yd m' ;;
-        where:--stage) return ;;
-        where:--ball) return ;;
+        where:--stage) words=$(_breakwater_names stages) ;;
+        where:--ball) words=$(_breakwater_names landmarks) ;;
         where:--attackers) return ;;
-        where:--set) return ;;
+        where:--set) words=$(_breakwater_names sets) ;;
         where:--men) return ;;
         where:--output|where:-o) files=1 ;;
         where:--units) words='yd m' ;;
-        draw:--stage) return ;;
-        draw:--ball) return ;;
+        draw:--stage) words=$(_breakwater_names stages) ;;
+        draw:--ball) words=$(_breakwater_names landmarks) ;;
         draw:--attackers) return ;;
-        draw:--set) return ;;
+        draw:--set) words=$(_breakwater_names sets) ;;
         draw:--men) return ;;
         draw:--offence) return ;;
         draw:--defence) return ;;
-        draw:--start) return ;;
+        draw:--start) words=$(_breakwater_names landmarks) ;;
         draw:--late) return ;;
         draw:--seconds) return ;;
         draw:--level) words='youth-u11 youth-u13 youth-u15 high-school college' ;;
         draw:--seed) return ;;
-        draw:--film) return ;;
+        draw:--film) words=$(_breakwater_names lessons) ;;
         draw:--width) return ;;
         draw:--paper) words='letter a4' ;;
         draw:--theme) words='chart sun dark mono' ;;
@@ -44,10 +52,10 @@ _breakwater() {
         draw:--dpi) return ;;
         draw:--output|draw:-o) files=1 ;;
         draw:--units) words='yd m' ;;
-        test:--set) return ;;
+        test:--set) words=$(_breakwater_names sets) ;;
         test:--offence) return ;;
         test:--defence) return ;;
-        test:--start) return ;;
+        test:--start) words=$(_breakwater_names landmarks) ;;
         test:--late) return ;;
         test:--seconds) return ;;
         test:--level) words='youth-u11 youth-u13 youth-u15 high-school college' ;;
@@ -60,7 +68,7 @@ _breakwater() {
         test:--dpi) return ;;
         test:--output|test:-o) files=1 ;;
         test:--units) words='yd m' ;;
-        tune:--stage) return ;;
+        tune:--stage) words=$(_breakwater_names stages) ;;
         tune:--keep) return ;;
         tune:--within) return ;;
         tune:--spacing) return ;;
@@ -75,8 +83,8 @@ _breakwater() {
         tune:--paper) words='letter a4' ;;
         tune:--output|tune:-o) files=1 ;;
         tune:--units) words='yd m' ;;
-        teach:--only) return ;;
-        teach:--spot) return ;;
+        teach:--only) words='packet handout cards quiz wall films' ;;
+        teach:--spot) words=$(_breakwater_names spots) ;;
         teach:--paper) words='letter a4' ;;
         teach:--theme) words='chart sun dark mono' ;;
         teach:--lines) words='run-solid pass-solid' ;;
@@ -84,7 +92,7 @@ _breakwater() {
         teach:--seed) return ;;
         teach:--output|teach:-o) files=1 ;;
         teach:--units) words='yd m' ;;
-        rehearse:--stage) return ;;
+        rehearse:--stage) words=$(_breakwater_names stages) ;;
         rehearse:--players) return ;;
         rehearse:--minutes) return ;;
         rehearse:--goals) return ;;
@@ -147,10 +155,11 @@ _breakwater() {
         board:--output|board:-o) files=1 ;;
         board:--units) words='yd m' ;;
         help:--completion) words='bash zsh fish' ;;
+        help:--names) words='landmarks stages sets lessons spots' ;;
         help:--output|help:-o) files=1 ;;
         help:--units) words='yd m' ;;
         *)
-            files=1
+            files=1 value=
             case $verb in
                 new) words='--shape --level --field --name --force --json --output --units --no-color --help --version' ;;
                 check) words='--json --output --units --no-color --help --version' ;;
@@ -164,14 +173,15 @@ _breakwater() {
                 log) words='--seconds --passes --shot --out --stage --revision --game --against --date --time --note --id --keep-odd --last --json --output --units --no-color --help --version' ;;
                 review) words='--before --after --no-model --paper --theme --lines --format --dpi --json --output --units --no-color --help --version' ;;
                 board) words='--team --port --share --minutes --host --address --save --json --output --units --no-color --help --version' ;;
-                help) words='--markdown --man --completion --json --output --units --no-color --help --version' ;;
+                help) words='--markdown --man --completion --names --json --output --units --no-color --help --version' ;;
             esac ;;
     esac
-    case $current:$verb:$COMP_CWORD in
+    [ -n "$value" ] || case $current:$verb:$COMP_CWORD in
         -*) files= ;;
         *:help:*) words="$words new check where draw test tune teach rehearse team log review board help" files= ;;
         *:team:2) words='new show set player split game scheme quiz legs lineup feedback import export backup restore check forget scrub' files= ;;
         *:log:3) words='add list edit undo remove import export' files= ;;
+        *:log:*) case ${COMP_WORDS[3]} in add|edit) words='goal save wide forced unforced ground-ball matched-up whistle' files= ;; esac ;;
     esac
     COMPREPLY=($(compgen -W "$words" -- "$current"))
     [ -z "$files" ] || COMPREPLY+=($(compgen -f -- "$current"))

@@ -18,6 +18,7 @@ typedef struct bw_attackers {
      .help = "Where the attackers are: \"x,y x,y ...\", up to six"},                               \
         {.name = "set",                                                                            \
          .value = "SET",                                                                           \
+         .names = "sets",                                                                          \
          .offer = bw_set_choice,                                                                   \
          .help = "Or an attack set, of the scheme's own or one of these"},                         \
     {                                                                                              \

@@ -18,7 +18,10 @@ const char *bw_level_choice(int index);
          .value = "N",                                                                             \
          .help = "Defenders in when it starts; when not given 4, or the men the scheme is for; "   \
                  "with --offence one fewer than that, 4 against 6"},                               \
-        {.name = "start", .value = "PLACE", .help = "Landmark where the ball is"},                 \
+        {.name = "start",                                                                          \
+         .value = "PLACE",                                                                         \
+         .names = "landmarks",                                                                     \
+         .help = "Landmark where the ball is"},                                                    \
         {.name = "late",                                                                           \
          .value = "LIST",                                                                          \
          .help = "How far behind the late men start, such as \"20,30\"; \"\" for none; the "       \

@@ -23,11 +23,11 @@ typedef struct bw_option {
     char letter;                      ///< one-letter form; 0 for none
     const char *value;                ///< what its value is called in the help; NULL: it takes none
     const char *(*choice)(int index); ///< the words it may be, NULL past the last; NULL: anything
-    const char *(*offer)(
-        int index);       ///< words it usually is, or is made of; others may be right too
-    const char *standard; ///< value when not given; NULL: none
-    const char *help;     ///< one sentence without its full stop
-    bool file;            ///< the value is a file name (for completion)
+    const char *(*offer)(int index);  ///< words it is made of, or may be; others may be right
+    const char *names;                ///< kind of names in the scheme (cli/names.h); NULL: none
+    const char *standard;             ///< value when not given; NULL: none
+    const char *help;                 ///< one sentence without its full stop
+    bool file;                        ///< the value is a file name (for completion)
 } bw_option;
 
 struct bw_args;
@@ -41,6 +41,7 @@ typedef struct bw_action {
     const char *options;  ///< those of the verb's own options that mean something here, by name
     const char *summary;  ///< one line, no full stop, begins with a small letter
     int (*run)(const struct bw_args *args); ///< gets the operands without its word: the file first
+    const char *(*offer)(int index); ///< words among its operands, for completions; NULL: none
 } bw_action;
 
 typedef struct bw_command {

@@ -8,9 +8,34 @@ static void put_verbs(FILE *out) {
         fprintf(out, "%s%s", i > 0 ? " " : "", bw_command_at(i)->name);
 }
 
-static void put_choices(FILE *out, const bw_option *option) {
-    for (int i = 0; option->choice(i); i++)
-        fprintf(out, "%s%s", i > 0 ? " " : "", option->choice(i));
+typedef const char *(*word_list)(int index);
+
+static void put_words(FILE *out, word_list word) {
+    for (int i = 0; word(i); i++)
+        fprintf(out, "%s%s", i > 0 ? " " : "", word(i));
+}
+
+/// The words an option is, or may be; NULL for none.
+static word_list words_of(const bw_option *option) {
+    return option->choice ? option->choice : option->offer;
+}
+
+/// The words that follow some actions of a verb, the same for all of these; NULL when none do.
+static word_list offered_by(const bw_command *verb) {
+    for (int i = 0; i < verb->action_count; i++) {
+        if (verb->actions[i].offer) return verb->actions[i].offer;
+    }
+    return NULL;
+}
+
+/// Those actions, with `between` between them.
+static void put_offering(FILE *out, const bw_command *verb, const char *between) {
+    bool any = false;
+    for (int i = 0; i < verb->action_count; i++) {
+        if (!verb->actions[i].offer) continue;
+        fprintf(out, "%s%s", any ? between : "", verb->actions[i].name);
+        any = true;
+    }
 }
 
 static void put_actions(FILE *out, const bw_command *verb) {
@@ -26,6 +51,12 @@ static void bash_actions(FILE *out) {
         fprintf(out, "        *:%s:%d) words='", verb->name, verb->action_at + 2);
         put_actions(out, verb);
         fputs("' files= ;;\n", out);
+        if (!offered_by(verb)) continue;
+        fprintf(out, "        *:%s:*) case ${COMP_WORDS[%d]} in ", verb->name, verb->action_at + 2);
+        put_offering(out, verb, "|");
+        fputs(") words='", out);
+        put_words(out, offered_by(verb));
+        fputs("' files= ;; esac ;;\n", out);
     }
 }
 
@@ -37,9 +68,11 @@ static void bash_values(FILE *out, const bw_command *verb) {
         fprintf(out, "        %s:--%s", verb->name, option->name);
         if (option->letter) fprintf(out, "|%s:-%c", verb->name, option->letter);
         fputs(") ", out);
-        if (option->choice) {
+        if (option->names) {
+            fprintf(out, "words=$(_breakwater_names %s) ;;\n", option->names);
+        } else if (words_of(option)) {
             fputs("words='", out);
-            put_choices(out, option);
+            put_words(out, words_of(option));
             fputs("' ;;\n", out);
         } else {
             fputs(option->file ? "files=1 ;;\n" : "return ;;\n", out);
@@ -49,9 +82,17 @@ static void bash_values(FILE *out, const bw_command *verb) {
 
 static void bash(FILE *out) {
     fputs("# bash completion for breakwater, made by: breakwater help --completion bash\n"
+          "# The names of a kind in the first word of the line that is a scheme's file.\n"
+          "_breakwater_names() {\n"
+          "    local word\n"
+          "    for word in \"${COMP_WORDS[@]:2}\"; do\n"
+          "        [ -f \"$word\" ] || continue\n"
+          "        \"${COMP_WORDS[0]}\" help --names \"$1\" -- \"$word\" 2>/dev/null && return\n"
+          "    done\n"
+          "}\n"
           "_breakwater() {\n"
           "    local current=${COMP_WORDS[COMP_CWORD]} previous=${COMP_WORDS[COMP_CWORD-1]}\n"
-          "    local verb=${COMP_WORDS[1]} words= files=\n"
+          "    local verb=${COMP_WORDS[1]} words= files= value=1\n"
           "    COMPREPLY=()\n"
           "    if [ \"$COMP_CWORD\" -eq 1 ]; then\n"
           "        COMPREPLY=($(compgen -W '",
@@ -65,7 +106,7 @@ static void bash(FILE *out) {
     for (int i = 0; bw_command_at(i); i++)
         bash_values(out, bw_command_at(i));
     fputs("        *)\n"
-          "            files=1\n"
+          "            files=1 value=\n"
           "            case $verb in\n",
           out);
     for (int i = 0; bw_command_at(i); i++) {
@@ -77,7 +118,7 @@ static void bash(FILE *out) {
     }
     fputs("            esac ;;\n"
           "    esac\n"
-          "    case $current:$verb:$COMP_CWORD in\n"
+          "    [ -n \"$value\" ] || case $current:$verb:$COMP_CWORD in\n"
           "        -*) files= ;;\n"
           "        *:help:*) words=\"$words ",
           out);
@@ -112,9 +153,11 @@ static void zsh_option(FILE *out, const bw_option *option) {
         fputc(':', out);
         zsh_text(out, option->value);
         fputc(':', out);
-        if (option->choice) {
+        if (option->names) {
+            fprintf(out, "_breakwater_names %s", option->names);
+        } else if (words_of(option)) {
             fputc('(', out);
-            put_choices(out, option);
+            put_words(out, words_of(option));
             fputc(')', out);
         } else if (option->file) {
             fputs("_files", out);
@@ -126,6 +169,17 @@ static void zsh_option(FILE *out, const bw_option *option) {
 static void zsh(FILE *out) {
     fputs("#compdef breakwater\n"
           "# zsh completion for breakwater, made by: breakwater help --completion zsh\n"
+          "local program=$words[1]\n"
+          "# The names of a kind, the last argument, in the first word that is a scheme's file.\n"
+          "_breakwater_names() {\n"
+          "    local word\n"
+          "    local -a names\n"
+          "    for word in $words[2,-1]; do\n"
+          "        [[ -f $word ]] || continue\n"
+          "        names=(${(f)\"$(${~program} help --names $@[-1] -- $word 2>/dev/null)\"})\n"
+          "        (( $#names )) && compadd \"${@[1,-2]}\" -a names && return\n"
+          "    done\n"
+          "}\n"
           "if (( CURRENT == 2 )); then\n"
           "    local -a verbs\n"
           "    verbs=(\n",
@@ -158,6 +212,12 @@ static void zsh(FILE *out) {
             fputs("        '1:verb:(", out);
             put_verbs(out);
             fputs(")' ;;\n", out);
+        } else if (offered_by(verb)) {
+            fprintf(out, "        '*: :{ case $words[%d] in (", verb->action_at + 2);
+            put_offering(out, verb, "|");
+            fputs(") compadd ", out);
+            put_words(out, offered_by(verb));
+            fputs(" ;; (*) _files ;; esac }' ;;\n", out);
         } else {
             fputs("        '*:file:_files' ;;\n", out);
         }
@@ -178,9 +238,11 @@ static void fish_option(FILE *out, const bw_command *verb, const bw_option *opti
             option->name);
     if (option->letter) fprintf(out, " -s %c", option->letter);
     if (option->value) fputs(option->file ? " -r" : " -x", out);
-    if (option->choice) {
+    if (option->names) {
+        fprintf(out, " -a '(__breakwater_names %s)'", option->names);
+    } else if (words_of(option)) {
         fputs(" -a '", out);
-        put_choices(out, option);
+        put_words(out, words_of(option));
         fputc('\'', out);
     }
     fputs(" -d '", out);
@@ -189,7 +251,19 @@ static void fish_option(FILE *out, const bw_command *verb, const bw_option *opti
 }
 
 static void fish(FILE *out) {
-    fputs("# fish completion for breakwater, made by: breakwater help --completion fish\n", out);
+    fputs(
+        "# fish completion for breakwater, made by: breakwater help --completion fish\n"
+        "# The names of a kind in the first word of the line that is a scheme's file.\n"
+        "function __breakwater_names\n"
+        "    set -l words (commandline -opc)\n"
+        "    for word in $words[2..-1]\n"
+        "        test -f $word; or continue\n"
+        "        set -l names ($words[1] help --names $argv[1] -- $word 2>/dev/null); or continue\n"
+        "        printf '%s\\n' $names\n"
+        "        return\n"
+        "    end\n"
+        "end\n",
+        out);
     for (int i = 0; bw_command_at(i); i++) {
         const bw_command *verb = bw_command_at(i);
         fprintf(out, "complete -c breakwater -f -n __fish_use_subcommand -a %s -d '", verb->name);
@@ -200,6 +274,15 @@ static void fish(FILE *out) {
         if (!verb->actions) continue;
         fprintf(out, "complete -c breakwater -n '__fish_seen_subcommand_from %s' -a '", verb->name);
         put_actions(out, verb);
+        fputs("'\n", out);
+        if (!offered_by(verb)) continue;
+        fprintf(out,
+                "complete -c breakwater -n '__fish_seen_subcommand_from %s; "
+                "and __fish_seen_subcommand_from ",
+                verb->name);
+        put_offering(out, verb, " ");
+        fputs("' -a '", out);
+        put_words(out, offered_by(verb));
         fputs("'\n", out);
     }
     fputs("complete -c breakwater -f -n '__fish_seen_subcommand_from help' -a '", out);

@@ -119,13 +119,19 @@ static int run(const bw_args *args) {
 }
 
 static const bw_option options[] = {
-    {.name = "stage", .value = "N", .help = "Only the stage with N defenders"},
-    {.name = "ball", .value = "PLACE", .help = "One chart, with the ball at a landmark or x,y"},
+    {.name = "stage", .value = "N", .names = "stages", .help = "Only the stage with N defenders"},
+    {.name = "ball",
+     .value = "PLACE",
+     .names = "landmarks",
+     .help = "One chart, with the ball at a landmark or x,y"},
     BW_ATTACKER_OPTIONS,
     {.name = "danger", .help = "On one chart: tint where a free shot is dangerous at this level"},
     {.name = "answer", .help = "The offence's best answer to a break, moment by moment"},
     BW_BREAK_OPTIONS,
-    {.name = "film", .value = "LESSON", .help = "A lesson at true speed, as a film"},
+    {.name = "film",
+     .value = "LESSON",
+     .names = "lessons",
+     .help = "A lesson at true speed, as a film"},
     {.name = "width", .value = "N", .standard = "1280", .help = "Width of a film in pixels"},
     BW_PAGE_OPTIONS,
 };

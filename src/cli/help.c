@@ -1,6 +1,8 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 /// The verb `help`, and help as text.
 #include "cli/help.h"
+#include "cli/load.h"
+#include "cli/names.h"
 #include "cli/out.h"
 #include "cli/say.h"
 #include "cli/term.h"
@@ -176,7 +178,22 @@ static const char *verb_name(const void *self, int index) {
     return verb ? verb->name : NULL;
 }
 
+static int list_names(const bw_args *args) {
+    static bw_scheme scheme;
+    const char *kind = bw_option_text(args, "names");
+    if (args->operand_count == 0)
+        return bw_usage(args->verb, "--names needs a scheme: breakwater help --names %s FILE.",
+                        kind);
+    const int code = bw_load_scheme(args, &scheme);
+    bw_out out;
+    if (code != BW_EXIT_OK) return code;
+    if (!bw_out_open(args, &out)) return BW_EXIT_FILE;
+    bw_names_put(out.stream, &scheme, kind);
+    return bw_out_close(&out, BW_EXIT_OK);
+}
+
 static int run(const bw_args *args) {
+    if (bw_option_given(args, "names")) return list_names(args);
     const bw_command *verb = NULL;
     if (args->operand_count > 0) {
         const char *word = args->operands[0];
@@ -210,6 +227,10 @@ static const bw_option options[] = {
      .value = "SHELL",
      .choice = shell_choice,
      .help = "A completion script for this shell"},
+    {.name = "names",
+     .value = "KIND",
+     .choice = bw_names_choice,
+     .help = "For completions: the names of a kind in a scheme, whose file stands in VERB's place"},
 };
 
 const bw_command bw_command_help = {

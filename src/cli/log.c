@@ -206,15 +206,20 @@ static const bw_option options[] = {
 
 #define TELLING "seconds passes shot out stage revision game against date time note keep-odd"
 
+static const char *outcome_choice(int index) {
+    return bw_outcome_id((bw_outcome)index);
+}
+
 static const bw_action actions[] = {
-    {"add", "NvN OUTCOME", 3, 3, TELLING " id", "put a break in, such as 6v4 save", add},
-    {"list", "", 1, 1, "game last", "list breaks in the order they were put in", bw_log_list},
-    {"edit", "N [NvN] [OUTCOME]", 2, 4, TELLING, "put break number N right", edit},
-    {"undo", "", 1, 1, "", "take back the newest break", undo},
-    {"remove", "N", 2, 2, "", "take back break number N", drop},
+    {"add", "NvN OUTCOME", 3, 3, TELLING " id", "put a break in, such as 6v4 save", add,
+     outcome_choice},
+    {"list", "", 1, 1, "game last", "list breaks in the order they were put in", bw_log_list, NULL},
+    {"edit", "N [NvN] [OUTCOME]", 2, 4, TELLING, "put break number N right", edit, outcome_choice},
+    {"undo", "", 1, 1, "", "take back the newest break", undo, NULL},
+    {"remove", "N", 2, 2, "", "take back break number N", drop, NULL},
     {"import", "SHEET", 2, 2, "keep-odd", "take in a CSV sheet of breaks: all its rows or none",
-     import},
-    {"export", "", 1, 1, "", "write the breaks as a CSV sheet", export},
+     import, NULL},
+    {"export", "", 1, 1, "", "write the breaks as a CSV sheet", export, NULL},
 };
 
 const bw_command bw_command_log = {

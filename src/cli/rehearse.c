@@ -202,7 +202,7 @@ static int run(const bw_args *args) {
 }
 
 static const bw_option options[] = {
-    {.name = "stage", .value = "N", .help = "Only the stage with N defenders"},
+    {.name = "stage", .value = "N", .names = "stages", .help = "Only the stage with N defenders"},
     {.name = "players",
      .value = "N",
      .help = "Field players at practice, 4 to 40; 12 when not given"},

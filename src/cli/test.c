@@ -92,6 +92,7 @@ static int run(const bw_args *args) {
 static const bw_option options[] = {
     {.name = "set",
      .value = "SET",
+     .names = "sets",
      .offer = bw_set_choice,
      .help = "Attack set, of the scheme's own or one of these"},
     BW_BREAK_OPTIONS,

@@ -10,6 +10,7 @@
 #define BW_TUNING_OPTIONS                                                                          \
     {.name = "stage",                                                                              \
      .value = "N",                                                                                 \
+     .names = "stages",                                                                            \
      .help = "The stage to tune; four defenders when there is one, else the smallest"},            \
         {.name = "keep",                                                                           \
          .value = "LIST",                                                                          \

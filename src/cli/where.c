@@ -136,8 +136,9 @@ static int run(const bw_args *args) {
 static const bw_option options[] = {
     {.name = "stage",
      .value = "N",
+     .names = "stages",
      .help = "How many defenders are in; may be left out when the scheme has one stage"},
-    {.name = "ball", .value = "PLACE", .help = "A landmark's id, or x,y"},
+    {.name = "ball", .value = "PLACE", .names = "landmarks", .help = "A landmark's id, or x,y"},
     BW_ATTACKER_OPTIONS,
 };
 

@@ -63,7 +63,7 @@ bash_offers() {
     bash --norc -c '. /usr/share/bash-completion/bash_completion
         _completion_loader breakwater
         complete -p breakwater >&2 || exit 1
-        read -ra COMP_WORDS <<<"$1"; COMP_CWORD=$((${#COMP_WORDS[@]} - 1))
+        read -ra COMP_WORDS <<<"$1"; case $1 in *" ") COMP_WORDS+=("") ;; esac; COMP_CWORD=$((${#COMP_WORDS[@]} - 1))
         COMP_LINE=$1; COMP_POINT=${#COMP_LINE}
         _breakwater; printf "%s\n" "${COMPREPLY[@]}"' bash "$1" >"$scratch/out" 2>"$scratch/err"
     talks "-F _breakwater"
@@ -102,6 +102,7 @@ zsh_offers() {
     TERM=vt100 zsh -f "$scratch/type.zsh" "$1" >"$scratch/err" 2>&1
     cp "$HOME/offered" "$scratch/out" 2>"$scratch/err" || : >"$scratch/out"
 }
+lesson=$("$built" help --names lessons terns.json | head -1)
 for shell in bash fish zsh; do
     "${shell}_offers" "breakwater te"
     expect test
@@ -110,5 +111,17 @@ for shell in bash fish zsh; do
     expect --stage
     "${shell}_offers" "breakwater new --level col"
     expect college
+    # What the scheme on the line has, and what a break can end with.
+    "${shell}_offers" "breakwater where terns.json --ball t"
+    expect top
+    "${shell}_offers" "breakwater where terns.json --stage "
+    expect 5
+    "${shell}_offers" "breakwater where terns.json --set 2"
+    expect 2-2-2
+    "${shell}_offers" "breakwater draw terns.json --film "
+    expect "$lesson"
+    "${shell}_offers" "breakwater log terns.team add 6v4 g"
+    expect goal
+    expect ground-ball
 done
 finish
