@@ -88,7 +88,10 @@ static bool read_all(bw_reading *r) {
     const int32_t format = bw_member(r, root, "format");
     if (format && !bw_node_text_is(r->tree, format, "breakwater-scheme"))
         return read_format(r, root);
-    if (!bw_take_object(r, root, BW_NOUN_SCHEME)) return false;
+    if (!bw_take_object(r, root, BW_NOUN_SCHEME)) {
+        if (!format) r->count = 1; // nor is each of its keys worth a line
+        return false;
+    }
     if (!read_format(r, root) || !read_head(r, root)) return false;
     r->landmarks_bad = !read_list(r, "landmarks", bw_read_landmarks);
     r->stages_bad = !read_list(r, "stages", bw_read_stages);

@@ -36,7 +36,7 @@ check "the breaks come out as they went in" cmp "$scratch/out" "$examples/terns-
 node -e 'const day = i => new Date(Date.UTC(2003, 0, 1 + i)).toISOString().slice(0, 10);
     console.log("offence,defence,outcome,opponent,date,shot_x_yd,shot_y_yd");
     for (let i = 0; i < 8400; i++)
-        console.log(`6,4,${i % 3 ? "save" : "goal"},Petrels ${i},${day(i)},${i % 11 - 5},${5 + i % 9}`);
+        console.log(`6,4,${i % 3 ? "save" : "goal"},Petrels,${day(i)},${i % 11 - 5},${5 + i % 9}`);
 ' >"$scratch/long.csv"
 run 0 team new "$scratch/long.team" --name Terns
 run 0 log "$scratch/long.team" import "$scratch/long.csv"
