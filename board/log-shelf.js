@@ -25,7 +25,7 @@ function whole(held) {
 }
 
 export class Shelf {
-  /** @param {string} mark of the team file @param {(words: string | null) => void} complain */
+  /** @param {string} mark of the team file @param {(words: string) => void} complain */
   constructor(mark, complain) {
     this.prefix = `breakwater-log/${version}/${mark}/`;
     this.complain = complain;

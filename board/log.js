@@ -16,6 +16,10 @@ import { find, write } from './dom.js';
 /** What tells one game from another. @param {Game} game */
 const keyOf = (game) => `${game.date} ${game.opponent}`;
 
+/** What is said of breaks on hold. @param {number} missing @param {number} of @param {boolean} kept on the disk */
+const onHold = (missing, of, kept) => `${missing} of ${of} not yet in the team file; `
+  + (kept ? 'kept in this browser.' : 'held by this page alone.');
+
 /** Today where this machine is. */
 export function today() {
   const now = new Date();
@@ -42,10 +46,12 @@ export class Log {
     /** What can be taken back, newest last. @type {(() => Promise<string>)[]} */
     this.past = [];
     this.why = ''; // the file cannot be told more just now
+    this.kept = true; // what waits, on this browser's disk
     this.shelf = new Shelf(team.known.mark, (words) => this.#complain(words));
     this.sync = new Sync(team, this.shelf, (why) => this.#told(why), (id, number) => this.#arrived(id, number));
     this.form = new LogForm(board, this.entry, this);
     this.list = new LogList(this);
+    find('log-state', HTMLDivElement).dataset.room = onHold(99, 99, false);
     this.game = find('log-game', HTMLSelectElement);
     this.game.addEventListener('change', () => this.#chosen());
     find('log-game-form', HTMLFormElement).addEventListener('submit', (event) => {
@@ -143,7 +149,8 @@ export class Log {
     });
     await this.#keep(body, old ? 'change' : 'send');
     this.past.push(() => (old ? this.#keep(old, 'change').then(() => 'as it was') : this.#remove(body).then(() => 'taken out')));
-    this.#say(`${old ? 'Put right' : 'Logged'}: ${this.entry.say(body)}.`);
+    const { offence, defence, outcome } = body; // the rest stands in the list
+    this.#say(`${old ? 'Put right' : 'Logged'}: ${this.entry.say({ id: '', offence, defence, outcome })}.`);
   }
 
   /** An old break without what the form can leave out. @param {Body} old @returns {Body} */
@@ -192,9 +199,11 @@ export class Log {
     this.board.say(words);
   }
 
-  /** @param {string | null} words */
+  /** Nothing can be kept on the disk. @param {string} words */
   #complain(words) {
-    write(find('log-note-line', HTMLParagraphElement), words ?? '');
+    this.kept = false;
+    write(find('log-note-line', HTMLParagraphElement), words);
+    this.refresh();
   }
 
   /** @param {string} why */
@@ -216,11 +225,13 @@ export class Log {
     const missing = here.filter((body) => waiting.has(body.id)).length;
     const rest = waiting.size - missing;
     const of = here.length === 1 ? '1 break' : `${here.length} breaks`;
-    const state = missing > 0 ? `${missing} of ${here.length} not yet in the team file; kept in this browser.`
-      : here.length > 0 ? `${of}, all in the team file.` : 'Nothing to keep yet.';
-    const others = rest > 0 ? ` ${rest} more waiting: other games, or taken out.` : '';
-    write(find('log-words', HTMLParagraphElement), `${state}${others}${waiting.size > 0 && this.why ? ` ${this.why}` : ''}`);
-    find('log-send', HTMLButtonElement).hidden = waiting.size === 0;
+    write(find('log-words', HTMLParagraphElement), missing > 0 ? onHold(missing, here.length, this.kept)
+      : here.length > 0 ? `${of}, all in the team file.` : 'Nothing to keep yet.');
+    const others = rest > 0 ? `${rest}${missing > 0 ? ' more' : ''} waiting: other games, or taken out. ` : '';
+    const refused = here.some((body) => waiting.get(body.id)?.refused);
+    const why = this.why || (refused ? 'What is marked below was not taken: put it right, or take it out.' : '');
+    find('log-waits', HTMLDivElement).hidden = waiting.size === 0 || `${others}${why}` === '';
+    write(find('log-why', HTMLParagraphElement), `${others}${why}`);
     find('log-undo', HTMLButtonElement).disabled = this.past.length === 0 && here.length === 0;
     this.list.show(here);
   }

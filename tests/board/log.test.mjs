@@ -198,7 +198,7 @@ check('fifty breaks with the program gone in the middle are all there exactly on
   await first.stop('SIGKILL');
   await log(20, 50);
   await told(page, /^\d+ of 50 not yet in the team file; kept in this browser/);
-  assert.match(await words(page), /has stopped, or cannot be reached/);
+  assert.match(await page.locator('#log-why').textContent(), /has stopped, or cannot be reached/);
   const waiting = Number((await words(page)).split(' ')[0]);
   assert.ok(waiting >= 30, `${waiting} waiting`);
   assert.equal(await page.locator('#log-list li').count(), 50);
@@ -317,6 +317,54 @@ check('what an older page left refused goes in when the page is opened anew', as
   assert.deepEqual(errors.filter((words) => !words.includes('/api/team/entries')), []);
 });
 
+for (const [name, viewport] of [['a phone', { width: 390, height: 800 }], ['a small phone', { width: 320, height: 640 }],
+  ['a computer', { width: 1200, height: 900 }]]) {
+  check(`on ${name} the log's keys stand still whatever waits`, async (t) => {
+    const names = await season(`still-${viewport.width}`), { address } = await serve(t, names);
+    const { page, context } = await visit(t, address, { viewport });
+    const keys = () => page.evaluate(() => Object.fromEntries([...document.querySelectorAll('#mode-log .key')]
+      .filter((key) => key.checkVisibility()).map((key) => [key.textContent, key.getBoundingClientRect()])
+      .map(([words, box]) => [words, [box.left, box.top + scrollY, box.width, box.height].map(Math.round).join(' ')])));
+    await goTo(page, 'log');
+    for (const look of [0, 1]) {
+      await page.selectOption('#theme', { index: look });
+      await page.selectOption('#log-game', { index: 1 + look });
+      if (look === 0) await page.click('#log-more summary');
+      await page.evaluate(() => scrollTo(0, 0));
+      const stand = await keys();
+      assert.ok(Object.keys(stand).length > 18, 'keys of the form and of what may be said beside');
+      const still = async (state) => {
+        await frames(page);
+        await page.evaluate(() => scrollTo(0, 0));
+        assert.deepEqual(await keys(), stand, `${state}, look ${look}`);
+      };
+      await page.fill('#log-note', 'late from the box, and nobody took the wing');
+      await tap(page, '6v4', 'Goal');
+      await told(page, /breaks?, all in the team file/);
+      await still('saved');
+      await context.setOffline(true);
+      await tap(page, '6v4', 'Matched up in time');
+      await page.waitForFunction(() => /cannot be reached/.test(document.getElementById('log-why').textContent), null, patience);
+      await still('waiting, the network off');
+      await page.click('#log-done');
+      await still('nothing to log');
+      await page.selectOption('#log-game', { index: 4 });
+      await still('another game waits');
+      await page.selectOption('#log-game', { index: 1 + look });
+      const refuse = (route) => (route.request().method() === 'POST'
+        ? route.fulfill({ status: 422, body: 'it is not so.\n' }) : route.fallback());
+      await page.route('**/api/team/entries*', refuse);
+      await context.setOffline(false);
+      await page.waitForSelector('#log-list .waiting:has-text("it is not so")', patience);
+      await still('refused');
+      await page.unroute('**/api/team/entries*', refuse);
+      await page.click('#log-send');
+      await told(page, /breaks?, all in the team file/);
+      await still('saved again');
+    }
+  });
+}
+
 check('an answer that is lost on the way doubles nothing', async (t) => {
   const names = await files('lost'), { address } = await serve(t, names);
   const { page } = await visit(t, address);
@@ -329,7 +377,7 @@ check('an answer that is lost on the way doubles nothing', async (t) => {
     return route.abort();
   });
   await tap(page, '6v4', 'Goal');
-  await page.waitForFunction(() => !document.getElementById('log-send').hidden);
+  await page.waitForFunction(() => !document.getElementById('log-waits').hidden);
   await page.click('#log-list button:text-is("Edit")'); // put right while nobody knows that it is there
   await page.click('#log-outcomes button:text-is("Shot wide")');
   await page.click('#log-done');
