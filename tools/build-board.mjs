@@ -25,6 +25,7 @@ const assets = {
 };
 const template = await readFile(join(root, 'board/index.html'), 'utf8');
 const style = await bundle('style.css');
+const icon = await readFile(join(root, 'board/icon.svg'), 'utf8');
 
 /** The template with its policy, its style and its script. */
 function page(policy, styleTag, scriptTag) {
@@ -48,11 +49,12 @@ const modular = await bundle('main.js', { format: 'esm', plugins: [embed(assets,
 const parts = page(
   ["script-src 'self' 'wasm-unsafe-eval'", "style-src 'self'", "img-src 'self' blob: data:", "connect-src 'self'",
     "worker-src 'self'"],
-  '<link rel="stylesheet" href="board.css">', '<script type="module" src="board.js"></script>');
+  '<link rel="icon" href="icon.svg">\n<link rel="stylesheet" href="board.css">', '<script type="module" src="board.js"></script>');
 await put(join(folder, 'index.html'), parts);
 await put(join(out, 'served.html'), fill(parts, { '<html lang="en">': '<html lang="en" data-served>' }));
 await put(join(folder, 'board.js'), modular);
 await put(join(folder, 'board.css'), style);
+await put(join(folder, 'icon.svg'), icon);
 for (const { file, name, text } of Object.values(assets)) await put(join(folder, name), text ?? await readFile(file));
 
 const size = Buffer.byteLength(one);

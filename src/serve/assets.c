@@ -14,6 +14,7 @@ EMBEDDED(regular);
 EMBEDDED(bold);
 EMBEDDED(example);
 EMBEDDED(worker);
+EMBEDDED(icon);
 EMBEDDED(file);
 #define BYTES(name) bw_board_##name, bw_board_##name##_end
 
@@ -26,6 +27,7 @@ static const bw_asset assets[] = {
     {"/bold.otf", "font/otf", BYTES(bold)},
     {"/example.json", "application/json", BYTES(example)},
     {"/worker.js", "text/javascript; charset=utf-8", BYTES(worker)},
+    {"/icon.svg", "image/svg+xml", BYTES(icon)},
 };
 
 static const bw_asset one_file = {"/breakwater-board.html", "text/html; charset=utf-8",

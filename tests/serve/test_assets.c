@@ -9,10 +9,10 @@ static void every_part_is_there(void) {
     for (; bw_asset_at(count); count++) {
         const bw_asset *asset = bw_asset_at(count);
         CHECK(asset->path[0] == '/');
-        CHECK(bw_asset_length(asset) > 1000);
+        CHECK(bw_asset_length(asset) > 400);
         CHECK(bw_asset_find(asset->path) == asset);
     }
-    CHECK_INT(count, 8);
+    CHECK_INT(count, 9);
     CHECK(bw_asset_at(-1) == NULL);
 }
 
@@ -34,6 +34,7 @@ static void parts_are_what_they_say(void) {
     CHECK(begins(bw_asset_find("/bold.otf"), "OTTO", 4));
     CHECK(begins(bw_asset_find("/worker.js"), "\"use strict\";", 13));
     CHECK(begins(bw_asset_find("/example.json"), "{", 1));
+    CHECK(begins(bw_asset_find("/icon.svg"), "<svg ", 5));
     CHECK(begins(bw_asset_one_file(), "<!doctype html>", 15));
 }
 
