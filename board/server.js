@@ -143,10 +143,4 @@ export class Server {
 
   /** Takes a device's rights away. @param {number} id */
   async remove(id) { await this.ask('DELETE', `devices/${id}`); }
-
-  /** Sends the coach one line: an answer to a quiz. @param {string} line */
-  async answer(line) { await this.ask('POST', 'answers', line); }
-
-  /** What players sent. @returns {Promise<{device: number, name: string, answer: string}[]>} */
-  async answers() { return (await (await this.ask('GET', 'answers')).json()).answers; }
 }

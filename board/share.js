@@ -56,7 +56,7 @@ export class Share {
     const row = make('div', '', { class: 'row' });
     row.append(label, this.begin, this.end);
     this.pane = pane('share-pane', 'Share with the team', [
-      make('p', 'Devices on the same network can open the board to look and to answer quizzes. '
+      make('p', 'Devices on the same network can open the board to look, no more. '
         + 'Others on that Wi-Fi can read what is sent: no surnames, no birth dates.', { class: 'quiet' }),
       row, this.words, this.code, this.list,
     ]);

@@ -83,29 +83,3 @@ bw_reply bw_on_remove(bw_site *site, bw_ask *ask) {
     if (bw_sessions_remove(&site->sessions, ask->id)) return bw_reply_words(200, "Removed.");
     return bw_reply_words(404, "There is no such device.");
 }
-
-bw_reply bw_on_answers(bw_site *site, bw_ask *ask) {
-    (void)ask;
-    bw_reply_json out;
-    if (!bw_reply_json_begin(&out)) return no_memory();
-    bw_json_key(&out.json, "answers");
-    bw_json_open(&out.json, '[');
-    for (int i = 0; i < site->inbox.count; i++) {
-        const bw_inbox_entry *entry = &site->inbox.list[i];
-        bw_json_open(&out.json, '{');
-        bw_reply_put_number(&out.json, "device", entry->device);
-        bw_reply_put_text(&out.json, "name", entry->name);
-        bw_reply_put_text(&out.json, "answer", entry->text);
-        bw_json_close(&out.json, '}');
-    }
-    bw_json_close(&out.json, ']');
-    return bw_reply_json_end(&out, 200);
-}
-
-bw_reply bw_on_answers_post(bw_site *site, bw_ask *ask) {
-    switch (bw_inbox_put(&site->inbox, ask->session, ask->body, ask->length)) {
-    case BW_OK: return bw_reply_words(202, "Thank you.");
-    case BW_LIMIT: return bw_reply_words(413, "That is too long, or too many have come already.");
-    default: return bw_reply_words(400, "An answer is one line of plain text.");
-    }
-}

@@ -18,8 +18,6 @@ static const bw_route routes[] = {
     {"POST", "/api/share", BW_COACH, 0, false, bw_on_share_start},
     {"DELETE", "/api/share", BW_COACH, 0, false, bw_on_share_stop},
     {"DELETE", "/api/devices/#", BW_COACH, 0, false, bw_on_remove},
-    {"GET", "/api/answers", BW_COACH, 0, false, bw_on_answers},
-    {"POST", "/api/answers", BW_PLAYER, BW_ANSWER_SIZE, false, bw_on_answers_post},
     {"GET", "/api/team", BW_COACH, 0, true, bw_on_team},
     {"POST", "/api/team/games", BW_COACH, FORM, true, bw_on_game},
     {"POST", "/api/team/players", BW_COACH, FORM, true, bw_on_player},

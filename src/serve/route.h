@@ -30,8 +30,6 @@ bw_reply bw_on_share(bw_site *site, bw_ask *ask);
 bw_reply bw_on_share_start(bw_site *site, bw_ask *ask);
 bw_reply bw_on_share_stop(bw_site *site, bw_ask *ask);
 bw_reply bw_on_remove(bw_site *site, bw_ask *ask);
-bw_reply bw_on_answers(bw_site *site, bw_ask *ask);
-bw_reply bw_on_answers_post(bw_site *site, bw_ask *ask);
 bw_reply bw_on_team(bw_site *site, bw_ask *ask);
 bw_reply bw_on_game(bw_site *site, bw_ask *ask);
 bw_reply bw_on_player(bw_site *site, bw_ask *ask);

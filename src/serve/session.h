@@ -22,7 +22,7 @@ enum {
 /// What a session may do; each may do what stands before it.
 typedef enum bw_rights {
     BW_STRANGER, ///< the page itself, and asking to be let in
-    BW_PLAYER,   ///< read the scheme, send quiz answers
+    BW_PLAYER,   ///< read the scheme
     BW_COACH     ///< everything, on this computer only
 } bw_rights;
 

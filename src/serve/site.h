@@ -6,7 +6,6 @@
 #define BW_SERVE_SITE_H
 
 #include "serve/guard.h"
-#include "serve/inbox.h"
 #include "serve/job.h"
 #include "serve/rate.h"
 #include "serve/reply.h"
@@ -21,7 +20,6 @@ typedef struct bw_site {
     pthread_mutex_t lock; ///< guards what follows
     bw_sessions sessions;
     bw_share share;
-    bw_inbox inbox;
     bw_rate_limit rate;
 } bw_site;
 
