@@ -37,13 +37,22 @@ golden() {
     node tools/run-golden.mjs build/wasm/breakwater-test.wasm | diff "$logs/golden" -
 }
 
-# The board in a browser, and its module in Node against native code. Without the packages of
-# package-lock.json the page cannot be built: then the line says so.
+# Installs what package-lock.json names. Where that fails, the phase's line says WITHOUT what it is.
+have_packages() { # WITHOUT
+    make -s node_modules/.package-lock.json && return
+    note="skipped: npm ci failed, and without its packages there is no $1"
+    return 1
+}
+
+# The JavaScript of the board and the hand-out against the types in its comments.
+types() {
+    have_packages "compiler to check types" || return 0
+    npm run --silent types
+}
+
+# The board in a browser, and its module in Node against native code.
 board() {
-    if ! make -s node_modules/.package-lock.json; then
-        note="skipped: npm ci failed, and without its packages there is no page"
-        return 0
-    fi
+    have_packages page || return 0
     build release gcc board-file && build release gcc web_test_agree &&
         build release gcc web_test_tester && build release gcc breakwater &&
         node --test --test-reporter=tap --test-concurrency=2 tests/board/
@@ -55,7 +64,7 @@ format() { tools/list-sources | xargs "$(tools/find-tool clang-format)" --dry-ru
 tidy() { tools/tidy build/asan; }
 text() { tools/check-text; }
 
-phases="text format headers debug release asan msan golden board symbols tidy"
+phases="text format types headers debug release asan msan golden board symbols tidy"
 
 # Adds the counts of CTest or of Node, which stand in the log of a phase that ran tests.
 count_tests() {
