@@ -13,8 +13,17 @@ static const char *keepable(const void *self, int index) {
     if (index < stage->defenders) return stage->spots[index].id;
     index -= stage->defenders;
     if (index < BW_COUNT(whole)) return whole[index];
-    const int kind = BW_KNOB_PICKUP + index - BW_COUNT(whole);
-    return kind <= BW_KNOB_CREASE ? bw_knob_key((bw_knob_kind)kind) : NULL;
+    const int kind = BW_KNOB_RULE + index - BW_COUNT(whole);
+    return kind < BW_KNOB_KINDS ? bw_knob_key((bw_knob_kind)kind) : NULL;
+}
+
+/// "pickup, cushion and shift": all numbers of the rule that can be kept.
+static void put_rule_keys(bw_text *out) {
+    for (int kind = BW_KNOB_RULE; kind < BW_KNOB_KINDS; kind++) {
+        const bool last = kind == BW_KNOB_KINDS - 1;
+        if (kind > BW_KNOB_RULE) bw_put(out, last ? " and " : ", ");
+        bw_put(out, bw_knob_key((bw_knob_kind)kind));
+    }
 }
 
 static int load_keep(const bw_args *args, const bw_stage *stage, bw_knob_limits *limits) {
@@ -25,13 +34,16 @@ static int load_keep(const bw_args *args, const bw_stage *stage, bw_knob_limits 
         bw_text t = bw_text_in(word, sizeof word);
         bw_put_n(&t, text, length);
         if (!bw_knob_keep(stage, word, limits)) {
+            char keys[128];
+            bw_text k = bw_text_in(keys, sizeof keys);
+            put_rule_keys(&k);
             const char *near = bw_nearest_word(word, keepable, stage);
             return bw_usage(
                 args->verb,
                 near ? "--keep cannot keep \"%s\"; did you mean \"%s\"?"
                      : "--keep cannot keep \"%s\"; it takes spots of the stage, \"homes\", "
-                       "\"rule\", or pickup, cushion, shift, soft, area, pull and crease.",
-                word, near);
+                       "\"rule\", or %s.",
+                word, near ? near : keys);
         }
         text += length + (text[length] == ',');
     }

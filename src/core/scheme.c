@@ -36,17 +36,14 @@ const char *bw_duty_name(bw_duty duty) {
 }
 
 bw_rule bw_rule_default(void) {
-    const double yd = BW_METRES_PER_YARD;
-    return (bw_rule){.pickup = 13 * yd,
-                     .cushion = 2 * yd,
-                     .shift = 0.25,
-                     .soft = 0.7,
-                     .area = 3 * yd,
-                     .pull = 0.6,
-                     .hold_behind = true,
-                     .hold_at = {3 * yd, 1.5 * yd},
-                     .crease_at = {0, 4 * yd},
-                     .crease = BW_CREASE_FARTHEST};
+    const double ONE = 1, YARDS = BW_METRES_PER_YARD;
+    return (bw_rule){
+#define RULE_NUMBER(ID, key, UNIT, usual, ...) .key = (usual)*UNIT,
+#define RULE_PLACE(ID, key, side, usual, ...) .key.side = (usual)*YARDS,
+#include "core/rule_params.def"
+        .hold_behind = true,
+        .crease = BW_CREASE_FARTHEST,
+    };
 }
 
 static void mirror_stage(bw_stage *stage) {

@@ -46,17 +46,17 @@ typedef struct bw_spot {
 
 enum { BW_CREASE_FARTHEST = -1, BW_CREASE_NONE = -2 };
 
-/// The few numbers from which every position follows. Metres and plain factors.
+/// The few numbers from which every position follows: metres and shares; core/rule_params.def has the usual.
 typedef struct bw_rule {
-    double pickup;  ///< how far from the goal the ball is met straight in front, default 13 yd
-    double cushion; ///< gap the man on the ball leaves to it, default 2 yd
-    double shift;   ///< share of the ball's sideways move the unit makes, [0, 1], default 0.25
-    double soft;    ///< how much nearer the goal the ball is met on the wings, [0, 1], default 0.7
-    double area;    ///< how far from his place a spot looks for an attacker, default 3 yd
-    double pull;    ///< share of the way he shades to him, [0, 1], default 0.6
+    double pickup;    ///< how far from the goal the ball is met straight in front
+    double cushion;   ///< gap the man on the ball leaves to it
+    double shift;     ///< share of the ball's sideways move the unit makes, [0, 1]
+    double soft;      ///< how much nearer the goal the ball is met on the wings, [0, 1]
+    double area;      ///< how far from his place a spot looks for an attacker
+    double pull;      ///< share of the way he shades to him, [0, 1]
     bool hold_behind; ///< the low pair hold while the ball is behind the goal
-    bw_vec hold_at;   ///< where the right one of the low pair holds, default (3, 1.5) yd
-    bw_vec crease_at; ///< where the crease is covered from, default (0, 4) yd
+    bw_vec hold_at;   ///< where the right one of the low pair holds
+    bw_vec crease_at; ///< where the crease is covered from
     int crease; ///< BW_CREASE_FARTHEST, BW_CREASE_NONE, or the index of the spot that always has it
 } bw_rule;
 

@@ -11,10 +11,10 @@ static const bw_key stage[] = {{"defenders", true}, {"shape", true}, {"call", fa
                                {"spots", true},     {"rule", false}, {"pins", false}};
 static const bw_key spot[] = {
     {"id", true}, {"name", false}, {"home", false}, {"mirror_of", false}, {"call", false}};
-static const bw_key rule[] = {{"pickup", false},      {"cushion", false}, {"shift", false},
-                              {"soft", false},        {"area", false},    {"pull", false},
-                              {"hold_behind", false}, {"hold_at", false}, {"crease_at", false},
-                              {"crease", false}};
+static const bw_key rule[] = {
+#define RULE_NUMBER(ID, key, ...) {#key, false},
+#include "core/rule_params.def"
+    {"hold_behind", false}, {"hold_at", false}, {"crease_at", false}, {"crease", false}};
 static const bw_key late[] = {{"role", true}, {"behind", true}, {"takes", true}};
 static const bw_key set[] = {{"id", true}, {"name", true}, {"at", true}};
 static const bw_key lesson[] = {{"id", true}, {"name", true}, {"stage", true}, {"stops", true}};

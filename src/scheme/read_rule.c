@@ -1,22 +1,20 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 /// A stage's rule, and the pins that overrule it. Either may be left out; node 0 stands for that.
-#include "scheme/knob.h"
 #include "scheme/reading.h"
+#include "scheme/rule_param.h"
 
 /// The practice rule as it would be read back from a file in this unit. Set field by field: a copy of
 /// the whole would bring along what lies between them, and a scheme is compared and hashed as a block.
 static void set_usual_rule(const bw_reading *r, bw_rule *rule) {
-    const bw_rule usual = bw_rule_default();
-    rule->pickup = bw_file_length(r, usual.pickup);
-    rule->cushion = bw_file_length(r, usual.cushion);
-    rule->shift = usual.shift;
-    rule->soft = usual.soft;
-    rule->area = bw_file_length(r, usual.area);
-    rule->pull = usual.pull;
+    bw_rule usual = bw_rule_default();
+    for (int i = 0; i < BW_RULE_PARAM_COUNT; i++) {
+        const bw_rule_param_id id = (bw_rule_param_id)i;
+        const double value = *bw_rule_param_in(&usual, id);
+        *bw_rule_param_in(rule, id) =
+            bw_rule_param_at(id)->length ? bw_file_length(r, value) : value;
+    }
     rule->hold_behind = usual.hold_behind;
-    rule->hold_at = bw_v(bw_file_length(r, usual.hold_at.x), bw_file_length(r, usual.hold_at.y));
-    rule->crease_at =
-        bw_v(bw_file_length(r, usual.crease_at.x), bw_file_length(r, usual.crease_at.y));
+    rule->crease_at.x = bw_file_length(r, usual.crease_at.x);
     rule->crease = usual.crease;
 }
 
@@ -44,12 +42,13 @@ static bool read_hold_at(bw_reading *r, int32_t node, bw_rule *rule) {
                    "y not below 0");
 }
 
-static bool read_knob(bw_reading *r, int32_t node, int index, bw_rule *rule) {
-    const bw_knob *knob = bw_knob_at(index);
-    double *value = bw_knob_in(rule, index);
-    if (!node) return true;
-    if (knob->length) return bw_take_length(r, node, knob->low, knob->high, value);
-    return bw_take_number(r, node, (bw_range){knob->low, knob->high, ""}, value);
+static bool read_number(bw_reading *r, int32_t node, bw_rule_param_id id, bw_rule *rule) {
+    const bw_rule_param *param = bw_rule_param_at(id);
+    const int32_t n = param->whole ? bw_member(r, node, param->key) : 0;
+    double *value = bw_rule_param_in(rule, id);
+    if (!n) return true;
+    if (param->length) return bw_take_length(r, n, param->low, param->high, value);
+    return bw_take_number(r, n, (bw_range){param->low, param->high, ""}, value);
 }
 
 bool bw_read_rule(bw_reading *r, int32_t node, bw_stage *stage) {
@@ -58,8 +57,8 @@ bool bw_read_rule(bw_reading *r, int32_t node, bw_stage *stage) {
     if (!node) return true;
     if (!bw_take_object(r, node, BW_NOUN_RULE)) return false;
     bool good = true;
-    for (int i = 0; i < BW_KNOBS; i++)
-        good = read_knob(r, bw_member(r, node, bw_knob_at(i)->key), i, rule) && good;
+    for (int i = 0; i < BW_RULE_PARAM_COUNT; i++)
+        good = read_number(r, node, (bw_rule_param_id)i, rule) && good;
     int32_t n = bw_member(r, node, "hold_behind");
     if (n) good = bw_take_flag(r, n, &rule->hold_behind) && good;
     n = bw_member(r, node, "hold_at");

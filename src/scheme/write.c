@@ -3,6 +3,7 @@
 #include "scheme/write.h"
 #include "core/field.h"
 #include "core/level.h"
+#include "scheme/rule_param.h"
 #include "scheme/sides.h"
 
 enum { PLACES = 4 };
@@ -130,18 +131,19 @@ static void put_spots(const writing *w, const bw_stage *stage) {
 static void put_rule(const writing *w, const bw_stage *stage) {
     const bw_rule *rule = &stage->rule;
     bw_text *out = w->out;
-    put_key(out, "pickup");
-    put_length(w, rule->pickup);
-    bw_put(out, ", \"cushion\": ");
-    put_length(w, rule->cushion);
-    bw_put(out, ", \"shift\": ");
-    bw_put_number(out, rule->shift, PLACES);
-    bw_put(out, ", \"soft\": ");
-    bw_put_number(out, rule->soft, PLACES);
-    bw_put(out, ", \"area\": ");
-    put_length(w, rule->area);
-    bw_put(out, ", \"pull\": ");
-    bw_put_number(out, rule->pull, PLACES);
+    bw_rule copy = *rule;
+    for (int i = 0; i < BW_RULE_PARAM_COUNT; i++) {
+        const bw_rule_param_id id = (bw_rule_param_id)i;
+        const bw_rule_param *param = bw_rule_param_at(id);
+        if (!param->whole) continue;
+        if (i > 0) bw_put(out, ", ");
+        put_key(out, param->key);
+        const double value = *bw_rule_param_in(&copy, id);
+        if (param->length)
+            put_length(w, value);
+        else
+            bw_put_number(out, value, PLACES);
+    }
     put_line(out, false, 8);
     bw_put(out, " \"hold_behind\": ");
     bw_put(out, rule->hold_behind ? "true" : "false");

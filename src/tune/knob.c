@@ -3,40 +3,26 @@
 #include "core/match.h"
 #include "core/maths.h"
 #include "scheme/fresh.h"
+#include "scheme/rule_param.h"
 #include <stdlib.h>
 
 #define YD BW_METRES_PER_YARD
 
-/// A number of the rule: its bounds within what a document may say and a coach would call sane
-/// (assumed), and one step of it worth speaking of.
+/// What a RULE_TUNED of core/rule_params.def says, yards and shares as they stand there.
 typedef struct rule_knob {
-    bw_knob_kind kind;
-    double low, high, scale;
+    bw_rule_param_id param;
+    const char *key, *rest;
+    double low, high, step;
 } rule_knob;
 
 static const rule_knob rule_knobs[] = {
-    {BW_KNOB_PICKUP, 6 * YD, 18 * YD, 2 * YD},
-    {BW_KNOB_CUSHION, 0.5 * YD, 4 * YD, 1 * YD},
-    {BW_KNOB_SHIFT, 0, 0.6, 0.15},
-    {BW_KNOB_SOFT, 0.3, 1, 0.15},
-    {BW_KNOB_AREA, 0, 6 * YD, 2 * YD},
-    {BW_KNOB_PULL, 0, 1, 0.3},
-    {BW_KNOB_CREASE, 2.5 * YD, 8 * YD, 1.5 * YD},
+#define RULE_TUNED(ID, key, low, high, step, rest)                                                 \
+    [BW_KNOB_##ID - BW_KNOB_RULE] = {BW_RULE_##ID, #key, rest, low, high, step},
+#include "core/rule_params.def"
 };
 
-static double *number(bw_rule *rule, bw_knob_kind kind) {
-    switch (kind) {
-    case BW_KNOB_PICKUP: return &rule->pickup;
-    case BW_KNOB_CUSHION: return &rule->cushion;
-    case BW_KNOB_SHIFT: return &rule->shift;
-    case BW_KNOB_SOFT: return &rule->soft;
-    case BW_KNOB_AREA: return &rule->area;
-    case BW_KNOB_PULL: return &rule->pull;
-    case BW_KNOB_CREASE: return &rule->crease_at.y;
-    case BW_KNOB_WIDE:
-    case BW_KNOB_OUT: break;
-    }
-    return NULL;
+static const rule_knob *of_rule(bw_knob_kind kind) {
+    return kind <= BW_KNOB_OUT ? NULL : &rule_knobs[kind - BW_KNOB_RULE];
 }
 
 bw_knob_limits bw_knob_limits_default(void) {
@@ -44,9 +30,8 @@ bw_knob_limits bw_knob_limits_default(void) {
 }
 
 const char *bw_knob_key(bw_knob_kind kind) {
-    static const char *const keys[] = {"wide", "out",  "pickup", "cushion", "shift",
-                                       "soft", "area", "pull",   "crease"};
-    return keys[kind];
+    const rule_knob *rule = of_rule(kind);
+    return rule ? rule->key : kind == BW_KNOB_WIDE ? "wide" : "out";
 }
 
 bool bw_knob_keep(const bw_stage *stage, const char *word, bw_knob_limits *limits) {
@@ -57,7 +42,7 @@ bool bw_knob_keep(const bw_stage *stage, const char *word, bw_knob_limits *limit
     }
     if (bw_same(word, "homes")) return limits->keep_homes = true;
     if (bw_same(word, "rule")) return limits->keep_rule = true;
-    for (int k = BW_KNOB_PICKUP; k <= BW_KNOB_CREASE; k++) {
+    for (int k = BW_KNOB_RULE; k < BW_KNOB_KINDS; k++) {
         if (bw_same(word, bw_knob_key((bw_knob_kind)k))) return limits->keep_kind[k] = true;
     }
     return false;
@@ -131,22 +116,22 @@ int bw_knobs(const bw_scheme *scheme, int stage, const bw_knob_limits *limits, b
         if (limits->keep[s] || (twin >= 0 && limits->keep[twin])) continue;
         add_home(t, s, twin, limits->most, practice, list, &count);
     }
-    const bw_rule usual = bw_rule_default();
-    for (int k = 0; k < BW_COUNT(rule_knobs) && !limits->keep_rule; k++) {
-        const rule_knob *r = &rule_knobs[k];
-        if (limits->keep_kind[r->kind]) continue;
+    bw_rule now = t->rule, usual = bw_rule_default();
+    for (int k = BW_KNOB_RULE; k < BW_KNOB_KINDS && !limits->keep_rule; k++) {
+        if (limits->keep_kind[k]) continue;
         // Nobody covers the crease: there is nothing to turn.
-        if (r->kind == BW_KNOB_CREASE && t->rule.crease == BW_CREASE_NONE) continue;
-        bw_rule now = t->rule, practised = usual;
-        const double value = *number(&now, r->kind);
-        list[count++] = (bw_knob){.kind = r->kind,
+        if (k == BW_KNOB_CREASE && now.crease == BW_CREASE_NONE) continue;
+        const rule_knob *r = of_rule((bw_knob_kind)k);
+        const double unit = bw_rule_param_at(r->param)->length ? YD : 1;
+        const double value = *bw_rule_param_in(&now, r->param);
+        list[count++] = (bw_knob){.kind = (bw_knob_kind)k,
                                   .spot = -1,
                                   .twin = -1,
-                                  .low = bw_min(r->low, value),
-                                  .high = bw_max(r->high, value),
+                                  .low = bw_min(r->low * unit, value),
+                                  .high = bw_max(r->high * unit, value),
                                   .now = value,
-                                  .practice = *number(&practised, r->kind),
-                                  .scale = r->scale};
+                                  .practice = *bw_rule_param_in(&usual, r->param),
+                                  .scale = r->step * unit};
     }
     return count;
 }
@@ -155,7 +140,7 @@ void bw_knobs_turn(const bw_knob *list, int count, const double *at, bw_stage *s
     for (int k = 0; k < count; k++) {
         const bw_knob *knob = &list[k];
         if (knob->spot < 0) {
-            *number(&stage->rule, knob->kind) = at[k];
+            *bw_rule_param_in(&stage->rule, of_rule(knob->kind)->param) = at[k];
             continue;
         }
         bw_vec *home = &stage->spots[knob->spot].home;
@@ -166,19 +151,12 @@ void bw_knobs_turn(const bw_knob *list, int count, const double *at, bw_stage *s
 }
 
 bool bw_knob_is_length(const bw_knob *knob) {
-    return knob->kind != BW_KNOB_SHIFT && knob->kind != BW_KNOB_SOFT && knob->kind != BW_KNOB_PULL;
+    const rule_knob *rule = of_rule(knob->kind);
+    return !rule || bw_rule_param_at(rule->param)->length;
 }
 
 void bw_knob_name(const bw_stage *stage, const bw_knob *knob, bw_text *out) {
-    static const char *const names[] = {"wide",
-                                        "out",
-                                        "pickup (how far out the ball is met)",
-                                        "cushion (gap to the carrier)",
-                                        "shift (share of the ball's move)",
-                                        "soft (met nearer in on the wings)",
-                                        "area (how far he looks for a man)",
-                                        "pull (how far he shades to him)",
-                                        "crease cover (how far out)"};
+    const rule_knob *rule = of_rule(knob->kind);
     if (knob->spot >= 0) {
         if (knob->twin >= 0 && knob->twin != knob->spot) {
             bw_put(out, stage->spots[knob->twin].name);
@@ -187,5 +165,6 @@ void bw_knob_name(const bw_stage *stage, const bw_knob *knob, bw_text *out) {
         bw_put(out, stage->spots[knob->spot].name);
         bw_put(out, ", ");
     }
-    bw_put(out, names[knob->kind]);
+    bw_put(out, bw_knob_key(knob->kind));
+    if (rule) bw_put(out, rule->rest);
 }

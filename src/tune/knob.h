@@ -7,19 +7,18 @@
 #include "core/scheme.h"
 #include "core/text.h"
 
-enum { BW_MAX_KNOBS = 2 * BW_MAX_SPOTS + 7 };
-
 typedef enum bw_knob_kind {
     BW_KNOB_WIDE, ///< a home's distance from the centre line; signed when the spot has no twin
     BW_KNOB_OUT,  ///< a home's distance up-field
-    BW_KNOB_PICKUP,
-    BW_KNOB_CUSHION,
-    BW_KNOB_SHIFT,
-    BW_KNOB_SOFT,
-    BW_KNOB_AREA,
-    BW_KNOB_PULL,
-    BW_KNOB_CREASE ///< how far out the crease is covered from
+// Numbers of the rule.
+#define RULE_TUNED(ID, ...) BW_KNOB_##ID,
+#include "core/rule_params.def"
+    BW_KNOB_KINDS
 } bw_knob_kind;
+
+enum { BW_KNOB_RULE = BW_KNOB_OUT + 1 }; ///< the first kind that is the rule's
+
+enum { BW_MAX_KNOBS = 2 * BW_MAX_SPOTS + BW_KNOB_KINDS - BW_KNOB_RULE };
 
 typedef struct bw_knob {
     bw_knob_kind kind;
@@ -33,16 +32,16 @@ typedef struct bw_knob {
 
 /// What the coach lets be changed.
 typedef struct bw_knob_limits {
-    double most;                        ///< metres a home may move each way; default 4 yd
-    bool keep_rule;                     ///< the rule stays as it is
-    bool keep_homes;                    ///< all homes stay
-    bool keep[BW_MAX_SPOTS];            ///< this spot's home stays (and his twin's)
-    bool keep_kind[BW_KNOB_CREASE + 1]; ///< this number of the rule stays
+    double most;                   ///< metres a home may move each way; default 4 yd
+    bool keep_rule;                ///< the rule stays as it is
+    bool keep_homes;               ///< all homes stay
+    bool keep[BW_MAX_SPOTS];       ///< this spot's home stays (and his twin's)
+    bool keep_kind[BW_KNOB_KINDS]; ///< this number of the rule stays
 } bw_knob_limits;
 
 bw_knob_limits bw_knob_limits_default(void);
 
-/// The kind in one word: "wide", "out", "pickup", "cushion", "shift", "soft", "area", "pull", "crease".
+/// The kind in one word: "wide", "out", or the key of a RULE_TUNED.
 const char *bw_knob_key(bw_knob_kind kind);
 
 /// Takes what a word names out of what may be turned: a spot of the stage by its id, "homes", "rule", or

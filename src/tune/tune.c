@@ -209,7 +209,7 @@ uint64_t bw_tuning_hash(const bw_tuning *def) {
         hash = bw_hash_double(hash, def->legs[s].vmax);
         hash = bw_hash_double(hash, def->legs[s].tau);
     }
-    for (int k = 0; k <= BW_KNOB_CREASE; k++)
+    for (int k = 0; k < BW_KNOB_KINDS; k++)
         hash = bw_hash_u64(hash, def->limits.keep_kind[k]);
     return hash;
 }

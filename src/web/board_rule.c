@@ -2,33 +2,11 @@
 #include "web/board_rule.h"
 
 #include "core/text.h"
-#include "scheme/knob.h"
+#include "scheme/rule_param.h"
 
 static const double length_step = 0.25; // shown units
 static const double share_step = 0.05;
 static const double places = 100; // of a turned knob: hundredths
-
-static const char *const names[BW_KNOBS] = {"Pickup", "Cushion", "Shift", "Soft", "Area", "Pull"};
-
-/// The numbers of the two places in a rule; the reader holds them to the field alone, a slider to what
-/// is ever of use, yards.
-static const struct {
-    const char *key, *name, *meaning;
-    double low, high;
-} spots[] = {
-    {"hold_at", "Hold, aside", "how far from the middle the low pair hold, ball behind", 0.5, 10},
-    {"hold_at", "Hold, out", "how far out from the goal line they hold", 0, 8},
-    {"crease_at", "Crease, out", "how far out from the goal line the crease is covered", 0, 12},
-};
-
-static double *spot_in(bw_rule *rule, int index) {
-    double *const in[] = {&rule->hold_at.x, &rule->hold_at.y, &rule->crease_at.y};
-    return in[index];
-}
-
-static double *value_of(bw_rule *rule, int index) {
-    return index < BW_KNOBS ? bw_knob_in(rule, index) : spot_in(rule, index - BW_KNOBS);
-}
 
 /// Whole steps inside the limits, which are yards.
 static void set_range(bw_board_knob *knob, double low, double high, double unit) {
@@ -38,26 +16,20 @@ static void set_range(bw_board_knob *knob, double low, double high, double unit)
 }
 
 bool bw_board_knob_at(const bw_board *board, int index, bw_board_knob *knob) {
-    if (index < 0 || index >= BW_KNOBS + BW_COUNT(spots)) return false;
-    const bool rule = index < BW_KNOBS, length = !rule || bw_knob_at(index)->length;
-    const double unit = length ? bw_board_unit(board) : 1;
+    if (index < 0 || index >= BW_RULE_PARAM_COUNT) return false;
+    const bw_rule_param_id id = (bw_rule_param_id)index;
+    const bw_rule_param *param = bw_rule_param_at(id);
+    const double unit = param->length ? bw_board_unit(board) : 1;
     bw_rule copy = board->scheme.stages[board->stage].rule;
-    *knob = (bw_board_knob){.step = length ? length_step : share_step,
-                            .value = bw_round_to(*value_of(&copy, index) / unit, places)};
-    if (!length) {
-        knob->low = bw_knob_at(index)->low;
-        knob->high = bw_knob_at(index)->high;
-    } else if (rule) {
-        set_range(knob, bw_knob_at(index)->low, bw_knob_at(index)->high, unit);
-    } else {
-        set_range(knob, spots[index - BW_KNOBS].low, spots[index - BW_KNOBS].high, unit);
-    }
-    bw_copy(knob->key, sizeof knob->key,
-            rule ? bw_knob_at(index)->key : spots[index - BW_KNOBS].key);
-    bw_copy(knob->name, sizeof knob->name, rule ? names[index] : spots[index - BW_KNOBS].name);
-    bw_copy(knob->unit, sizeof knob->unit, length ? bw_unit_short(board->scheme.units) : "");
-    bw_copy(knob->meaning, sizeof knob->meaning,
-            rule ? bw_knob_at(index)->meaning : spots[index - BW_KNOBS].meaning);
+    *knob = (bw_board_knob){.low = param->low,
+                            .high = param->high,
+                            .step = param->length ? length_step : share_step,
+                            .value = bw_round_to(*bw_rule_param_in(&copy, id) / unit, places)};
+    if (param->length) set_range(knob, param->low, param->high, unit);
+    bw_copy(knob->key, sizeof knob->key, param->key);
+    bw_copy(knob->name, sizeof knob->name, param->label);
+    bw_copy(knob->unit, sizeof knob->unit, param->length ? bw_unit_short(board->scheme.units) : "");
+    bw_copy(knob->meaning, sizeof knob->meaning, param->meaning);
     return true;
 }
 
@@ -71,7 +43,8 @@ void bw_board_turn(bw_board *board, int index, double value) {
     if (!bw_board_knob_at(board, index, &knob)) return;
     const double unit = *knob.unit ? bw_board_unit(board) : 1;
     const double held = bw_clamp(bw_round_to(value, places), knob.low, knob.high);
-    *value_of(&board->scheme.stages[board->stage].rule, index) = held * unit;
+    *bw_rule_param_in(&board->scheme.stages[board->stage].rule, (bw_rule_param_id)index) =
+        held * unit;
     renew(board);
 }
 

@@ -7,8 +7,11 @@
 #include "file/document.h"
 #include "harness.h"
 #include "scheme/keys.h"
+#include "scheme/rule_param.h"
+#include "scheme_text.h"
+#include <ctype.h>
 #include <jansson.h>
-#include <stdlib.h>
+#include <math.h>
 
 static json_t *schema;
 
@@ -54,6 +57,87 @@ static void fields_and_levels_are_the_cores(void) {
         CHECK(lists(choices("level"), bw_level_at(i)->id));
 }
 
+/// What a file in yards says when it leaves the number out.
+static double usual(const bw_rule_param *param, bw_rule_param_id id) {
+    bw_rule rule = bw_rule_default();
+    const double value = *bw_rule_param_in(&rule, id);
+    return param->length ? round(value / BW_METRES_PER_YARD * 1e4) / 1e4 : value;
+}
+
+/// The limits are the wider of yards and metres; the words and the usual value are the table's.
+static void the_rules_numbers_are_the_tables(void) {
+    const json_t *rule = json_object_get(json_object_get(schema, "$defs"), "rule");
+    const json_t *properties = json_object_get(rule, "properties");
+    for (int i = 0; i < BW_RULE_PARAM_COUNT; i++) {
+        const bw_rule_param_id id = (bw_rule_param_id)i;
+        const bw_rule_param *param = bw_rule_param_at(id);
+        if (!param->whole) continue;
+        const json_t *described = json_object_get(properties, param->key);
+        char words[200];
+        snprintf(words, sizeof words, "%c%s", toupper(param->meaning[0]), param->meaning + 1);
+        if (param->length) {
+            snprintf(words + strlen(words), sizeof words - strlen(words),
+                     ": %g to %g yd, usually %g.", param->low, param->high, usual(param, id));
+            const json_t *low = json_object_get(described, "minimum");
+            CHECK_NEAR(json_number_value(low), param->low * BW_METRES_PER_YARD, 1e-9);
+            CHECK_NEAR(json_number_value(json_object_get(described, "maximum")), param->high, 0);
+        } else {
+            strcat(words, ".");
+            const json_t *share = json_object_get(described, "$ref");
+            CHECK_TEXT(json_string_value(share), "#/$defs/share");
+            CHECK(param->low == 0 && param->high == 1);
+            const json_t *standard = json_object_get(described, "default");
+            CHECK_NEAR(json_number_value(standard), usual(param, id), 0);
+        }
+        CHECK_TEXT(json_string_value(json_object_get(described, "description")), words);
+    }
+}
+
+/// docs/scheme.md has a line for each: | `key` | meaning | low, high | usual |
+static void the_manual_tells_the_same_of_them(void) {
+    size_t length = 0;
+    char *manual = text_of_file("docs/scheme.md", &length);
+    for (int i = 0; i < BW_RULE_PARAM_COUNT; i++) {
+        const bw_rule_param_id id = (bw_rule_param_id)i;
+        const bw_rule_param *param = bw_rule_param_at(id);
+        const char *unit = param->length ? " yd" : "";
+        char line[300];
+        snprintf(line, sizeof line, "\n| `%s` | %s | %g, %g%s | %g%s |\n", param->key,
+                 param->meaning, param->low, param->high, unit, usual(param, id), unit);
+        if (param->whole && !strstr(manual, line)) fprintf(stderr, "docs/scheme.md lacks%s", line);
+        CHECK(!param->whole || strstr(manual, line));
+    }
+    free(manual);
+}
+
+/// "[3, 1.5] yd", in both.
+static void its_places_are_the_tables(void) {
+    const double yd = BW_METRES_PER_YARD;
+    const json_t *rule = json_object_get(json_object_get(schema, "$defs"), "rule");
+    const json_t *properties = json_object_get(rule, "properties");
+    const bw_rule usual = bw_rule_default();
+    const struct {
+        const char *key;
+        bw_vec at;
+    } places[] = {{"hold_at", usual.hold_at}, {"crease_at", usual.crease_at}};
+    size_t length = 0;
+    char *manual = text_of_file("docs/scheme.md", &length);
+    for (int i = 0; i < BW_COUNT(places); i++) {
+        char words[40], row[20];
+        snprintf(words, sizeof words, "[%g, %g] yd", places[i].at.x / yd, places[i].at.y / yd);
+        const json_t *described = json_object_get(properties, places[i].key);
+        CHECK(strstr(json_string_value(json_object_get(described, "description")), words));
+        snprintf(row, sizeof row, "\n| `%s` |", places[i].key);
+        char *line = strstr(manual, row);
+        CHECK(line != NULL);
+        if (!line) continue;
+        line[1 + strcspn(line + 1, "\n")] = '\0';
+        CHECK(strstr(line, words));
+        line[strlen(line)] = '\n';
+    }
+    free(manual);
+}
+
 /// Cuts a line at its next tab or end and moves on.
 static char *next_field(char **line) {
     char *field = *line;
@@ -94,6 +178,9 @@ int main(int argc, char **argv) {
     CHECK(schema != NULL);
     RUN(the_keys_are_the_readers);
     RUN(fields_and_levels_are_the_cores);
+    RUN(the_rules_numbers_are_the_tables);
+    RUN(the_manual_tells_the_same_of_them);
+    RUN(its_places_are_the_tables);
     RUN(what_it_refuses_the_reader_refuses);
     json_decref(schema);
     return test_report(argc, argv);

@@ -5,7 +5,7 @@
 #include "draw/metrics.h"
 #include "harness.h"
 #include "scheme/fresh.h"
-#include "scheme/knob.h"
+#include "scheme/rule_param.h"
 #include "web/board_rule.h"
 
 static bw_board board, other;
@@ -27,11 +27,12 @@ static void knobs_stay_within_the_readers_limits(void) {
         begin(1, (bw_units)units);
         const double unit = bw_board_unit(&board);
         bw_board_knob knob;
-        for (int i = 0; i < BW_KNOBS; i++) {
+        for (int i = 0; i < BW_RULE_PARAM_COUNT; i++) {
             CHECK(bw_board_knob_at(&board, i, &knob));
-            const double per = bw_knob_at(i)->length ? unit / BW_METRES_PER_YARD : 1;
-            CHECK(knob.low * per >= bw_knob_at(i)->low - 1e-4);
-            CHECK(knob.high * per <= bw_knob_at(i)->high + 1e-4);
+            const double per =
+                bw_rule_param_at((bw_rule_param_id)i)->length ? unit / BW_METRES_PER_YARD : 1;
+            CHECK(knob.low * per >= bw_rule_param_at((bw_rule_param_id)i)->low - 1e-4);
+            CHECK(knob.high * per <= bw_rule_param_at((bw_rule_param_id)i)->high + 1e-4);
             CHECK(knob.low < knob.value && knob.value < knob.high);
             for (int end = 0; end < 2; end++) {
                 bw_board_turn(&board, i, end ? 1e9 : -1e9);
@@ -39,7 +40,8 @@ static void knobs_stay_within_the_readers_limits(void) {
                 CHECK_NEAR(knob.value, end ? knob.high : knob.low, 1e-9);
             }
         }
-        CHECK(!bw_board_knob_at(&board, 9, &knob) && !bw_board_knob_at(&board, -1, &knob));
+        CHECK(!bw_board_knob_at(&board, BW_RULE_PARAM_COUNT, &knob) &&
+              !bw_board_knob_at(&board, -1, &knob));
     }
 }
 
