@@ -22,20 +22,32 @@ set(BW_LONG_TESTS serve/test_suggest serve/test_save cli/test_teach.sh cli/test_
 set(BW_MODEL_TESTS core/test_trade web/test_tester tune/test_tune outside/test_covering_published
                    cli/test_test_verb.sh cli/test_tune.sh cli/test_review.sh)
 
+# Those that run threads of ours, one for each place that starts some (films, the battery, the judge, the
+# server and its jobs, sets of fonts): `threaded-tests`, with the label "threads", which is what the
+# thread-sanitised build runs.
+set(BW_THREADED_TESTS paint/test_fonts report/test_films report/test_battery tune/test_judge
+                      serve/test_door serve/test_join serve/test_share serve/test_save
+                      serve/test_team_desk serve/test_waiting)
+
 function(bw_test_environment test)
   set(environment "BW_ROOT=${CMAKE_SOURCE_DIR}" "BREAKWATER=${CMAKE_BINARY_DIR}/breakwater"
-      "LSAN_OPTIONS=suppressions=${CMAKE_SOURCE_DIR}/tests/leaks.supp:print_suppressions=0")
+      "LSAN_OPTIONS=suppressions=${CMAKE_SOURCE_DIR}/tests/leaks.supp:print_suppressions=0"
+      "TSAN_OPTIONS=suppressions=${CMAKE_SOURCE_DIR}/tests/races.supp")
   get_filename_component(room ${test} DIRECTORY)
   if(test IN_LIST BW_LONG_TESTS)
     list(APPEND room long)
   elseif(test IN_LIST BW_MODEL_TESTS)
     list(APPEND room long model)
   endif()
+  if(test IN_LIST BW_THREADED_TESTS)
+    list(APPEND room threads)
+  endif()
   set_tests_properties(${test} PROPERTIES ENVIRONMENT "${environment}" LABELS "${room}"
                        WORKING_DIRECTORY ${CMAKE_SOURCE_DIR} TIMEOUT 600)
 endfunction()
 
 add_custom_target(pure-tests)
+add_custom_target(threaded-tests)
 foreach(room IN LISTS BW_TEST_ROOMS)
   file(GLOB programs CONFIGURE_DEPENDS ${CMAKE_SOURCE_DIR}/tests/${room}/test_*.c)
   foreach(source IN LISTS programs)
@@ -53,6 +65,9 @@ foreach(room IN LISTS BW_TEST_ROOMS)
     bw_threads(${target})
     if(room MATCHES "^(core|web)$")
       add_dependencies(pure-tests ${target})
+    endif()
+    if(${room}/${name} IN_LIST BW_THREADED_TESTS)
+      add_dependencies(threaded-tests ${target})
     endif()
     if(room STREQUAL "outside")
       bw_packages(${target} gsl)

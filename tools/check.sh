@@ -23,6 +23,7 @@ debug() { build_and_test debug gcc; }
 release() { build_and_test release gcc; }
 asan() { build_and_test asan clang-14; }
 msan() { build_and_test msan clang-14; }
+tsan() { build_and_test tsan clang-14; }
 
 # The same scene in every build and in WebAssembly: one answer, to the last bit. What the answer is,
 # the test web/test_golden says in each of them.
@@ -64,7 +65,7 @@ format() { tools/list-sources | xargs "$(tools/find-tool clang-format)" --dry-ru
 tidy() { tools/tidy build/asan; }
 text() { tools/check-text; }
 
-phases="text format types headers debug release asan msan golden board symbols tidy"
+phases="text format types headers debug release asan msan tsan golden board symbols tidy"
 
 # Adds the counts of CTest or of Node, which stand in the log of a phase that ran tests.
 count_tests() {

@@ -4,9 +4,9 @@
 #include "core/level.h"
 #include "core/shot.h"
 
-/// One surface at a time: the program draws one scheme and exits.
-static double chance[BW_GRID_SIDE * BW_GRID_SIDE];
-static bw_shot_table table;
+/// One surface at a time in each thread: what draws a scheme draws it to its end.
+static _Thread_local double chance[BW_GRID_SIDE * BW_GRID_SIDE];
+static _Thread_local bw_shot_table table;
 
 bw_danger bw_sample_danger(const bw_scheme *scheme, bw_window window) {
     bw_shot_build(bw_level_at(scheme->level), bw_field_at(scheme->field), &table);

@@ -7,7 +7,7 @@
 #include "draw/danger.h"
 #include "draw/view.h"
 
-/// Chances over a window of the field. The surface stays valid until the next call.
+/// Chances over a window of the field. The surface stays valid until the thread's next call.
 bw_danger bw_sample_danger(const bw_scheme *scheme, bw_window window);
 
 #endif

@@ -104,7 +104,7 @@ static void every_late_man_has_his_seconds(void) {
 }
 
 int main(int argc, char **argv) {
-    RUN(film);
+    film();
     RUN(at_a_frame_it_is_the_frame);
     RUN(between_two_it_is_between_them);
     RUN(seconds_follow_from_the_way);

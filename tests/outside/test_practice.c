@@ -310,7 +310,7 @@ static void nobody_off_the_ball_leaves_the_hole_far(void) {
 }
 
 int main(int argc, char **argv) {
-    RUN(load);
+    load();
     RUN(homes_of_four_and_five);
     RUN(the_triangle_of_three);
     RUN(one_on_the_ball_one_at_the_crease);

@@ -277,7 +277,7 @@ int main(int argc, char **argv) {
         static const char *const made[] = {"one.pdf", "two.pdf",  "dated.pdf",
                                            "old.png", "page.svg", "odd.svg"};
         for (size_t i = 0; i < sizeof made / sizeof made[0]; i++) {
-            CHECK_INT(unlink(in_folder(made[i])), 0);
+            CHECK(unlink(in_folder(made[i])) == 0 || !test_all(argc, argv));
         }
         CHECK_INT(rmdir(folder), 0); // and nothing else was left
     }

@@ -151,11 +151,7 @@ static void run_at_a_desk(void (*test)(void)) {
     desk_close(&d);
 }
 
-#define RUN_AT_A_DESK(test)                                                                        \
-    do {                                                                                           \
-        test_name = #test;                                                                         \
-        run_at_a_desk(test);                                                                       \
-    } while (0)
+#define RUN_AT_A_DESK(test) RUN_AS(#test, run_at_a_desk(test))
 
 int main(int argc, char **argv) {
     RUN_AT_A_DESK(a_team_opens_the_page_at_once);

@@ -218,11 +218,7 @@ static void run_with_a_file(void (*test)(void)) {
     remove(path);
 }
 
-#define RUN_WITH_A_FILE(test)                                                                      \
-    do {                                                                                           \
-        test_name = #test;                                                                         \
-        run_with_a_file(test);                                                                     \
-    } while (0)
+#define RUN_WITH_A_FILE(test) RUN_AS(#test, run_with_a_file(test))
 
 static void without_a_file_there_is_nothing_to_save(void) {
     CHECK(desk_open(&d, NULL, false));

@@ -81,11 +81,7 @@ static bool read_demo(void) {
     return good;
 }
 
-#define RUN_AT_A_DESK(test)                                                                        \
-    do {                                                                                           \
-        test_name = #test;                                                                         \
-        run_at_a_desk(test);                                                                       \
-    } while (0)
+#define RUN_AT_A_DESK(test) RUN_AS(#test, run_at_a_desk(test))
 
 int main(int argc, char **argv) {
     test_name = "main";
