@@ -26,8 +26,7 @@ set(BW_MODEL_TESTS core/test_trade web/test_tester tune/test_tune outside/test_c
 # server and its jobs, sets of fonts): `threaded-tests`, with the label "threads", which is what the
 # thread-sanitised build runs.
 set(BW_THREADED_TESTS paint/test_fonts report/test_films report/test_battery tune/test_judge
-                      serve/test_door serve/test_join serve/test_share serve/test_save
-                      serve/test_team_desk serve/test_waiting)
+                      serve/test_door serve/test_share serve/test_team_desk serve/test_waiting)
 
 function(bw_test_environment test)
   set(environment "BW_ROOT=${CMAKE_SOURCE_DIR}" "BREAKWATER=${CMAKE_BINARY_DIR}/breakwater"
