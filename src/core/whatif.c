@@ -6,9 +6,8 @@
 #include "core/choice.h"
 #include "core/late.h"
 
-/// Seconds looked at after the catch; roll-outs each way; and how many rotations are looked into.
-#define AFTER 3
-enum { ROLLOUTS = 24, LOOKED_INTO = 12 };
+/// Rotations looked into.
+enum { LOOKED_INTO = 12 };
 
 typedef struct whatif_work {
     const bw_break *b;
@@ -117,15 +116,15 @@ bw_status bw_whatif_begin(const bw_break *b, const bw_forecast *forecast, void *
     return BW_OK;
 }
 
-/// What follows within AFTER seconds of the catch.
+/// What follows within BW_WHATIF_SECONDS of the catch.
 static bw_status look_ahead(whatif_work *w, double *worth, double *error) {
     bw_typical_def def = bw_typical_default();
-    def.rollouts = ROLLOUTS;
-    def.seconds = AFTER;
+    def.rollouts = BW_WHATIF_ROLLOUTS;
+    def.seconds = BW_WHATIF_SECONDS;
     const bw_status status =
         bw_typical_from(w->b, &w->caught, &def, w->scratch, w->room, &w->forecast_after);
-    *worth = w->forecast_after.worth[AFTER];
-    *error = w->forecast_after.error[AFTER];
+    *worth = w->forecast_after.worth[BW_WHATIF_SECONDS];
+    *error = w->forecast_after.error[BW_WHATIF_SECONDS];
     return status;
 }
 

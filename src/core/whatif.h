@@ -6,7 +6,12 @@
 
 #include "core/typical.h"
 
-enum { BW_MAX_LATE_MEN_SHOWN = BW_MAX_SPOTS, BW_WEAK_MAX = 16 };
+enum {
+    BW_MAX_LATE_MEN_SHOWN = BW_MAX_SPOTS,
+    BW_WEAK_MAX = 16,
+    BW_WHATIF_SECONDS = 3,  ///< looked at after the catch
+    BW_WHATIF_ROLLOUTS = 24 ///< breaks simulated each way
+};
 
 /// A man not where he belongs when the ball arrives.
 typedef struct bw_behind {

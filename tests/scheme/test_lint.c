@@ -1,7 +1,9 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 /// The lint: silent on common practice, and each planted fault found in its place.
+#include "core/ball.h"
 #include "core/field.h"
 #include "core/level.h"
+#include "core/motion.h"
 #include "core/text.h"
 #include "harness.h"
 #include "scheme/fresh.h"
@@ -158,6 +160,34 @@ static void nobody_near_the_crease(void) {
         pin(scheme, g, "top", s, x[s], y[s]);
     lint(scheme);
     CHECK(with("Nobody has the crease with the ball at top") != NULL);
+}
+
+/// The nearest man so far to the side of the crease's front, m, and the others farther off; whether
+/// that is found too far.
+static bool too_far_from_the_crease(double metres) {
+    bw_scheme *scheme = fresh();
+    int g = box(scheme);
+    pin(scheme, g, "top", 0, -metres / yd, 4);
+    pin(scheme, g, "top", 1, metres / yd, 4);
+    pin(scheme, g, "top", 2, -14, 16);
+    pin(scheme, g, "top", 3, 14, 16);
+    lint(scheme);
+    return with("Nobody has the crease with the ball at top") != NULL;
+}
+
+static void a_man_has_the_crease_when_his_stick_gets_there(void) {
+    const bw_level *level = bw_level_at(HIGH_SCHOOL);
+    const bw_scheme *scheme = fresh();
+    const bw_vec ball = scheme->landmarks[bw_scheme_landmark(scheme, "top")].at;
+    const double flight =
+        bw_ball_time(level->pass_speed, BW_BALL_DRAG, bw_distance(ball, bw_v(0, 4 * yd)));
+    const double time = level->release + flight + level->shoot - bw_reaction(level, 6.0 / 4);
+    const double legs = bw_reach(level->defender, time), stick = level->stick_reach;
+    CHECK(legs > 1 && stick > 0.5);
+    CHECK(!too_far_from_the_crease(legs));
+    CHECK(!too_far_from_the_crease(legs + 0.5 * stick));
+    CHECK(!too_far_from_the_crease(legs + 0.99 * stick));
+    CHECK(too_far_from_the_crease(legs + stick + 0.15)); // a tenth more is told as equal
 }
 
 static void nobody_on_the_ball(void) {
@@ -442,6 +472,7 @@ int main(int argc, char **argv) {
     RUN(a_step_over_the_crease_is_no_fault);
     RUN(nobody_given_the_crease);
     RUN(nobody_near_the_crease);
+    RUN(a_man_has_the_crease_when_his_stick_gets_there);
     RUN(nobody_on_the_ball);
     RUN(nobody_on_a_low_ball);
     RUN(two_men_on_one_job);
