@@ -67,9 +67,23 @@ static void passes_are_counted(void) {
     CHECK_INT(f.goal_s.cases, 0);
 }
 
+static void the_time_to_a_goal_is_learnt_from_goals_alone(void) {
+    const bw_level *level = bw_level_find("high-school");
+    bw_entry log[30];
+    for (int i = 0; i < 30; i++)
+        log[i] = entry(i < 20 ? BW_OUTCOME_SAVE : BW_OUTCOME_GOAL, -1, i < 20 ? 2 : 7);
+    log[29].seconds = -1; // not noted: left out
+    bw_feedback f;
+    bw_feedback_of(log, 30, level, own, danger, NULL, &f);
+    CHECK_INT(f.goal_s.cases, 9);
+    CHECK_NEAR(f.goal_s.seen, 7, 1e-12);
+    CHECK(f.goal_s.after > own.goal_s && f.level.release > level->release);
+}
+
 int main(int argc, char **argv) {
     RUN(nothing_seen_nothing_moved);
     RUN(between_the_level_and_what_was_seen);
     RUN(passes_are_counted);
+    RUN(the_time_to_a_goal_is_learnt_from_goals_alone);
     return test_report(argc, argv);
 }

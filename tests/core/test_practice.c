@@ -148,6 +148,21 @@ static void more_time_is_no_loss(void) {
     CHECK(before >= 3);
 }
 
+static void a_second_goal_needs_two_more_who_move_the_ball(void) {
+    def = (bw_practice_def){.minutes = 30, .lap_s = {280, 160, 85}};
+    for (def.players = 4; def.players <= BW_PRACTICE_PLAYERS; def.players++) {
+        for (def.spots = 3; def.spots <= BW_MAX_SPOTS; def.spots++) {
+            const int units = def.players / (def.spots + 2);
+            for (def.goals = 1; def.goals <= BW_PRACTICE_GOALS; def.goals++) {
+                CHECK_INT(bw_practice_plan(&def, &plan), BW_OK);
+                CHECK_INT(plan.goals, units < 1 ? 1 : units < def.goals ? units : def.goals);
+                for (int r = 0; r < plan.round_count && plan.goals > 1; r++)
+                    CHECK(plan.rounds[r].feeder_count >= 2);
+            }
+        }
+    }
+}
+
 static void numbers_out_of_range(void) {
     const bw_practice_def good = {
         .players = 12, .spots = 4, .goals = 1, .minutes = 20, .lap_s = {280, 160, 85}};
@@ -173,6 +188,7 @@ int main(int argc, char **argv) {
     RUN(every_number_of_players);
     RUN(random_laps);
     RUN(more_time_is_no_loss);
+    RUN(a_second_goal_needs_two_more_who_move_the_ball);
     RUN(numbers_out_of_range);
     return test_report(argc, argv);
 }

@@ -242,6 +242,36 @@ static void shading_is_bounded_and_toward_the_man(void) {
     CHECK(moved > 300);
 }
 
+/// A man who shades all the way stands between the attacker and the goal, on the ball's side.
+static void who_shades_stands_goal_side_and_ball_side(void) {
+    bw_scheme scheme = fresh();
+    bw_plan plan;
+    bw_plan_build(&scheme, bw_scheme_stage(&scheme, 4), &plan);
+    plan.rule.pull = 1;
+    plan.rule.area = 8;
+    unsigned long long random = 29;
+    int seen = 0;
+    for (int k = 0; k < 500; k++) {
+        const bw_vec ball = random_place(&random, -14, 14, 4, 16);
+        const bw_vec man = random_place(&random, -7, 7, 3, 11);
+        if (bw_distance(ball, man) < 2) continue;
+        bw_station alone[BW_MAX_SPOTS], shaded[BW_MAX_SPOTS];
+        bw_where(&plan, ball, NULL, 0, alone);
+        bw_where(&plan, ball, &man, 1, shaded);
+        for (int s = 0; s < plan.spots; s++) {
+            const bw_vec at = shaded[s].at;
+            // Not all the way, where that is farther than his area.
+            if (shaded[s].man != 0 || bw_distance(alone[s].at, at) > 7.9) continue;
+            seen++;
+            CHECK(bw_length(at) < bw_length(man) - 0.4);
+            const double side = bw_cross(man, bw_sub(at, man)),
+                         of_ball = bw_cross(man, bw_sub(ball, man));
+            CHECK(side * of_ball >= 0);
+        }
+    }
+    CHECK(seen > 100);
+}
+
 static void match_up_gives_every_man_one_attacker(void) {
     bw_scheme scheme = fresh();
     int g = bw_scheme_stage(&scheme, 6);
@@ -361,6 +391,7 @@ int main(int argc, char **argv) {
     RUN(places_are_continuous_between_changes_of_duty);
     RUN(order_of_spots_does_not_matter);
     RUN(shading_is_bounded_and_toward_the_man);
+    RUN(who_shades_stands_goal_side_and_ball_side);
     RUN(match_up_gives_every_man_one_attacker);
     RUN(odd_low_pairs_mirror_exactly);
     RUN(match_up_out_of_men_keeps_the_ball);

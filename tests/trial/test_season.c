@@ -177,6 +177,26 @@ static void a_difference_says_when_it_is_chance(void) {
     CHECK(strstr(line, "at least ten") != NULL && strstr(line, "in 100") == NULL);
 }
 
+static void a_man_beaten_for_a_goal_is_told_from_one_beaten_for_a_shot(void) {
+    static const bw_outcome outcomes[] = {BW_OUTCOME_GOAL, BW_OUTCOME_SAVE, BW_OUTCOME_FORCED,
+                                          BW_OUTCOME_GOAL};
+    bw_entry entries[BW_COUNT(outcomes) + 1];
+    static bw_season s;
+    for (int i = 0; i <= BW_COUNT(outcomes); i++) {
+        entries[i] = bw_entry_default();
+        entries[i].outcome = i ? outcomes[i - 1] : BW_OUTCOME_GOAL;
+        entries[i].out_count = 1;
+        bw_copy(entries[i].out[0], sizeof entries[i].out[0], i ? "TL" : "12");
+    }
+    const bw_season_log log = log_of(entries, BW_COUNT(outcomes) + 1, NULL);
+    bw_season_count(&log, &s);
+    CHECK_INT(s.named_count, 2);
+    CHECK_TEXT(s.named[0].who, "TL"); // who was out most often comes first
+    CHECK_INT(s.named[0].times, 4);
+    CHECK_INT(s.named[0].goals, 2);
+    CHECK_INT(s.named[1].goals, 1);
+}
+
 /// More games, revisions and men than there is room for: the newest stay, nothing runs over.
 static void too_many_of_everything(void) {
     enum { GAMES = BW_SEASON_GAMES + 15, BREAKS = GAMES * 2 };
@@ -213,6 +233,7 @@ int main(int argc, char **argv) {
     RUN(order_does_not_matter);
     RUN(forecasts_stand_beside);
     RUN(shots_by_distance);
+    RUN(a_man_beaten_for_a_goal_is_told_from_one_beaten_for_a_shot);
     RUN(no_rate_without_its_count);
     RUN(a_difference_says_when_it_is_chance);
     RUN(too_many_of_everything);
