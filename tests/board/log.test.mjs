@@ -83,7 +83,9 @@ function listen(page, errors) {
     if (!what || !text) return;
     const body = JSON.parse(text);
     if (body.entries) body.entries.forEach((one) => keep('break', one));
-    else keep({ entries: 'break', games: 'game', players: 'player', splits: 'sprint' }[what], body);
+    else if (what !== 'places' && what !== 'forget') { // who is meant is no thing that is kept
+      keep({ entries: 'break', games: 'game', players: 'player', splits: 'sprint' }[what], body);
+    }
   });
   page.on('response', async (answer) => {
     const { pathname } = new URL(answer.url());
