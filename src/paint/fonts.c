@@ -7,6 +7,11 @@
 /// regular words in bold letters. And two maps with the same name would share cairo's list of a file's
 /// faces, which cairo 1.16 walks without a lock. So every set has names of its own, and none is ever
 /// given up: a closed set waits, whole, for the next who opens one.
+///
+/// Nor may cairo open the faces: all its threads share one FreeType library, which FreeType forbids
+/// without a lock, and from the tenth open face on it closes one that another thread is about to use.
+/// So every set opens its two faces with a library of its own and hands them to cairo, which then
+/// neither opens nor closes any.
 #define _GNU_SOURCE
 #include "paint/fonts_pango.h"
 
@@ -31,8 +36,8 @@ const unsigned char *bw_font_file(int bold, size_t *size) {
     return start;
 }
 
-/// Adds one face to the configuration. Returns its descriptor, -1 on failure.
-static int add_face(FcConfig *config, int bold) {
+/// Adds one face to the configuration as a file. Returns its descriptor, -1 on failure.
+static int add_file(FcConfig *config, int bold) {
     size_t size;
     const unsigned char *bytes = bw_font_file(bold, &size);
     const int file = memfd_create("B612", MFD_CLOEXEC);
@@ -52,6 +57,24 @@ static int add_face(FcConfig *config, int bold) {
         return -1;
     }
     return file;
+}
+
+/// Opens the face of every file in the configuration and puts it beside the file's name, where cairo
+/// looks for one before it opens the file. FreeType reads from the program's own bytes.
+static int open_faces(bw_fonts *fonts, FcConfig *config) {
+    FcFontSet *set = FcConfigGetFonts(config, FcSetApplication);
+    if (!set || set->nfont != 2 || FT_Init_FreeType(&fonts->library) != 0) return 0;
+    for (int i = 0; i < 2; i++) {
+        int weight = 0;
+        size_t size;
+        FcPatternGetInteger(set->fonts[i], FC_WEIGHT, 0, &weight);
+        const unsigned char *bytes = bw_font_file(weight > FC_WEIGHT_MEDIUM, &size);
+        FT_Face face;
+        if (FT_New_Memory_Face(fonts->library, bytes, (FT_Long)size, 0, &face) != 0) return 0;
+        const FcValue opened = {.type = FcTypeFTFace, .u.f = face};
+        if (!FcPatternAdd(set->fonts[i], FC_FT_FACE, opened, FcTrue)) return 0;
+    }
+    return 1;
 }
 
 /// True when the map really has the family, both weights; pango would quietly take something else.
@@ -86,6 +109,7 @@ static void discard(bw_fonts *fonts) {
         pango_font_description_free(fonts->faces[bold]);
         if (fonts->files[bold] >= 0) close(fonts->files[bold]);
     }
+    if (fonts->library) FT_Done_FreeType(fonts->library);
     free(fonts);
 }
 
@@ -98,13 +122,14 @@ static bw_fonts *make(bw_text *why) {
         return NULL;
     }
     for (int bold = 0; bold < 2; bold++) {
-        fonts->files[bold] = add_face(config, bold);
+        fonts->files[bold] = add_file(config, bold);
         fonts->faces[bold] = pango_font_description_from_string(bold ? "B612 Bold" : "B612");
     }
+    const int opened = fonts->files[0] >= 0 && fonts->files[1] >= 0 && open_faces(fonts, config);
     fonts->map = pango_cairo_font_map_new_for_font_type(CAIRO_FONT_TYPE_FT);
     pango_fc_font_map_set_config(PANGO_FC_FONT_MAP(fonts->map), config);
     FcConfigDestroy(config);
-    if (fonts->files[0] >= 0 && fonts->files[1] >= 0 && has_family(fonts->map)) return fonts;
+    if (opened && has_family(fonts->map)) return fonts;
     bw_put(why, "The bundled font B612 cannot be opened; fontconfig and pango have to be there and "
                 "/proc has to be mounted.");
     discard(fonts);

@@ -4,10 +4,13 @@
 #define BW_PAINT_FONTS_PANGO_H
 
 #include "paint/fonts.h"
+#include <ft2build.h>
+#include FT_FREETYPE_H
 #include <pango/pangocairo.h>
 
 struct bw_fonts {
-    int files[2]; ///< descriptors of the in-memory font files, open to the end of the program
+    int files[2];       ///< descriptors of the in-memory font files, open to the end of the program
+    FT_Library library; ///< of this set alone; has the faces open
     PangoFontMap *map;
     PangoFontDescription *faces[2]; ///< regular, bold
     bw_fonts *next;                 ///< among those nobody has
