@@ -78,7 +78,7 @@ test('every broken document is refused as the native program refuses it, and wha
     // Of a text that is not JSON each parser says what it can; but these two a browser's lets through.
     const same = ({ name, by }) => by !== 'text' || /^1[78]-duplicate-key/.test(name);
     for (const one of broken) {
-      const read = textOf(await readFile(one.file));
+      const read = textOf(core, await readFile(one.file));
       const refused = 'refused' in read ? read.refused : take(core, read.text, false);
       assert.ok(refused && refused.length > 10, one.name);
       assert.equal(saved(), before, one.name);
