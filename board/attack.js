@@ -1,12 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The attackers: from a set, one by one, and kept as a set of the scheme's own.
+import { enumeration } from './abi.js';
 import { Kind, List } from './core.js';
 import { find, offer, write } from './dom.js';
 
 /** @typedef {import('./board.js').Board} Board */
 /** @typedef {import('./core.js').View} View */
 
-const own = -2; // the coach's own places: BW_SET_OWN in web/board.h
+/** Where the attackers come from, beside the index of a set: BW_SET_ in web/board.h. */
+const From = enumeration('set', 'none', 'own');
 
 export class Attack {
   /** @param {Board} board */
@@ -33,7 +35,7 @@ export class Attack {
     });
     this.men.addEventListener('change', () => {
       this.wanted = Math.min(6, Math.max(1, Math.round(this.men.valueAsNumber) || this.wanted));
-      if (board.view.set === own) this.#count(this.wanted);
+      if (board.view.set === From.own) this.#count(this.wanted);
       else call.attack(board.view.set, this.wanted);
       board.done();
     });
@@ -87,7 +89,7 @@ export class Attack {
     const names = this.board.core.names(List.sets);
     offer(this.set, ['none', ...names, 'as I put them']);
     [...this.set.options].forEach((option, i) => {
-      option.value = String(i > names.length ? own : i - 1);
+      option.value = String(i > names.length ? From.own : i === 0 ? From.none : i - 1);
     });
     this.show(this.board.view);
   }
@@ -97,7 +99,7 @@ export class Attack {
     const set = String(view.set);
     if (this.set.value !== set) this.set.value = set;
     const placed = this.set.options[this.set.options.length - 1];
-    placed.hidden = placed.disabled = view.set !== own;
+    placed.hidden = placed.disabled = view.set !== From.own;
     if (view.attackers > 0 && document.activeElement !== this.men) this.men.value = String(view.attackers);
     this.add.disabled = view.can_add === 0;
     this.remove.disabled = view.attackers === 0;

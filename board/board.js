@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The board: one frame loop, one document with its history, and the words that are spoken.
-import { List } from './core.js';
+import { List, Mode } from './core.js';
 import { Field } from './field.js';
 import { Full } from './full.js';
 import { History } from './history.js';
@@ -128,7 +128,7 @@ export class Board {
     this.refresh();
     this.written = 0; // what was done is told at once
     this.late = this.view.last;
-    if (this.view.mode !== 0) this.commit();
+    if (this.view.mode !== Mode.play) this.commit();
     if (this.calm.matches) {
       clearTimeout(this.timers.cut);
       this.timers.cut = setTimeout(() => {

@@ -1,33 +1,40 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The core in WebAssembly, and how its memory is read: C tells its layout, nothing is typed twice.
+import { Memory, enumeration } from './abi.js';
+
+/** The blocks that are read, as examples: src/web/layout.c has them all. */
+const token = {
+  kind: 0, index: 0, pinned: 0, twin: 0, away: 0, moved: 0, px: 0, py: 0, at_x: 0, at_y: 0, reach: 0,
+  x: 0, y: 0, late: 0, code: '', name: '', duty: '', place: '', call: '', label: '',
+};
+const view = {
+  token_count: 0, finding_count: 0, stage: 0, landmark: 0, running: 0, mirrored: 0, mode: 0, danger: 0,
+  attackers: 0, metres: 0, set: 0, own_set: 0, lines: 0, ground: 0, can_add: 0, can_keep: 0, ghosts: 0,
+  moved: 0, zoom: 0, width: 0, height: 0, title: '', caption: '', last: '', token: [token],
+};
+const finding = { severity: 0, pointer: '', message: '', remedy: '' };
+const knob = { low: 0, high: 0, step: 0, value: 0, key: '', name: '', unit: '', meaning: '' };
+const refusal = { status: 0, pointer: '', message: '' };
 
 /**
- * @typedef {Record<string, [offset: number, kind: string, count: number]>} Fields
- * @typedef {Record<string, {size: number, fields: Fields}>} Layout
- * @typedef {{kind: number, index: number, pinned: number, twin: number, away: number, moved: number, px: number, py: number, at_x: number, at_y: number,
- *   reach: number, x: number,
- *   y: number, late: number, code: string, name: string, duty: string, place: string,
- *   call: string, label: string}} Token
- * @typedef {{token_count: number, finding_count: number, stage: number, landmark: number,
- *   running: number, mirrored: number, mode: number, danger: number, attackers: number,
- *   metres: number, set: number, own_set: number, lines: number, ground: number, can_add: number, can_keep: number, ghosts: number, moved: number, zoom: number, width: number, height: number, title: string, caption: string,
- *   last: string, token: Token[]}} View
- * @typedef {{severity: number, pointer: string, message: string, remedy: string}} Finding
- * @typedef {{low: number, high: number, step: number, value: number, key: string, name: string,
- *   unit: string, meaning: string}} Knob
- * @typedef {{status: number, pointer: string, message: string}} Refusal
+ * @typedef {typeof token} Token
+ * @typedef {typeof view} View
+ * @typedef {typeof finding} Finding
+ * @typedef {typeof knob} Knob
+ * @typedef {typeof refusal} Refusal
  */
 
-/** Lists of web/page.h. */
-export const List = { stages: 0, landmarks: 1, sets: 2, roles: 3, shapes: 4, scheme: 5 };
+/** Lists of web/page.h, and what the scheme's has. */
+export const List = enumeration('list', 'stages', 'landmarks', 'sets', 'roles', 'shapes', 'scheme');
+export const About = enumeration('about', 'id', 'name', 'team');
 
 /** What a token is: web/board.h. */
-export const Kind = { ball: 0, defender: 1, attacker: 2, keeper: 3 };
+export const Kind = enumeration('kind', 'ball', 'defender', 'attacker', 'keeper');
 
 /** Parts of a chart: web/board.h. */
-export const Part = { ground: 1, marks: 2 };
+export const Part = enumeration('part', 'ground', 'marks');
 
-export const Mode = { play: 0, homes: 1, pins: 2 };
+export const Mode = enumeration('mode', 'play', 'homes', 'pins');
 
 export class Core {
   /** @param {WebAssembly.Instance} instance */
@@ -41,53 +48,31 @@ export class Core {
         this.call[name.slice(8)] = /** @type {(...args: number[]) => number} */ (value);
       }
     }
-    // The module never grows its memory, so these stay good.
-    this.bytes = new Uint8Array(memory.buffer);
-    this.data = new DataView(memory.buffer);
-    this.decoder = new TextDecoder();
+    this.memory = new Memory(memory, this.call.layout());
+    const { bytes, data, decoder, layout } = this.memory;
+    this.bytes = bytes;
+    this.data = data;
+    this.decoder = decoder;
+    this.layout = layout;
     this.encoder = new TextEncoder();
-    /** @type {Layout} */
-    this.layout = JSON.parse(this.textAt(this.call.layout()));
+    this.reads = {
+      view: this.memory.reader('view', view), finding: this.memory.reader('finding', finding),
+      knob: this.memory.reader('knob', knob), error: this.memory.reader('error', refusal),
+    };
     this.input = this.call.input();
     /** What this is an instance of, for a worker to make another. @type {WebAssembly.Module | null} */
     this.module = null;
     this.inputRoom = this.call.input_room();
   }
 
-  /** @param {number} address @param {number} [most] */
-  textAt(address, most = this.bytes.length - address) {
-    const end = this.bytes.indexOf(0, address);
-    return this.decoder.decode(this.bytes.subarray(address, Math.min(end, address + most)));
-  }
-
-  /**
-   * One block of memory as an object.
-   * @param {string} block @param {number} address @returns {any}
-   */
-  read(block, address) {
-    /** @type {Record<string, unknown>} */
-    const object = {};
-    for (const [name, [offset, kind, count]] of Object.entries(this.layout[block].fields)) {
-      object[name] = this.#value(kind, address + offset, count);
-    }
-    return object;
-  }
-
-  /** @param {string} kind @param {number} address @param {number} count @returns {unknown} */
-  #value(kind, address, count) {
-    if (kind === 'text') return this.textAt(address, count);
-    if (kind === 'i32' && count === 1) return this.data.getInt32(address, true);
-    if (kind === 'f64' && count === 1) return this.data.getFloat64(address, true);
-    const size = kind === 'i32' ? 4 : kind === 'f64' ? 8 : this.layout[kind].size;
-    const one = (/** @type {number} */ i) => kind in this.layout
-      ? this.read(kind, address + i * size) : this.#value(kind, address + i * size, 1);
-    return Array.from({ length: count }, (_, i) => one(i));
+  /** @param {number} address */
+  textAt(address) {
+    return this.memory.textAt(address);
   }
 
   /** @returns {View} */
   view() {
-    /** @type {View} */
-    const view = this.read('view', this.call.view());
+    const view = this.reads.view(this.call.view());
     view.token.length = view.token_count;
     return view;
   }
@@ -96,7 +81,7 @@ export class Core {
   findings() {
     const count = this.view().finding_count, size = this.layout.finding.size;
     return Array.from({ length: count },
-      (_, i) => this.read('finding', this.call.findings() + i * size));
+      (_, i) => this.reads.finding(this.call.findings() + i * size));
   }
 
   /** The rule of the stage shown. @returns {Knob[]} */
@@ -105,13 +90,13 @@ export class Core {
     for (let i = 0; ; i++) {
       const at = this.call.knob(i);
       if (at === 0) return knobs;
-      knobs.push(this.read('knob', at));
+      knobs.push(this.reads.knob(at));
     }
   }
 
   /** @returns {Refusal} */
   refusal() {
-    return this.read('error', this.call.error());
+    return this.reads.error(this.call.error());
   }
 
   /** Text into the input buffer; its length in bytes. @param {string} text */
@@ -129,6 +114,11 @@ export class Core {
       if (name === '') return names;
       names.push(name);
     }
+  }
+
+  /** What a scheme is called. @param {number} what one of About */
+  about(what) {
+    return this.textAt(this.call.name(List.scheme, what));
   }
 
   /** The canonical document, as bytes. */

@@ -1,11 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The core's side of logging: a break goes in, its words and refusals come out (web/log.h).
+import { enumeration } from './abi.js';
 
 /** @typedef {import('./core.js').Core} Core */
 /** @typedef {import('./team.js').Body} Body */
 
-/** web/log.h. */
-export const Field = { offence: 0, defence: 1, outcome: 2, seconds: 3, passes: 4, shotX: 5, shotY: 6 };
+// web/log.h
+const Field = enumeration('log_field', 'offence', 'defence', 'outcome', 'seconds', 'passes', 'shotX', 'shotY');
+const Outcome = enumeration('outcome', 'id', 'words', 'shot');
 
 const yard = 0.9144; // m
 
@@ -16,10 +18,10 @@ export class Entry {
     /** @type {{id: string, words: string, shot: boolean}[]} */
     this.outcomes = [];
     for (let i = 0; ; i++) {
-      const id = this.#text(core.call.log_outcome(i, 0));
+      const id = this.#text(core.call.log_outcome(i, Outcome.id));
       if (id === '') break;
       this.outcomes.push({
-        id, words: this.#text(core.call.log_outcome(i, 1)), shot: this.#text(core.call.log_outcome(i, 2)) !== '',
+        id, words: this.#text(core.call.log_outcome(i, Outcome.words)), shot: this.#text(core.call.log_outcome(i, Outcome.shot)) !== '',
       });
     }
   }

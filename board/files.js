@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Scheme files in and out. The file is the document; what is in none yet is told, and kept in the crash
 // journal meanwhile.
-import { List } from './core.js';
+import { About } from './core.js';
 import { find, write } from './dom.js';
 import { Journal } from './journal.js';
 import { Left } from './left.js';
@@ -118,7 +118,7 @@ export class Files {
   /** @param {string} file */
   #opened(file) {
     const { core, history } = this.board;
-    const [id, name] = [0, 1].map((i) => core.textAt(core.call.name(List.scheme, i)));
+    const id = core.about(About.id), name = core.about(About.name);
     this.name = file;
     this.#inFile('');
     this.journal.about(id, name, history.text, file);

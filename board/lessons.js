@@ -5,12 +5,15 @@ import { Player } from './player.js';
 import { find, offer, write } from './dom.js';
 
 /** @typedef {import('./board.js').Board} Board */
-/** @typedef {{made: number, pause: number, come: number, place: string, caption: string}} Stop */
-/**
- * @typedef {{lesson: number, stop: number, stop_count: number, recording: number, playing: number,
- *   seconds: number, at: number, name: string, about: string, now: string, caption: string,
- *   refused: string, spot: string, call: string}} View
- */
+
+/** What is read of web/lesson.h, as examples. */
+const stop = { made: 0, pause: 0, come: 0, place: '', caption: '' };
+const lessons = {
+  lesson: 0, stop: 0, stop_count: 0, recording: 0, playing: 0, seconds: 0, at: 0, name: '', about: '',
+  now: '', caption: '', refused: '', spot: '', call: '',
+};
+/** @typedef {typeof stop} Stop */
+/** @typedef {typeof lessons} View */
 
 export class Lessons {
   id = 'lessons';
@@ -20,7 +23,8 @@ export class Lessons {
   constructor(board) {
     this.board = board;
     this.call = board.core.call;
-    /** @type {View} */
+    const { memory } = board.core;
+    this.reads = { lessons: memory.reader('lessons', lessons), stops: memory.reader('stops', { stops: [stop] }) };
     this.view = this.#read();
     /** @type {Stop[]} */
     this.stops = [];
@@ -91,7 +95,7 @@ export class Lessons {
 
   /** @returns {View} */
   #read() {
-    return this.board.core.read('lessons', this.call.lessons());
+    return this.reads.lessons(this.call.lessons());
   }
 
   enter() {
@@ -141,7 +145,7 @@ export class Lessons {
     const { core } = this.board;
     this.call.lesson_say();
     this.view = this.#read();
-    this.stops = core.read('stops', this.call.lessons()).stops.slice(0, this.view.stop_count);
+    this.stops = this.reads.stops(this.call.lessons()).stops.slice(0, this.view.stop_count);
     const names = [];
     for (let i = 0, name; (name = core.textAt(this.call.lesson_name(i))); i++) names.push(name);
     offer(this.choice, names.length > 0 ? names : ['none yet']);

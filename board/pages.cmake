@@ -15,7 +15,7 @@ bw_page(board
 bw_page(handout
   SCRIPT tools/build-handout.mjs
   MODULE handout.wasm
-  SOURCES handout/*.js handout/*.html handout/*.css board/feed.js assets/fonts/*.otf
+  SOURCES handout/*.js handout/*.html handout/*.css board/abi.js board/feed.js assets/fonts/*.otf
   FILES template.html
   ROOM report
   EMBED template=template.html)

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Paints an ink list (src/draw/ink.h) on a canvas. Nothing is decided here.
+import { enumeration } from './abi.js';
 
 /** @typedef {import('./core.js').Core} Core */
 /** @typedef {{colours: string[], weight: number, least: number, scale: number, bold: boolean}} Look  least: CSS px
@@ -7,9 +8,14 @@
 
 export const family = 'Breakwater B612';
 
-const kinds = { fill: 0, stroke: 1, text: 2, clip: 3, unclip: 4 };
-const aligns = /** @type {CanvasTextAlign[]} */ (['left', 'center', 'right']);
-const points = [1, 1, 3, 0]; // pairs after each verb: move, line, curve, close
+// draw/ink.h
+const Ink = enumeration('ink_kind', 'fill', 'stroke', 'text', 'clip', 'unclip');
+const Verb = enumeration('verb', 'move', 'line', 'curve', 'shut');
+const Cap = enumeration('cap', 'round');
+const Weight = enumeration('weight', 'bold');
+const Align = enumeration('align', 'leftAlign', 'centreAlign', 'rightAlign');
+/** What is read of the list's head. */
+const page = { used: 0, width: 0, height: 0 };
 const decoration = new Set(['grid', 'contour']);
 
 /** A path's numbers onto the context. @param {CanvasRenderingContext2D} c @param {Float64Array} n */
@@ -17,17 +23,20 @@ function trace(c, n) {
   c.beginPath();
   for (let i = 0; i < n.length;) {
     const verb = n[i++];
-    if (verb === 0) c.moveTo(n[i], n[i + 1]);
-    else if (verb === 1) c.lineTo(n[i], n[i + 1]);
-    else if (verb === 2) c.bezierCurveTo(n[i], n[i + 1], n[i + 2], n[i + 3], n[i + 4], n[i + 5]);
-    else c.closePath();
-    i += 2 * points[verb];
+    if (verb === Verb.move) c.moveTo(n[i++], n[i++]);
+    else if (verb === Verb.line) c.lineTo(n[i++], n[i++]);
+    else if (verb === Verb.curve) c.bezierCurveTo(n[i++], n[i++], n[i++], n[i++], n[i++], n[i++]);
+    else if (verb === Verb.shut) c.closePath();
+    else return;
   }
 }
 
+/** @param {number} align @returns {CanvasTextAlign} */
+const alignment = (align) => (align === Align.leftAlign ? 'left' : align === Align.rightAlign ? 'right' : 'center');
+
 /** The size of the page in the core's ink, points. @param {Core} core */
 export function pageSize(core) {
-  return /** @type {{width: number, height: number}} */ (core.read('ink', core.call.ink()));
+  return core.memory.reader('ink', page)(core.call.ink());
 }
 
 /**
@@ -38,10 +47,10 @@ export function pageSize(core) {
 export function paint(c, core, look, roles, scale, pixel) {
   const { layout, data, bytes } = core;
   const head = core.call.ink(), field = layout.item.fields;
-  const at = (/** @type {string} */ name) => field[name][0];
+  const at = (/** @type {string} */ name) => field[name].offset;
   const [kind, role, size, style, align] = ['kind', 'role', 'size', 'style', 'align'].map(at);
   const [length, numbers, text, dash] = ['bytes', 'numbers', 'text', 'dash'].map(at);
-  const end = head + data.getInt32(head + layout.ink.fields.used[0], true);
+  const end = head + data.getInt32(head + layout.ink.fields.used.offset, true);
   const int = (/** @type {number} */ a) => data.getInt32(a, true);
   const thinnest = look.least * pixel / scale;
   c.setTransform(1, 0, 0, 1, 0, 0);
@@ -52,40 +61,40 @@ export function paint(c, core, look, roles, scale, pixel) {
     const n = new Float64Array(data.buffer, item + layout.item.size, int(item + numbers));
     const colour = look.colours[int(item + role)];
     switch (int(item + kind)) {
-      case kinds.fill:
+      case Ink.fill:
         c.fillStyle = colour;
         trace(c, n);
         c.fill();
         break;
-      case kinds.stroke: {
+      case Ink.stroke: {
         const width = data.getFloat64(item + size, true) * look.weight;
         const thin = decoration.has(roles[int(item + role)]) ? 0 : thinnest;
         const on = data.getFloat64(item + dash, true), off = data.getFloat64(item + dash + 8, true);
         c.strokeStyle = colour;
         c.lineWidth = Math.max(width, thin);
-        c.lineCap = int(item + style) === 1 ? 'round' : 'butt';
+        c.lineCap = int(item + style) === Cap.round ? 'round' : 'butt';
         c.setLineDash(off > 0 ? [on, off] : []);
         trace(c, n);
         c.stroke();
         break;
       }
-      case kinds.text: {
+      case Ink.text: {
         const from = item + layout.item.size + 8 * n.length;
         const words = core.decoder.decode(bytes.subarray(from, from + int(item + text)));
-        const bold = look.bold || int(item + style) === 1 ? 'bold ' : '';
+        const bold = look.bold || int(item + style) === Weight.bold ? 'bold ' : '';
         c.fillStyle = colour;
         c.font = `${bold}${data.getFloat64(item + size, true)}px "${family}", sans-serif`;
-        c.textAlign = aligns[int(item + align)];
+        c.textAlign = alignment(int(item + align));
         c.fillText(words, n[0], n[1]);
         break;
       }
-      case kinds.clip:
+      case Ink.clip:
         c.save();
         c.beginPath();
         c.rect(n[0], n[1], n[2], n[3]);
         c.clip();
         break;
-      case kinds.unclip:
+      case Ink.unclip:
         c.restore();
         break;
     }

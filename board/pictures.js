@@ -3,6 +3,7 @@
 import { find } from './dom.js';
 import { picture } from './easel.js';
 import { fileName } from './files.js';
+import { themeNumber } from './look.js';
 import { download } from './savers.js';
 
 /** @typedef {import('./board.js').Board} Board */
@@ -56,7 +57,7 @@ async function asLines(board, fonts) {
   const { core } = board, style = core.encoder.encode(await faces(fonts));
   draw(board); // anew: something else may have been drawn while the fonts came
   core.bytes.set(style, core.input);
-  const length = core.call.svg(board.theme, style.length), at = core.call.output();
+  const length = core.call.svg(themeNumber(board.theme), style.length), at = core.call.output();
   return length > 0 ? new Blob([core.bytes.slice(at, at + length)], { type: 'image/svg+xml' }) : null;
 }
 

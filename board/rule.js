@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The rule of the stage shown: a slider and a number box for each of its numbers. The chart follows
 // while one is moved; letting go is one edit.
-import { List } from './core.js';
+import { enumeration } from './abi.js';
+import { Kind, List } from './core.js';
 import { find, offer, write } from './dom.js';
 
 /** @typedef {import('./board.js').Board} Board */
@@ -9,7 +10,9 @@ import { find, offer, write } from './dom.js';
 /** @typedef {import('./core.js').View} View */
 
 /** What the core calls "the farthest man" and "nobody": BW_CREASE_ in core/scheme.h. */
-const free = [{ value: -1, name: 'the man farthest from the ball' }, { value: -2, name: 'nobody' }];
+const Crease = enumeration('crease', 'farthest', 'none');
+const free = () => [{ value: Crease.farthest, name: 'the man farthest from the ball' },
+  { value: Crease.none, name: 'nobody' }];
 
 export class Rule {
   /** @param {Board} board */
@@ -83,11 +86,10 @@ export class Rule {
     }
     write(find('rule-stage', HTMLSpanElement),
       `${core.names(List.stages)[view.stage]} ${core.names(List.shapes)[view.stage]}`);
-    const men = view.token.filter((token) => token.kind === 1);
-    offer(this.crease, [...free.map((one) => one.name), ...men.map((man) => `always ${man.name}`)]);
-    [...this.crease.options].forEach((option, i) => {
-      option.value = String(i < free.length ? free[i].value : i - free.length);
-    });
+    const men = view.token.filter((token) => token.kind === Kind.defender);
+    const choices = [...free(), ...men.map((man, value) => ({ value, name: `always ${man.name}` }))];
+    offer(this.crease, choices.map((one) => one.name));
+    [...this.crease.options].forEach((option, i) => { option.value = String(choices[i].value); });
     this.show(other);
   }
 

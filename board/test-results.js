@@ -9,7 +9,7 @@ import { Figure, Word } from './tester.js';
 /** @typedef {import('./board.js').Board} Board */
 /** @typedef {import('./tester.js').Tester} Tester */
 
-const findings = /** @type {const} */ ([['Worth now', Word.worth], ['Time bought', Word.bought],
+const findings = () => /** @type {const} */ ([['Worth now', Word.worth], ['Time bought', Word.bought],
   ['Plateau', Word.plateau], ['Seconds missing', Word.missing]]);
 const comparisons = ['Worth now', 'Plateau', 'Best play'];
 const inHundred = (/** @type {number} */ worth) => String(Math.floor(worth * 100 + 0.5));
@@ -75,7 +75,7 @@ export class Results {
     const { tester } = this, list = find('test-findings', HTMLDListElement);
     const rows = this.pair
       ? comparisons.map((name, i) => [name, tester.say(Word.compare, 0, i)])
-      : findings.map(([name, word]) => [name, tester.say(word)]);
+      : findings().map(([name, word]) => [name, tester.say(word)]);
     list.replaceChildren(...rows.flatMap(([name, text]) => [make('dt', name), make('dd', text)]));
     write(find('test-curve-note', HTMLParagraphElement), this.pair
       ? 'A solid with discs, B dashed with squares. Thick: typical play, the forecast, with two standard errors of the simulation. Thin: best play, the stress test.'
@@ -119,9 +119,9 @@ export class Results {
         const at = tester.figure(Figure.evenS, side);
         return at < 0 ? 'never' : seconds(at);
       }],
-      ['Time bought', (side) => (tester.figure(Figure.holds, side) ? 'all 10 s' : seconds(tester.figure(Figure.bought, side)))],
+      ['Time bought', (side) => (tester.figure(Figure.holds, side) ? 'all 10 s' : seconds(tester.figure(Figure.boughtS, side)))],
       ['Plateau', (side) => inHundred(tester.figure(Figure.plateau, side))],
-      ['Seconds missing', (side) => seconds(tester.figure(Figure.missing, side))],
+      ['Seconds missing', (side) => seconds(tester.figure(Figure.missingS, side))],
     ]);
     tester.figures(Figure.lateS).forEach((_, i) => rows.splice(i, 0, [
       `In: ${tester.say(Word.lateMan, 0, i)}`, (side) => {

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Test mode's side of the core (src/web/tester_page.h): a break asked for, its trial, what is said.
+import { enumeration } from './abi.js';
 import { hand } from './feed.js';
 
 /** @typedef {import('./core.js').Core} Core */
@@ -16,23 +17,29 @@ import { hand } from './feed.js';
  */
 
 /** Texts of web/tester_say.h. */
-export const Word = {
-  situation: 0, lateMen: 1, worth: 2, bought: 3, plateau: 4, missing: 5, answer: 6, faults: 7,
-  limit: 8, step: 9, rotation: 10, cost: 11, behind: 12, range: 13, progress: 14, compare: 15,
-  lateMan: 16, owner: 17, level: 18, levels: 19, film: 20, refusal: 21,
-};
+export const Word = enumeration('word', 'situation', 'lateMen', 'worth', 'bought', 'plateau', 'missing',
+  'answer', 'faults', 'limit', 'step', 'rotation', 'cost', 'behind', 'range', 'progress', 'compare',
+  'lateMan', 'owner', 'level', 'levels', 'film', 'refusal');
 
 /** Figures of web/tester_say.h. */
-export const Figure = {
-  best: 0, typical: 1, error: 2, settled: 3, lateS: 4, evenS: 5, plateau: 6, bought: 7, holds: 8,
-  missing: 9, answerS: 10, answerWorth: 11, rollouts: 12, stepKind: 13, stepWho: 14, stepAt: 15,
-  stepEnd: 16, stepChance: 17, weakCost: 18, weakUse: 19, weakChance: 20, weakMoving: 21, weakSet: 22,
-  filmAt: 23, filmStep: 24, askOffence: 25, askDefence: 26, askSet: 27, askStart: 28, askLate: 29,
-  part: 30,
-};
+export const Figure = enumeration('figure', 'best', 'typical', 'error', 'settled', 'lateS', 'evenS',
+  'plateau', 'boughtS', 'holds', 'missingS', 'answerS', 'answerWorth', 'rollouts', 'stepKind', 'stepWho',
+  'stepAt', 'stepEnd', 'stepChance', 'weakCost', 'weakUse', 'weakChance', 'weakMoving', 'weakSet',
+  'filmStep', 'askOffence', 'askDefence', 'askSet', 'askStart', 'askLate', 'part', 'partDone', 'partOf');
 
-/** What share of a trial's time each part takes, about; the last is the whole. */
-const reached = [0, 0.15, 0.2, 0.8, 1];
+/** bw_trial_part. */
+const Part = enumeration('trial_part', 'typical', 'even', 'best', 'weak');
+
+/** What share of a trial's time is over when a part begins, and when it ends, about. @param {number} part */
+function spanOf(part) {
+  switch (part) {
+    case Part.typical: return { from: 0, to: 0.15 };
+    case Part.even: return { from: 0.15, to: 0.2 };
+    case Part.best: return { from: 0.2, to: 0.8 };
+    case Part.weak: return { from: 0.8, to: 1 };
+    default: return { from: 1, to: 1 };
+  }
+}
 
 export class Tester {
   /** @param {Core} core */
@@ -87,8 +94,8 @@ export class Tester {
 
   /** How far the trial is: [0, 1] and in words. */
   progress() {
-    const [part, done, of] = [0, 1, 2].map((i) => this.figure(Figure.part, 0, i));
-    const share = part < 4 ? reached[part] + (reached[part + 1] - reached[part]) * done / Math.max(of, 1) : 1;
+    const { from, to } = spanOf(this.figure(Figure.part));
+    const share = from + (to - from) * this.figure(Figure.partDone) / Math.max(this.figure(Figure.partOf), 1);
     return { share, words: this.say(Word.progress) };
   }
 

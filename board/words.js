@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What stands beside the field in every mode that shows it: its words, the table of where everyone
 // stands, and the boxes that move by number; the stages above it, the bar over all.
-import { Kind, List, Mode } from './core.js';
+import { About, Kind, List, Mode } from './core.js';
 import { check, chosen, find, offer, write } from './dom.js';
 import { movable } from './field.js';
 
@@ -71,8 +71,7 @@ export class Words {
   /** What changes with the document. */
   renew() {
     const { core, view, history } = this.board;
-    const [, name = '', team = ''] = [0, 1, 2]
-      .map((i) => core.textAt(core.call.name(List.scheme, i)));
+    const name = core.about(About.name), team = core.about(About.team);
     write(find('scheme-name', HTMLSpanElement), team ? `${name}, ${team}` : name);
     document.title = `${name}: Breakwater board`;
     offer(this.landmark, ['between places', ...core.names(List.landmarks)]);

@@ -30,6 +30,9 @@ foreach(room core scheme draw trial web)
               -MD -MF ${object}.d -c ${source} -o ${object}
       DEPENDS ${source} DEPFILE ${object}.d
       COMMENT "Compiling src/${room}/${name}.c to WebAssembly" VERBATIM)
+    if("${room}/${name}" STREQUAL "web/abi") # tells both modules' memory
+      list(APPEND handout_objects ${object})
+    endif()
     if("${room}/${name}" MATCHES "^web/hand(_|$)")
       list(APPEND handout_objects ${object})
       continue()

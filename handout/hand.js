@@ -1,6 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The core in WebAssembly (src/web/hand_page.h): text goes in as bytes, answers come out as JSON.
+import { Memory } from '../board/abi.js';
 import { hand as feed } from '../board/feed.js';
+
+/** A moment of a rotation, as an example: web/hand_page.h. */
+const frame = { x: 0, y: 0, moving: 0, count: 0, men: [{ x: 0, y: 0, needs: 0, duty: 0 }] };
 
 /** @typedef {{name: string, x: number, y: number}} Place */
 /** @typedef {{stages: {defenders: number, spots: {id: string, name: string}[]}[],
@@ -20,11 +24,11 @@ export class Hand {
     for (const [name, value] of Object.entries(instance.exports)) {
       if (name.startsWith('bw_hand_')) this.call[name.slice(8)] = /** @type {any} */ (value);
     }
-    // The module never grows its memory, so these stay good.
-    this.memory = memory;
-    this.bytes = new Uint8Array(memory.buffer);
+    const told = new Memory(memory, this.call.layout());
+    this.bytes = told.bytes;
+    this.decoder = told.decoder;
     this.encoder = new TextEncoder();
-    this.decoder = new TextDecoder();
+    this.readFrame = told.reader('frame', frame);
     this.input = this.call.input();
     this.output = this.call.output();
   }
@@ -49,10 +53,7 @@ export class Hand {
   /** A moment of the rotation: the ball, and the men.
    * @param {number} seconds */
   frame(seconds) {
-    const at = this.call.frame(seconds);
-    const n = new Float64Array(this.memory.buffer, at, 4 + 4 * 6);
-    const men = Array.from({ length: n[3] }, (_, i) =>
-      ({ x: n[4 + 4 * i], y: n[5 + 4 * i], duty: n[6 + 4 * i], needs: n[7 + 4 * i] }));
-    return { x: n[0], y: n[1], moving: n[2] === 1, men };
+    const { x, y, moving, count, men } = this.readFrame(this.call.frame(seconds));
+    return { x, y, moving: moving !== 0, men: men.slice(0, count) };
   }
 }

@@ -2,12 +2,32 @@
 #include "web/hand_page.h"
 
 #include "draw/theme.h"
+#include "web/abi.h"
 #include "web/export.h"
 #include "web/hand_say.h"
 
 /// The one hand-out, in no other memory than the module's own.
 static bw_hand hand;
-static double frame[4 + 4 * BW_MAX_SPOTS];
+static bw_hand_frame frame;
+static char layout[512];
+
+static const bw_abi_field man_fields[] = {
+    BW_ABI_F64(bw_hand_man, x),
+    BW_ABI_F64(bw_hand_man, y),
+    BW_ABI_F64(bw_hand_man, needs),
+    BW_ABI_I32(bw_hand_man, duty),
+};
+static const bw_abi_field frame_fields[] = {
+    BW_ABI_F64(bw_hand_frame, x),
+    BW_ABI_F64(bw_hand_frame, y),
+    BW_ABI_I32(bw_hand_frame, moving),
+    BW_ABI_I32(bw_hand_frame, count),
+    BW_ABI_BLOCKS(bw_hand_frame, men, "man", bw_hand_man),
+};
+static const bw_abi_block blocks[] = {
+    {"man", sizeof(bw_hand_man), man_fields, BW_COUNT(man_fields)},
+    {"frame", sizeof(bw_hand_frame), frame_fields, BW_COUNT(frame_fields)},
+};
 
 static size_t given(int length) {
     BW_ASSERT(length >= 0 && length <= (int)sizeof hand.input);
@@ -36,6 +56,14 @@ static bool landmark_is(int landmark) {
 
 static bool finite(double x, double y) {
     return bw_page_number(x) && bw_page_number(y);
+}
+
+BW_EXPORT(bw_hand_layout)
+const char *bw_hand_page_layout(void) {
+    bw_text out = bw_text_in(layout, sizeof layout);
+    bw_put_abi(&out, blocks, BW_COUNT(blocks), NULL, 0);
+    BW_ASSERT(!out.full);
+    return layout;
 }
 
 BW_EXPORT(bw_hand_input)
@@ -143,24 +171,23 @@ double bw_hand_page_rotate(int stage, int from, int to) {
 }
 
 BW_EXPORT(bw_hand_frame)
-const double *bw_hand_page_frame(double seconds) {
+const bw_hand_frame *bw_hand_page_frame(double seconds) {
     bw_walk_moment moment;
-    if (!hand.walking || !finite(seconds, 0)) return frame;
+    if (!hand.walking || !finite(seconds, 0)) return &frame;
     bw_walk_at(&hand.walk, seconds, &moment);
-    double *n = frame;
     const bw_vec ball = bw_view_point(&hand.chart, moment.ball);
-    *n++ = ball.x;
-    *n++ = ball.y;
-    *n++ = moment.way != BW_WAY_NONE;
-    *n++ = hand.walk.spots;
+    frame.x = ball.x;
+    frame.y = ball.y;
+    frame.moving = moment.way != BW_WAY_NONE;
+    frame.count = hand.walk.spots;
     for (int s = 0; s < hand.walk.spots; s++) {
         const bw_vec at = bw_view_point(&hand.chart, moment.men[s].body.at);
-        *n++ = at.x;
-        *n++ = at.y;
-        *n++ = moment.men[s].station.duty;
-        *n++ = moment.men[s].needs;
+        frame.men[s] = (bw_hand_man){.x = at.x,
+                                     .y = at.y,
+                                     .needs = moment.men[s].needs,
+                                     .duty = (int32_t)moment.men[s].station.duty};
     }
-    return frame;
+    return &frame;
 }
 
 BW_EXPORT(bw_hand_lateness)

@@ -5,6 +5,26 @@
 #ifndef BW_WEB_HAND_PAGE_H
 #define BW_WEB_HAND_PAGE_H
 
+#include "core/scheme.h"
+
+/// A man of a frame.
+typedef struct bw_hand_man {
+    double x, y;
+    double needs; ///< seconds before he can be there: what `late` says in words
+    int32_t duty; ///< bw_duty
+    int32_t reserved;
+} bw_hand_man;
+
+/// A moment of a rotation.
+typedef struct bw_hand_frame {
+    double x, y; ///< of the ball
+    int32_t moving;
+    int32_t count;
+    bw_hand_man men[BW_MAX_SPOTS];
+} bw_hand_frame;
+
+/// How these lie in memory (web/abi.h).
+const char *bw_hand_page_layout(void);
 char *bw_hand_page_input(void);
 const char *bw_hand_page_output(void);
 
@@ -31,10 +51,9 @@ int bw_hand_page_cards(void);
 int bw_hand_page_card(int card);
 void bw_hand_page_put_card(int card, double ease, int streak, int interval, int due, int answers);
 
-/// A rotation: its seconds, 0 for none; then moments of it. A frame is ball x, y, 1 while it moves, number
-/// of men, then for each x, y, duty, seconds he needs; the last is what `late` says in words.
+/// A rotation: its seconds, 0 for none; then moments of it.
 double bw_hand_page_rotate(int stage, int from, int to);
-const double *bw_hand_page_frame(double seconds);
+const bw_hand_frame *bw_hand_page_frame(double seconds);
 int bw_hand_page_lateness(int spot);
 
 int bw_hand_page_quiz(int day, int seed);

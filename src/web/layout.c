@@ -1,39 +1,34 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "web/layout.h"
 
-#include "web/board_rule.h"
-#include "web/lesson.h"
-#include <stddef.h>
+#include "trial/trial.h"
+#include "web/abi.h"
+#include "web/log.h"
+#include "web/page.h"
+#include "web/tester_say.h"
 
-typedef struct field {
-    const char *name, *kind;
-    size_t offset, size, one; ///< one: bytes of one value
-} field;
+#define I32 BW_ABI_I32
+#define F64 BW_ABI_F64
+#define TEXT BW_ABI_TEXT
+#define NAMED BW_ABI_VALUE
 
-#define I32(type, name)                                                                            \
-    { #name, "i32", offsetof(type, name), sizeof((type *)0)->name, 4 }
-#define F64(type, name)                                                                            \
-    { #name, "f64", offsetof(type, name), sizeof((type *)0)->name, 8 }
-#define TEXT(type, name)                                                                           \
-    { #name, "text", offsetof(type, name), sizeof((type *)0)->name, 1 }
-
-static const field ink[] = {
+static const bw_abi_field ink[] = {
     I32(bw_ink, used),  I32(bw_ink, items),  I32(bw_ink, status),
     F64(bw_ink, width), F64(bw_ink, height),
 };
-static const field item[] = {
+static const bw_abi_field item[] = {
     I32(bw_ink_item, kind),    I32(bw_ink_item, role), I32(bw_ink_item, bytes),
     I32(bw_ink_item, numbers), I32(bw_ink_item, text), I32(bw_ink_item, style),
     I32(bw_ink_item, align),   F64(bw_ink_item, size), F64(bw_ink_item, dash),
 };
-static const field token[] = {
+static const bw_abi_field token[] = {
     I32(bw_token, kind),  I32(bw_token, index),  I32(bw_token, pinned), I32(bw_token, twin),
     I32(bw_token, away),  I32(bw_token, moved),  F64(bw_token, px),     F64(bw_token, py),
     F64(bw_token, at_x),  F64(bw_token, at_y),   F64(bw_token, reach),  F64(bw_token, x),
     F64(bw_token, y),     F64(bw_token, late),   TEXT(bw_token, code),  TEXT(bw_token, name),
     TEXT(bw_token, duty), TEXT(bw_token, place), TEXT(bw_token, call),  TEXT(bw_token, label),
 };
-static const field view[] = {
+static const bw_abi_field view[] = {
     I32(bw_board_view, token_count),
     I32(bw_board_view, finding_count),
     I32(bw_board_view, stage),
@@ -58,19 +53,18 @@ static const field view[] = {
     TEXT(bw_board_view, title),
     TEXT(bw_board_view, caption),
     TEXT(bw_board_view, last),
-    {"token", "token", offsetof(bw_board_view, token), sizeof((bw_board_view *)0)->token,
-     sizeof(bw_token)},
+    BW_ABI_BLOCKS(bw_board_view, token, "token", bw_token),
 };
-static const field knob[] = {
+static const bw_abi_field knob[] = {
     F64(bw_board_knob, low),   F64(bw_board_knob, high),     F64(bw_board_knob, step),
     F64(bw_board_knob, value), TEXT(bw_board_knob, key),     TEXT(bw_board_knob, name),
     TEXT(bw_board_knob, unit), TEXT(bw_board_knob, meaning),
 };
-static const field stop[] = {
+static const bw_abi_field stop[] = {
     I32(bw_lesson_stop, made),   F64(bw_lesson_stop, pause),    F64(bw_lesson_stop, come),
     TEXT(bw_lesson_stop, place), TEXT(bw_lesson_stop, caption),
 };
-static const field lessons[] = {
+static const bw_abi_field lessons[] = {
     I32(bw_lesson_view, lesson),    I32(bw_lesson_view, stop),     I32(bw_lesson_view, stop_count),
     I32(bw_lesson_view, recording), I32(bw_lesson_view, playing),  F64(bw_lesson_view, seconds),
     F64(bw_lesson_view, at),        TEXT(bw_lesson_view, name),    TEXT(bw_lesson_view, about),
@@ -78,17 +72,16 @@ static const field lessons[] = {
     TEXT(bw_lesson_view, spot),     TEXT(bw_lesson_view, call),
 };
 /// The stops lie behind the lessons' own fields; the page reads them one by one, when they change.
-static const field stops[] = {
-    {"stops", "stop", offsetof(bw_lesson_view, stops), sizeof((bw_lesson_view *)0)->stops,
-     sizeof(bw_lesson_stop)},
+static const bw_abi_field stops[] = {
+    BW_ABI_BLOCKS(bw_lesson_view, stops, "stop", bw_lesson_stop),
 };
-static const field finding[] = {
+static const bw_abi_field finding[] = {
     I32(bw_finding, severity),
     TEXT(bw_finding, pointer),
     TEXT(bw_finding, message),
     TEXT(bw_finding, remedy),
 };
-static const field error[] = {
+static const bw_abi_field error[] = {
     I32(bw_error, status),
     TEXT(bw_error, pointer),
     TEXT(bw_error, message),
@@ -97,12 +90,7 @@ static const field error[] = {
 _Static_assert(sizeof(bw_severity) == 4 && sizeof(bw_status) == 4, "enumerations are read as i32");
 _Static_assert(sizeof(bw_ink) % 8 == 0 && sizeof(bw_ink_item) % 8 == 0, "doubles follow the heads");
 
-static const struct block {
-    const char *name;
-    size_t size;
-    const field *fields;
-    int count;
-} blocks[] = {
+static const bw_abi_block blocks[] = {
     {"ink", sizeof(bw_ink), ink, BW_COUNT(ink)},
     {"item", sizeof(bw_ink_item), item, BW_COUNT(item)},
     {"token", sizeof(bw_token), token, BW_COUNT(token)},
@@ -115,37 +103,86 @@ static const struct block {
     {"error", sizeof(bw_error), error, BW_COUNT(error)},
 };
 
-static void put_quoted(bw_text *out, const char *word) {
-    bw_put_char(out, '"');
-    bw_put(out, word);
-    bw_put_char(out, '"');
-}
+static const bw_abi_value list[] = {
+    NAMED(BW_LIST_, STAGES), NAMED(BW_LIST_, LANDMARKS), NAMED(BW_LIST_, SETS),
+    NAMED(BW_LIST_, ROLES),  NAMED(BW_LIST_, SHAPES),    NAMED(BW_LIST_, SCHEME),
+};
+static const bw_abi_value about[] = {
+    NAMED(BW_ABOUT_, ID),
+    NAMED(BW_ABOUT_, NAME),
+    NAMED(BW_ABOUT_, TEAM),
+    NAMED(BW_ABOUT_, LEVEL),
+};
+static const bw_abi_value kind[] = {
+    NAMED(BW_TOKEN_, BALL),
+    NAMED(BW_TOKEN_, DEFENDER),
+    NAMED(BW_TOKEN_, ATTACKER),
+    NAMED(BW_TOKEN_, KEEPER),
+};
+static const bw_abi_value part[] = {NAMED(BW_PART_, GROUND), NAMED(BW_PART_, MARKS)};
+static const bw_abi_value mode[] = {NAMED(BW_BOARD_, PLAY), NAMED(BW_BOARD_, HOMES),
+                                    NAMED(BW_BOARD_, PINS)};
+static const bw_abi_value set[] = {NAMED(BW_SET_, NONE), NAMED(BW_SET_, OWN)};
+static const bw_abi_value crease[] = {NAMED(BW_CREASE_, FARTHEST), NAMED(BW_CREASE_, NONE)};
+static const bw_abi_value theme[] = {NAMED(BW_THEME_, CHART), NAMED(BW_THEME_, SUN),
+                                     NAMED(BW_THEME_, DARK), NAMED(BW_THEME_, MONO)};
+static const bw_abi_value lines[] = {NAMED(BW_, RUN_SOLID), NAMED(BW_, PASS_SOLID)};
+static const bw_abi_value ink_kind[] = {
+    NAMED(BW_INK_, FILL), NAMED(BW_INK_, STROKE), NAMED(BW_INK_, TEXT),
+    NAMED(BW_INK_, CLIP), NAMED(BW_INK_, UNCLIP),
+};
+static const bw_abi_value verb[] = {NAMED(BW_, MOVE), NAMED(BW_, LINE), NAMED(BW_, CURVE),
+                                    NAMED(BW_, SHUT)};
+static const bw_abi_value cap[] = {NAMED(BW_CAP_, FLAT), NAMED(BW_CAP_, ROUND)};
+static const bw_abi_value weight[] = {NAMED(BW_, REGULAR), NAMED(BW_, BOLD)};
+static const bw_abi_value align[] = {NAMED(BW_, LEFT_ALIGN), NAMED(BW_, CENTRE_ALIGN),
+                                     NAMED(BW_, RIGHT_ALIGN)};
+static const bw_abi_value word[] = {
+    NAMED(BW_TEST_WORD_, SITUATION), NAMED(BW_TEST_WORD_, LATE_MEN), NAMED(BW_TEST_WORD_, WORTH),
+    NAMED(BW_TEST_WORD_, BOUGHT),    NAMED(BW_TEST_WORD_, PLATEAU),  NAMED(BW_TEST_WORD_, MISSING),
+    NAMED(BW_TEST_WORD_, ANSWER),    NAMED(BW_TEST_WORD_, FAULTS),   NAMED(BW_TEST_WORD_, LIMIT),
+    NAMED(BW_TEST_WORD_, STEP),      NAMED(BW_TEST_WORD_, ROTATION), NAMED(BW_TEST_WORD_, COST),
+    NAMED(BW_TEST_WORD_, BEHIND),    NAMED(BW_TEST_WORD_, RANGE),    NAMED(BW_TEST_WORD_, PROGRESS),
+    NAMED(BW_TEST_WORD_, COMPARE),   NAMED(BW_TEST_WORD_, LATE_MAN), NAMED(BW_TEST_WORD_, OWNER),
+    NAMED(BW_TEST_WORD_, LEVEL),     NAMED(BW_TEST_WORD_, LEVELS),   NAMED(BW_TEST_WORD_, FILM),
+    NAMED(BW_TEST_WORD_, REFUSAL),
+};
+static const bw_abi_value figure[] = {
+    NAMED(BW_TEST_, BEST),        NAMED(BW_TEST_, TYPICAL),     NAMED(BW_TEST_, ERROR),
+    NAMED(BW_TEST_, SETTLED),     NAMED(BW_TEST_, LATE_S),      NAMED(BW_TEST_, EVEN_S),
+    NAMED(BW_TEST_, PLATEAU),     NAMED(BW_TEST_, BOUGHT_S),    NAMED(BW_TEST_, HOLDS),
+    NAMED(BW_TEST_, MISSING_S),   NAMED(BW_TEST_, ANSWER_S),    NAMED(BW_TEST_, ANSWER_WORTH),
+    NAMED(BW_TEST_, ROLLOUTS),    NAMED(BW_TEST_, STEP_KIND),   NAMED(BW_TEST_, STEP_WHO),
+    NAMED(BW_TEST_, STEP_AT),     NAMED(BW_TEST_, STEP_END),    NAMED(BW_TEST_, STEP_CHANCE),
+    NAMED(BW_TEST_, WEAK_COST),   NAMED(BW_TEST_, WEAK_USE),    NAMED(BW_TEST_, WEAK_CHANCE),
+    NAMED(BW_TEST_, WEAK_MOVING), NAMED(BW_TEST_, WEAK_SET),    NAMED(BW_TEST_, FILM_STEP),
+    NAMED(BW_TEST_, ASK_OFFENCE), NAMED(BW_TEST_, ASK_DEFENCE), NAMED(BW_TEST_, ASK_SET),
+    NAMED(BW_TEST_, ASK_START),   NAMED(BW_TEST_, ASK_LATE),    NAMED(BW_TEST_, PART),
+    NAMED(BW_TEST_, PART_DONE),   NAMED(BW_TEST_, PART_OF),
+};
+static const bw_abi_value trial_part[] = {
+    NAMED(BW_TRIAL_, TYPICAL), NAMED(BW_TRIAL_, EVEN), NAMED(BW_TRIAL_, BEST),
+    NAMED(BW_TRIAL_, WEAK),    NAMED(BW_TRIAL_, DONE),
+};
+static const bw_abi_value log_field[] = {
+    NAMED(BW_LOG_, OFFENCE), NAMED(BW_LOG_, DEFENCE), NAMED(BW_LOG_, OUTCOME),
+    NAMED(BW_LOG_, SECONDS), NAMED(BW_LOG_, PASSES),  NAMED(BW_LOG_, SHOT_X),
+    NAMED(BW_LOG_, SHOT_Y),
+};
+static const bw_abi_value outcome[] = {NAMED(BW_LOG_OUTCOME_, ID), NAMED(BW_LOG_OUTCOME_, WORDS),
+                                       NAMED(BW_LOG_OUTCOME_, SHOT)};
 
-static void put_block(bw_text *out, const struct block *block) {
-    put_quoted(out, block->name);
-    bw_put(out, ":{\"size\":");
-    bw_put_int(out, (long long)block->size);
-    bw_put(out, ",\"fields\":{");
-    for (int i = 0; i < block->count; i++) {
-        const field *f = &block->fields[i];
-        if (i > 0) bw_put_char(out, ',');
-        put_quoted(out, f->name);
-        bw_put(out, ":[");
-        bw_put_int(out, (long long)f->offset);
-        bw_put_char(out, ',');
-        put_quoted(out, f->kind);
-        bw_put_char(out, ',');
-        bw_put_int(out, (long long)(f->size / f->one));
-        bw_put_char(out, ']');
-    }
-    bw_put(out, "}}");
-}
+#define ENUMERATION(name)                                                                          \
+    { #name, name, BW_COUNT(name) }
+
+static const bw_abi_enumeration enumerations[] = {
+    ENUMERATION(list),       ENUMERATION(about),     ENUMERATION(kind),    ENUMERATION(part),
+    ENUMERATION(mode),       ENUMERATION(set),       ENUMERATION(crease),  ENUMERATION(theme),
+    ENUMERATION(lines),      ENUMERATION(ink_kind),  ENUMERATION(verb),    ENUMERATION(cap),
+    ENUMERATION(weight),     ENUMERATION(align),     ENUMERATION(word),    ENUMERATION(figure),
+    ENUMERATION(trial_part), ENUMERATION(log_field), ENUMERATION(outcome),
+};
 
 void bw_put_layout(bw_text *out) {
-    bw_put_char(out, '{');
-    for (int i = 0; i < BW_COUNT(blocks); i++) {
-        if (i > 0) bw_put_char(out, ',');
-        put_block(out, &blocks[i]);
-    }
-    bw_put_char(out, '}');
+    bw_put_abi(out, blocks, BW_COUNT(blocks), enumerations, BW_COUNT(enumerations));
 }

@@ -18,6 +18,13 @@ typedef enum bw_log_field {
     BW_LOG_SHOT_Y
 } bw_log_field;
 
+/// What can be asked of an outcome.
+typedef enum bw_log_outcome {
+    BW_LOG_OUTCOME_ID,    ///< its word in files
+    BW_LOG_OUTCOME_WORDS, ///< in words
+    BW_LOG_OUTCOME_SHOT   ///< "shot" when one was taken, else ""
+} bw_log_outcome;
+
 typedef struct bw_logging {
     bw_entry entry;
     bool shot_half[2]; ///< which of its two numbers is there

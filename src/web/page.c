@@ -10,7 +10,7 @@
 
 /// The one board, in no other memory than the module's own.
 static bw_board board;
-static char layout[8192];
+static char layout[12288];
 static char name[3 * BW_NAME_SIZE];
 
 bw_board *bw_page_board(void) {
@@ -260,10 +260,10 @@ static const char *stage_name(const bw_stage *stage) {
 
 static const char *about_scheme(const bw_scheme *scheme, int index) {
     switch (index) {
-    case 0: return scheme->id;
-    case 1: return scheme->name;
-    case 2: return scheme->team;
-    case 3: return bw_level_at(scheme->level)->name;
+    case BW_ABOUT_ID: return scheme->id;
+    case BW_ABOUT_NAME: return scheme->name;
+    case BW_ABOUT_TEAM: return scheme->team;
+    case BW_ABOUT_LEVEL: return bw_level_at(scheme->level)->name;
     default: return "";
     }
 }

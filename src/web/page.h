@@ -18,8 +18,15 @@ typedef enum bw_page_list {
     BW_LIST_SETS,      ///< attack sets
     BW_LIST_ROLES,     ///< of colours, in the order of bw_role
     BW_LIST_SHAPES,    ///< of the stages: "2-2"
-    BW_LIST_SCHEME     ///< the scheme's id, name, team, level's name
+    BW_LIST_SCHEME     ///< bw_page_about
 } bw_page_list;
+
+typedef enum bw_page_about {
+    BW_ABOUT_ID,
+    BW_ABOUT_NAME,
+    BW_ABOUT_TEAM,
+    BW_ABOUT_LEVEL ///< its name
+} bw_page_about;
 
 /// The one board of a module. Not for JavaScript: for the files that export its functions.
 bw_board *bw_page_board(void);

@@ -73,13 +73,13 @@ const char *bw_page_log_refused(void) {
     return log_now.saying;
 }
 
-/// 0: its word in files, 1: in words, 2: "shot" when one was taken; "" past the last.
+/// `what`: bw_log_outcome; "" past the last.
 BW_EXPORT(bw_page_log_outcome)
 const char *bw_page_log_outcome(int index, int what) {
     const bw_outcome outcome = (bw_outcome)index;
     if (index < 0 || !bw_outcome_id(outcome)) return "";
-    if (what == 0) return bw_outcome_id(outcome);
-    if (what == 1) return bw_outcome_words(outcome);
+    if (what == BW_LOG_OUTCOME_ID) return bw_outcome_id(outcome);
+    if (what == BW_LOG_OUTCOME_WORDS) return bw_outcome_words(outcome);
     return bw_outcome_shot(outcome) ? "shot" : "";
 }
 

@@ -20,7 +20,6 @@ static int index_of_set(const bw_scheme *scheme, const char *id) {
 /// Of the break asked for and of what is under way.
 static double of_asked(const bw_tester *t, bw_test_figure figure, int index) {
     const bw_scheme *scheme = &t->side[0].scheme;
-    const int progress[] = {(int)t->progress.part, t->progress.done, t->progress.of};
     switch (figure) {
     case BW_TEST_ASK_OFFENCE: return t->def.offence;
     case BW_TEST_ASK_DEFENCE: return t->def.defence;
@@ -29,7 +28,9 @@ static double of_asked(const bw_tester *t, bw_test_figure figure, int index) {
     case BW_TEST_ASK_LATE:
         return index < t->def.late_count ? t->def.late[index] / bw_unit_length(scheme->units)
                                          : none();
-    case BW_TEST_PART: return index < BW_COUNT(progress) ? progress[index] : none();
+    case BW_TEST_PART: return (int)t->progress.part;
+    case BW_TEST_PART_DONE: return t->progress.done;
+    case BW_TEST_PART_OF: return t->progress.of;
     default: return none();
     }
 }

@@ -90,7 +90,7 @@ void bw_tester_say(const bw_tester *t, bw_test_word word, int side, int index, b
     const bw_trial *trial = &s->trial;
     if (say_open(t, word, side, index, out) || !s->tested) return;
     switch (word) {
-    case BW_TEST_WORD_BREAK: bw_say_break(&s->ground, &trial->def, out); break;
+    case BW_TEST_WORD_SITUATION: bw_say_break(&s->ground, &trial->def, out); break;
     case BW_TEST_WORD_LATE_MEN: bw_say_late_men(&s->ground, &trial->begun, out); break;
     case BW_TEST_WORD_WORTH: bw_say_worth_now(trial, out); break;
     case BW_TEST_WORD_BOUGHT: bw_say_bought(trial, trial->effort.curve.margin, out); break;

@@ -8,9 +8,9 @@
 
 /// Texts of a side's trial; "" where there is none. Those with an index end with "".
 typedef enum bw_test_word {
-    BW_TEST_WORD_BREAK,    ///< "6 against 4, attack set 2-2-2, ..."
-    BW_TEST_WORD_LATE_MEN, ///< where they come from
-    BW_TEST_WORD_WORTH,    ///< sentences.h, in the report's order
+    BW_TEST_WORD_SITUATION, ///< "6 against 4, attack set 2-2-2, ..."
+    BW_TEST_WORD_LATE_MEN,  ///< where they come from
+    BW_TEST_WORD_WORTH,     ///< sentences.h, in the report's order
     BW_TEST_WORD_BOUGHT,
     BW_TEST_WORD_PLATEAU,
     BW_TEST_WORD_MISSING,
@@ -66,7 +66,9 @@ typedef enum bw_test_figure {
     BW_TEST_ASK_SET,   ///< index
     BW_TEST_ASK_START, ///< landmark
     BW_TEST_ASK_LATE,  ///< distance of late man `index`, shown units
-    BW_TEST_PART,      ///< bw_trial_part of the running trial; then done and of
+    BW_TEST_PART,      ///< bw_trial_part of the running trial
+    BW_TEST_PART_DONE, ///< of its pieces
+    BW_TEST_PART_OF,
     BW_TEST_FIGURE_COUNT
 } bw_test_figure;
 

@@ -49,7 +49,7 @@ function numbers(tester, side = 0) {
     rollouts: one(Figure.rollouts), best: list(Figure.best).slice(1), typical: list(Figure.typical).slice(1),
     typical_error: list(Figure.error).slice(1), even_numbers: list(Figure.settled).slice(1),
     late_s: list(Figure.lateS), even_s: one(Figure.evenS), plateau: one(Figure.plateau),
-    time_bought_s: one(Figure.bought), holds: one(Figure.holds) === 1, seconds_missing: one(Figure.missing),
+    time_bought_s: one(Figure.boughtS), holds: one(Figure.holds) === 1, seconds_missing: one(Figure.missingS),
     answer_for_s: one(Figure.answerS), answer_worth: one(Figure.answerWorth), answer, weakest,
   };
 }
