@@ -125,14 +125,14 @@ export class Team {
   /** Every place that may speak of a player. @param {{jersey: number, name?: string}} who
    * @returns {Promise<{seen: string, named: boolean, places: Place[]}>} */
   async places(who) {
-    return (await this.#ask('POST', 'team/places', JSON.stringify(who))).json();
+    return (await this.#put('POST', 'team/places', 'forget', who)).json();
   }
 
   /** Forgets him and strikes the places with these numbers of the list that was seen.
    * @param {{jersey: number, name?: string, seen: string, places: number, strike: number[]}} how
    * @returns {Promise<Forgotten>} */
   async forget(how) {
-    return (await this.#ask('POST', 'team/forget', JSON.stringify(how))).json();
+    return (await this.#put('POST', 'team/forget', 'forget', how)).json();
   }
 
   /** What was seen, at once. @param {number} width of the pictures, points @returns {Promise<Review>} */

@@ -133,8 +133,43 @@ static const bw_member sprint_members[] = {
 };
 static const bw_form_table sprint = {.name = "sprint", .what = "a sprint", TABLE(sprint_members)};
 
+/// Eight hex digits.
+static bool take_seen(const bw_form *form, const bw_member *member, void *to) {
+    char code[16] = "";
+    if (!bw_form_text(form, member->key, code, sizeof code)) return false;
+    const size_t length = strlen(code);
+    if (length > 0 && (length != 8 || strspn(code, "0123456789abcdef") != length))
+        return bw_form_refuse(form, member->key, "is the code of a list, such as 99aa1fc0");
+    ((bw_sent_forget *)to)->seen = (uint32_t)strtoul(code, NULL, 16);
+    return true;
+}
+
+static bool take_strike(const bw_form *form, const bw_member *member, void *to) {
+    bw_sent_forget *out = to;
+    const bw_tree_node *nodes = form->tree->nodes;
+    int32_t list;
+    if (!bw_form_list(form, member->key, (int)member->high, &list)) return false;
+    for (int32_t i = list ? nodes[list].first : 0; i; i = nodes[i].next) {
+        const double number = nodes[i].kind == BW_NODE_NUMBER ? nodes[i].number : 0;
+        if (!(number >= 1 && number <= out->places) || number != (int)number)
+            return bw_form_refuse(form, member->key, "has numbers of the list's places");
+        out->strike[(int)number - 1] = true;
+    }
+    return true;
+}
+
+static const bw_member forget_members[] = {
+    {RANGE(bw_sent_forget, "jersey", WHOLE, jersey, 0, BW_MAX_JERSEY), .needed = true},
+    {TEXT(bw_sent_forget, "name", name)},
+    {.key = "seen", .kind = BW_MEMBER_TEXT, .high = 8, .take = take_seen},
+    {RANGE(bw_sent_forget, "places", WHOLE, places, 0, BW_SENT_PLACES)},
+    {.key = "strike", .kind = BW_MEMBER_LIST, .high = BW_SENT_PLACES, .take = take_strike},
+};
+static const bw_form_table forget = {
+    .name = "forget", .what = "a player to forget", TABLE(forget_members)};
+
 const bw_form_table *bw_team_form_at(int index) {
-    static const bw_form_table *const all[] = {&entry, &game, &player, &spot, &sprint};
+    static const bw_form_table *const all[] = {&entry, &game, &player, &spot, &sprint, &forget};
     return index >= 0 && index < BW_COUNT(all) ? all[index] : NULL;
 }
 
@@ -193,40 +228,7 @@ bool bw_form_split(const bw_form *form, bw_timed_split *out) {
     return bw_form_read(form, &sprint, out);
 }
 
-/// Eight hex digits.
-static bool take_seen(const bw_form *form, const bw_member *member, void *to) {
-    char code[16] = "";
-    if (!bw_form_text(form, member->key, code, sizeof code)) return false;
-    const size_t length = strlen(code);
-    if (length > 0 && (length != 8 || strspn(code, "0123456789abcdef") != length))
-        return bw_form_refuse(form, member->key, "is the code of a list, such as 99aa1fc0");
-    ((bw_sent_forget *)to)->seen = (uint32_t)strtoul(code, NULL, 16);
-    return true;
-}
-
-static bool take_strike(const bw_form *form, const bw_member *member, void *to) {
-    bw_sent_forget *out = to;
-    const bw_tree_node *nodes = form->tree->nodes;
-    int32_t list;
-    if (!bw_form_list(form, member->key, (int)member->high, &list)) return false;
-    for (int32_t i = list ? nodes[list].first : 0; i; i = nodes[i].next) {
-        const double number = nodes[i].kind == BW_NODE_NUMBER ? nodes[i].number : 0;
-        if (!(number >= 1 && number <= out->places) || number != (int)number)
-            return bw_form_refuse(form, member->key, "has numbers of the list's places");
-        out->strike[(int)number - 1] = true;
-    }
-    return true;
-}
-
 bool bw_form_forget(const bw_form *form, bw_sent_forget *out) {
-    static const bw_member members[] = {
-        {RANGE(bw_sent_forget, "jersey", WHOLE, jersey, 0, BW_MAX_JERSEY), .needed = true},
-        {TEXT(bw_sent_forget, "name", name)},
-        {.key = "seen", .kind = BW_MEMBER_TEXT, .high = 8, .take = take_seen},
-        {RANGE(bw_sent_forget, "places", WHOLE, places, 0, BW_SENT_PLACES)},
-        {.key = "strike", .kind = BW_MEMBER_LIST, .high = BW_SENT_PLACES, .take = take_strike},
-    };
-    static const bw_form_table table = {.what = "a player to forget", TABLE(members)};
     *out = (bw_sent_forget){.jersey = -1};
-    return bw_form_read(form, &table, out);
+    return bw_form_read(form, &forget, out);
 }

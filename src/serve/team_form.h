@@ -37,7 +37,7 @@ typedef struct bw_sent {
     bw_sent_entry list[BW_SENT_MAX];
 } bw_sent;
 
-/// Number `index` of the tables of what is taken: "break", "game", "player", "spot", "sprint"; NULL past the
+/// Number `index` of the tables of what is taken: "break", "game", "player", "spot", "sprint", "forget"; NULL past the
 /// last.
 const bw_form_table *bw_team_form_at(int index);
 

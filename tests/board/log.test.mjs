@@ -64,7 +64,7 @@ const goTo = async (page, mode) => {
 };
 
 /** What was sent for the team file, by the server's table of it. @type {Record<string, Set<string>>} */
-const sent = { break: new Set(), game: new Set(), player: new Set(), spot: new Set(), sprint: new Set() };
+const sent = { break: new Set(), game: new Set(), player: new Set(), spot: new Set(), sprint: new Set(), forget: new Set() };
 let takes; // the tables
 
 /** Keeps the keys of a thing and of what lies in it. */
@@ -83,9 +83,7 @@ function listen(page, errors) {
     if (!what || !text) return;
     const body = JSON.parse(text);
     if (body.entries) body.entries.forEach((one) => keep('break', one));
-    else if (what !== 'places' && what !== 'forget') { // who is meant is no thing that is kept
-      keep({ entries: 'break', games: 'game', players: 'player', splits: 'sprint' }[what], body);
-    }
+    else keep({ entries: 'break', games: 'game', players: 'player', splits: 'sprint', places: 'forget', forget: 'forget' }[what], body);
   });
   page.on('response', async (answer) => {
     const { pathname } = new URL(answer.url());
@@ -569,6 +567,7 @@ check('a player is forgotten place by place', async (t) => {
   await goTo(page, 'roster');
   await page.click('#roster-table [aria-label="Change number 12"]');
   assert.equal(await page.inputValue('#forget-jersey'), '12');
+  await page.fill('#forget-name', 'Quillon Zimmer');
   await page.click('#forget-form button');
   await page.waitForSelector('#forget-places li:nth-child(3)');
   assert.equal(await page.locator('#forget-title').textContent(), '3 places that may speak of number 12');

@@ -202,6 +202,8 @@ static const struct whole {
     {"sprint", "/api/team/splits", "",
      "{\"jersey\":0,\"date\":\"2026-03-02\",\"distance_m\":10,\"seconds\":1.9,\"clock\":\"move\"}",
      ""},
+    {"forget", "/api/team/places", "",
+     "{\"jersey\":0,\"name\":\"A. B.\",\"seen\":\"99aa1fc0\",\"places\":1,\"strike\":[1]}", ""},
 };
 
 static void put_revision(void) {
