@@ -225,6 +225,7 @@ export class Lessons {
   touched() {
     this.player.halt();
     this.call.lesson_stop();
+    this.view = this.#read(); // a drag between two frames must not leave the lesson's picture standing
   }
 
   /** @param {number} seconds */

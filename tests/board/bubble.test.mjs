@@ -8,7 +8,7 @@ import { drag, frames, launch, middle, openBoard, reasonToSkip, rest, root, row 
 
 const skip = await reasonToSkip();
 if (skip) console.log(`# skipped: ${skip}`);
-const check = (name, body) => test(name, { skip, timeout: 120000 }, body);
+const check = (name, body) => test(name, { skip, timeout: 240_000 }, body);
 let browser;
 before(async () => { if (!skip) browser = await launch(); });
 after(async () => { await browser?.close(); });

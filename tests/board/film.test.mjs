@@ -10,7 +10,7 @@ import { build, launch, reasonToSkip, root, run } from './page.mjs';
 
 const skip = await reasonToSkip();
 if (skip) console.log(`# skipped: ${skip}`);
-const check = (name, body) => test(name, { skip, timeout: 120_000 }, body);
+const check = (name, body) => test(name, { skip, timeout: 240_000 }, body);
 let browser, folder;
 
 before(async () => {

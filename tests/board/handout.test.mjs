@@ -12,7 +12,7 @@ import { build, launch, plain, reasonToSkip, root, run } from './page.mjs';
 
 const skip = await reasonToSkip();
 if (skip) console.log(`# skipped: ${skip}`);
-const check = (name, body) => test(name, { skip, timeout: 120000 }, body);
+const check = (name, body) => test(name, { skip, timeout: 240_000 }, body);
 const program = process.env.BREAKWATER ?? join(build, 'breakwater');
 const axe = skip ? '' : createRequire(import.meta.url).resolve('axe-core/axe.min.js');
 let browser, folder, scheme, file, other;

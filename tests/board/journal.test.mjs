@@ -11,7 +11,7 @@ import { boardFile, frames, launch, launchOwn, openBoard, reasonToSkip, root } f
 
 const skip = await reasonToSkip();
 if (skip) console.log(`# skipped: ${skip}`);
-const check = (name, body) => test(name, { skip, timeout: 120000 }, body);
+const check = (name, body) => test(name, { skip, timeout: 240_000 }, body);
 const rounds = 12;
 let browser, folder;
 before(async () => {

@@ -14,6 +14,8 @@ export const boardFile = join(root, 'build/board/breakwater-board.html');
 export const boardFolder = join(root, 'build/board/static');
 export const moduleFile = join(root, 'build/wasm/breakwater.wasm');
 export const testModuleFile = join(root, 'build/wasm/breakwater-test.wasm');
+/** How long anything is waited for, in milliseconds: a hang is what is longer, never a busy machine. */
+const patience = 120_000;
 const browserFile = process.env.BW_CHROMIUM ?? '/usr/bin/chromium';
 export const run = promisify(execFile);
 
@@ -68,12 +70,15 @@ export async function launchOwn(profile) {
 }
 
 /** A fresh page with the board, with the network off. Saving is by download unless `picker` is asked
- * for: a picker is a window of the system, which no test can press. */
+ * for: a picker is a window of the system, which no test can press. With `clock` its time can be
+ * stopped (stopTime). */
 export async function openBoard(browser, options = {}) {
   const context = await browser.newContext({
-    viewport: { width: 1000, height: 800 }, offline: true, ...options, before: undefined, picker: undefined,
+    viewport: { width: 1000, height: 800 }, offline: true, ...options, before: undefined, picker: undefined, clock: undefined,
   });
   const page = await context.newPage();
+  page.setDefaultTimeout(patience);
+  if (options.clock) await page.clock.install();
   if (!options.picker) await page.addInitScript(() => { delete globalThis.showSaveFilePicker; });
   if (options.before) await page.addInitScript(options.before);
   const seen = { requests: [], errors: [] };
@@ -100,6 +105,14 @@ export async function drag(page, from, to, steps = 12) {
   await page.mouse.down();
   await page.mouse.move(to.x, to.y, { steps });
   await page.mouse.up();
+}
+
+/** From here on the page's time stands still, whatever the machine is at: its clocks, timers and frames
+ * go on only by the milliseconds given to the function returned (so `frames` and `rest` would wait for
+ * ever). */
+export async function stopTime(page) {
+  await page.clock.pauseAt(await page.evaluate(() => Date.now()) + 60_000);
+  return (milliseconds) => page.clock.runFor(milliseconds);
 }
 
 /** Waits until what was done has been drawn. */

@@ -8,7 +8,7 @@ import { frames, launch, openBoard, reasonToSkip, root } from './page.mjs';
 
 const skip = await reasonToSkip();
 if (skip) console.log(`# skipped: ${skip}`);
-const check = (name, body) => test(name, { skip, timeout: 60000 }, body);
+const check = (name, body) => test(name, { skip, timeout: 240_000 }, body);
 let browser;
 before(async () => { if (!skip) browser = await launch(); });
 after(async () => { await browser?.close(); });
