@@ -25,11 +25,13 @@ export class Left {
   /** Looks for work left on the document that is open. */
   async look() {
     const { text } = this.files.board.history;
+    delete this.box.dataset.looked;
     const entries = await this.files.journal.left();
     if (text !== this.files.board.history.text) return; // overtaken by another opening
     this.entries = entries.filter((entry) => entry.text !== text);
     this.thrown = null;
     this.#show();
+    this.box.dataset.looked = 'true';
   }
 
   #show() {

@@ -12,7 +12,7 @@
  */
 
 const base = 'breakwater-journal', shelf = 'work';
-const patience = 4000; // ms: a data base that does not open by then never will
+const patience = 10000; // ms: a data base that does not open by then never will, busy as the machine may be
 
 /** @template T @param {IDBRequest<T>} request @returns {Promise<T>} */
 function result(request) {

@@ -53,6 +53,27 @@ async function out(page) {
 const kept = (page) => page.waitForFunction(() =>
   /working copy is kept/.test(document.getElementById('saved').textContent));
 
+/** The page has looked for work left behind, and found none. */
+async function nothingLeft(page) {
+  await page.waitForSelector('#left[data-looked]', { state: 'attached' });
+  assert.ok(await offer(page).isHidden());
+}
+
+/** Nothing is in the journal any more. */
+const emptied = (page) => page.waitForFunction(() => new Promise((done, fail) => {
+  const opening = indexedDB.open('breakwater-journal', 1);
+  opening.onerror = fail;
+  opening.onsuccess = () => {
+    const db = opening.result, [shelf] = db.objectStoreNames;
+    const count = db.transaction(shelf).objectStore(shelf).count();
+    count.onerror = fail;
+    count.onsuccess = () => {
+      db.close();
+      done(count.result === 0);
+    };
+  };
+}));
+
 /** From a start of the browser until edits are going in, in the middle of which it will die. Returns
  * where the man stood when the page last promised to keep it. */
 async function oneLife(page, round, found) {
@@ -117,8 +138,7 @@ check('a reload during editing offers the work; thrown away, it can be brought b
     await page.waitForSelector('#left', { state: 'hidden' });
     assert.equal(await page.evaluate(() => document.activeElement.id), 'save');
     await page.reload();
-    await page.waitForTimeout(300);
-    assert.ok(await offer(page).isHidden());
+    await nothingLeft(page);
     await context.close();
   });
 
@@ -130,17 +150,15 @@ check('saving and undoing leave nothing behind', async () => {
   await man.press('ArrowUp');
   await kept(page);
   await Promise.all([page.waitForEvent('download'), page.click('#save')]);
-  await page.waitForTimeout(200);
+  await emptied(page);
   await page.reload();
-  await page.waitForTimeout(300);
-  assert.ok(await offer(page).isHidden());
+  await nothingLeft(page);
   await (await edits(page)).press('ArrowUp');
   await kept(page);
   await page.click('#undo');
-  await page.waitForTimeout(200);
+  await emptied(page);
   await page.reload();
-  await page.waitForTimeout(300);
-  assert.ok(await offer(page).isHidden());
+  await nothingLeft(page);
   await context.close();
 });
 
@@ -164,11 +182,9 @@ check('two documents in two files of one profile never see each other\'s work', 
   await kept(first);
   await first.close();
   const second = await visit(context, there);
-  await second.waitForTimeout(300);
-  assert.ok(await offer(second).isHidden()); // the example, and not this page's
+  await nothingLeft(second); // the example, and not this page's
   await give(second, 'nameless.json', nameless);
-  await second.waitForTimeout(300);
-  assert.ok(await offer(second).isHidden()); // no id: goes by name and what it was, so it is another
+  await nothingLeft(second); // no id: goes by name and what it was, so it is another
   await give(second, 'jetty.json', jetty);
   await second.waitForSelector('#left:not([hidden])'); // the same document, wherever it is opened
   await give(second, 'jetty.json', jetty.replace('"Jetty"', '"Jetty two"'));
