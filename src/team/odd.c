@@ -26,7 +26,7 @@ static const bw_odd_rule rules[BW_ODD_COUNT] = {
                             "speed 12.2146 m/s and time constant 1.2367 s. 0.25 s for a thumb that "
                             "starts late, 0.5 s for a light gate that he trips on the move"},
     [BW_ODD_SPRINT_SLOW] = {"sprint-slow", "seconds", 2, "m/s",
-                            "{value} is slower than a fast walk, {near}",
+                            "{value} is slower than a slow start and a fast walk, {near}",
                             "the fastest walk of men in their twenties is 2.5 m/s (R. W. Bohannon, "
                             "Age and Ageing 26, 1997)"},
     [BW_ODD_SPOT] = {"spot", "spots", 0, "",
@@ -105,6 +105,9 @@ static const bw_legs fastest = {12.2146, 1.2367};
 /// How much earlier than his first step a light gate at the line can be tripped, s.
 static const double gate_early = 0.5;
 
+/// What a slow starter needs to get going from a stand, s (assumed): a metre in 0.7 s is no walk.
+static const double slow_start = 1.0;
+
 /// "20.0 yd (18.3 m) in 0.90 s"
 static void put_run(bw_text *t, const bw_timed_split *s) {
     bw_put_fixed(t, s->distance / BW_METRES_PER_YARD, 1);
@@ -127,7 +130,7 @@ static bool odd_time(const bw_timed_split *s, bw_odd *odd) {
         bw_put(&near, " s");
         return found(odd, BW_ODD_SPRINT_FAST, run, held);
     }
-    const double walk = s->distance / rules[BW_ODD_SPRINT_SLOW].limit;
+    const double walk = slow_start + s->distance / rules[BW_ODD_SPRINT_SLOW].limit;
     if (s->seconds <= walk) return false;
     bw_put_fixed(&near, walk, 1);
     bw_put(&near, " s");

@@ -66,6 +66,7 @@ static void sprints(void) {
                "man timed took 2.58 s from his first step");
     CHECK_INT(split(18.288, 3.1, "signal", day), BW_ODD_NOTHING);
     CHECK_INT(split(18.288, 31, "signal", day), BW_ODD_SPRINT_SLOW);
+    CHECK_INT(split(1, 0.7, "move", day), BW_ODD_NOTHING);
     CHECK_INT(split(18.288, 3.1, "signal", "2036-03-02"), BW_ODD_SPRINT_AHEAD);
     CHECK_INT(split(18.288, 3.1, "signal", "2026-11-30"), BW_ODD_NOTHING);
     CHECK_INT(split(18.288, 3.1, "signal", "2026-12-01"), BW_ODD_SPRINT_AHEAD);
