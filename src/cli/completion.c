@@ -22,7 +22,7 @@ static word_list words_of(const bw_option *option) {
 
 /// The words that follow some actions of a verb, the same for all of these; NULL when none do.
 static word_list offered_by(const bw_command *verb) {
-    for (int i = 0; i < verb->action_count; i++) {
+    for (int i = 0; verb->actions && i < verb->action_count; i++) {
         if (verb->actions[i].offer) return verb->actions[i].offer;
     }
     return NULL;
