@@ -9,7 +9,7 @@ set(BW_TEST_ROOMS core scheme draw trial web outside paint file tune report team
 set(BW_TEST_USES_core scheme)
 set(BW_TEST_USES_scheme file)
 set(BW_TEST_USES_draw file)
-set(BW_TEST_USES_web file)
+set(BW_TEST_USES_file web)
 set(BW_TEST_USES_outside tune file)
 
 # Searches of many breaks: minutes without optimisation. They carry the label "long", which the debug

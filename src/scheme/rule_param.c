@@ -5,7 +5,7 @@ enum { ONE, YARDS };
 
 static const bw_rule_param params[BW_RULE_PARAM_COUNT] = {
 #define RULE_NUMBER(ID, key, UNIT, usual, low, high, label, meaning)                               \
-    [BW_RULE_##ID] = {#key, label, meaning, low, high, UNIT == YARDS, true},
+    [BW_RULE_##ID] = {#key, label, meaning, low, high, (UNIT) == YARDS, true},
 #define RULE_PLACE(ID, key, side, usual, low, high, label, meaning)                                \
     [BW_RULE_##ID] = {#key, label, meaning, low, high, true, false},
 #include "core/rule_params.def"

@@ -9,7 +9,7 @@
 
 static const int many = 1000000; // rows of a table
 
-#define MOST_TEXT(type, field) .high = sizeof((type *)0)->field - 1
+#define MOST_TEXT(type, field) .high = (sizeof((type *)0)->field - 1)
 #define TEXT(type, name, field)                                                                    \
     .key = (name), .kind = BW_MEMBER_TEXT, .offset = offsetof(type, field), MOST_TEXT(type, field)
 #define RANGE(type, name, what, field, least, most)                                                \

@@ -34,7 +34,10 @@ static bw_status read_schemes(bw_team *team, bw_known *k, bw_error *error) {
     bw_status status = bw_team_revisions(team, &list, &count, error);
     if (status != BW_OK) return status;
     bw_scheme *scheme = calloc(1, sizeof *scheme);
-    if (!scheme) status = bw_team_fail(error, BW_NO_ROOM, "there is not enough memory");
+    if (!scheme) {
+        free(list);
+        return bw_team_fail(error, BW_NO_ROOM, "there is not enough memory");
+    }
     for (int i = count - 1; i >= 0 && status == BW_OK; i--) {
         status = bw_team_scheme(team, list[i].id, scheme, NULL, error);
         if (status == BW_BAD_INPUT) { // a damaged one is told of where it is used
