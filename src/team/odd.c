@@ -75,14 +75,18 @@ bool bw_odd_game(const bw_known *known, const bw_game *game, bw_odd *odd) {
     *odd = (bw_odd){.kind = BW_ODD_NOTHING};
     const bw_game *near = NULL;
     bool is_known = false;
+    int least = BW_NAME_SIZE;
     for (int i = 0; i < known->game_count; i++) {
         const bw_game *g = &known->games[i];
         if (strcmp(g->opponent, game->opponent) == 0) {
             if (strcmp(g->date, game->date) == 0) return false;
             is_known = true;
-        } else if (bw_opponents_near(g->opponent, game->opponent)) {
-            near = g; // the latest
+            continue;
         }
+        const int apart = bw_opponents_apart(g->opponent, game->opponent);
+        if (apart < 0 || apart > least) continue;
+        near = g; // the nearest name, of equals the latest game
+        least = apart;
     }
     if (near && !is_known) {
         char what[2 * BW_NAME_SIZE];

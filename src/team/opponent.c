@@ -18,20 +18,22 @@ static void plain(const char *name, char out[BW_NAME_SIZE]) {
     }
 }
 
-/// Whether the shorter name is the longer one, or a part of it, or its begin but for a slip.
-static bool within(const char *shorter, char *longer) {
+/// How far the shorter name is from the longer one, a part of it, or its begin but for a slip; -1 if none.
+static int within(const char *shorter, char *longer) {
     const int n = (int)strlen(shorter), apart = n / 5 < MOST_APART ? n / 5 : MOST_APART;
-    if (n == 0) return false;
-    if (n >= PART && strstr(longer, shorter)) return true;
-    if (bw_edit_distance(shorter, longer, apart) <= apart) return true;
+    if (n == 0) return -1;
+    if (n >= PART && strstr(longer, shorter)) return 0;
+    int least = bw_edit_distance(shorter, longer, apart);
     for (int length = (int)strlen(longer) - 1; length >= n - 1 && length > 0; length--) {
         longer[length] = '\0';
-        if (length <= n + 1 && bw_edit_distance(shorter, longer, apart) <= apart) return true;
+        if (length > n + 1) continue;
+        const int from_begin = bw_edit_distance(shorter, longer, apart);
+        if (from_begin < least) least = from_begin;
     }
-    return false;
+    return least <= apart ? least : -1;
 }
 
-bool bw_opponents_near(const char *a, const char *b) {
+int bw_opponents_apart(const char *a, const char *b) {
     char one[BW_NAME_SIZE], other[BW_NAME_SIZE];
     plain(a, one);
     plain(b, other);

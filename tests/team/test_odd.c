@@ -115,11 +115,19 @@ static void games(void) {
                                            {"East", "West"},
                                            {"", "A"}};
     for (int i = 0; i < 6; i++)
-        CHECK(bw_opponents_near(near[i][0], near[i][1]) &&
-              bw_opponents_near(near[i][1], near[i][0]));
+        CHECK(bw_opponents_apart(near[i][0], near[i][1]) >= 0 &&
+              bw_opponents_apart(near[i][1], near[i][0]) >= 0);
     for (int i = 0; i < 5; i++)
-        CHECK(!bw_opponents_near(apart[i][0], apart[i][1]) &&
-              !bw_opponents_near(apart[i][1], apart[i][0]));
+        CHECK(bw_opponents_apart(apart[i][0], apart[i][1]) < 0 &&
+              bw_opponents_apart(apart[i][1], apart[i][0]) < 0);
+}
+
+/// An old file may hold a slip of its own, and a later one.
+static void the_nearest_opponent_is_named(void) {
+    const bw_game slip = {.id = 2, .date = "2026-04-12", .opponent = "Gulhaven Petrels"};
+    CHECK_INT(bw_known_add_game(known, &slip), BW_OK);
+    CHECK_INT(against("Gullhaven Petrel", "2026-05-02"), BW_ODD_OPPONENT);
+    CHECK(strstr(odd.message, "\"Gullhaven Petrels\" (game 1, 2026-04-11)") != NULL);
 }
 
 static void spots(void) {
@@ -189,6 +197,7 @@ int main(int argc, char **argv) {
     RUN(the_table_is_whole);
     RUN(sprints);
     RUN(games);
+    RUN(the_nearest_opponent_is_named);
     RUN(spots);
     RUN(breaks);
     RUN(an_empty_file_knows_nothing);
