@@ -3,25 +3,9 @@
 import assert from 'node:assert/strict';
 import { readFile, stat } from 'node:fs/promises';
 import { join } from 'node:path';
-import { after, before, test } from 'node:test';
-import {
-  boardFile, drag, frames, launch, middle, openBoard, plain, reasonToSkip, rest, root, row, stopTime,
-} from './page.mjs';
+import { boardFile, boardTests, drag, frames, middle, plain, rest, root, row, stopTime } from './page.mjs';
 
-const skip = await reasonToSkip();
-if (skip) console.log(`# skipped: ${skip}`);
-const check = (name, body) => test(name, { skip }, body);
-let browser;
-before(async () => { if (!skip) browser = await launch(); });
-after(async () => { await browser?.close(); });
-
-/** Runs with a fresh board; nothing may have gone wrong in it afterwards. */
-async function withBoard(body, options) {
-  const board = await openBoard(browser, options);
-  await body(board.page, board);
-  assert.deepEqual(board.seen.errors, []);
-  await board.context.close();
-}
+const { check, open, withBoard } = await boardTests();
 
 /** Where a token's place is on the page, as the core has it: the button's own style. */
 const placeOf = async (page, who) => (await row(page, who))[2];
@@ -33,7 +17,7 @@ check('one file under 600 kB: one classic script, nothing fetched, injected scri
   assert.doesNotMatch(html, /type="?module|<link |src="|@import|url\((?!data:)/);
   assert.match(html, /Content-Security-Policy" content="default-src 'none'/);
   assert.doesNotMatch(html, /unsafe-inline|'unsafe-eval'/);
-  const board = await openBoard(browser);
+  const board = await open();
   assert.deepEqual(board.seen.requests.filter((url) => !url.startsWith('file:')), []);
   assert.equal(board.seen.requests.length, 1);
   await board.page.evaluate(() => {

@@ -3,28 +3,9 @@
 import assert from 'node:assert/strict';
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
-import { after, before, test } from 'node:test';
-import { drag, frames, launch, middle, openBoard, reasonToSkip, root, row } from './page.mjs';
+import { boardTests, drag, frames, middle, root, row, saved } from './page.mjs';
 
-const skip = await reasonToSkip();
-if (skip) console.log(`# skipped: ${skip}`);
-const check = (name, body) => test(name, { skip }, body);
-let browser;
-before(async () => { if (!skip) browser = await launch(); });
-after(async () => { await browser?.close(); });
-
-async function withBoard(body, options) {
-  const board = await openBoard(browser, options);
-  await body(board.page, board);
-  assert.deepEqual(board.seen.errors, []);
-  await board.context.close();
-}
-
-/** The document that Save hands over. */
-async function saved(page) {
-  const [download] = await Promise.all([page.waitForEvent('download'), page.click('#save')]);
-  return JSON.parse(await readFile(await download.path(), 'utf8'));
-}
+const { check, withBoard } = await boardTests();
 
 check('a slider of the rule moves the unit while it slides, and is one step of undo', () =>
   withBoard(async (page) => {

@@ -1,23 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // How often the board draws while a finger drags: counted, not timed (bench/frames.mjs measures).
 import assert from 'node:assert/strict';
-import { after, before, test } from 'node:test';
-import { launch, middle, openBoard, reasonToSkip, rest } from './page.mjs';
+import { boardTests, middle, rest } from './page.mjs';
 
-const skip = await reasonToSkip();
-if (skip) console.log(`# skipped: ${skip}`);
-const check = (name, body) => test(name, { skip }, body);
-let browser;
-before(async () => { if (!skip) browser = await launch(); });
-after(async () => { await browser?.close(); });
-
-/** Runs with a fresh board; nothing may have gone wrong in it afterwards. */
-async function withBoard(body, options) {
-  const board = await openBoard(browser, options);
-  await body(board.page);
-  assert.deepEqual(board.seen.errors, []);
-  await board.context.close();
-}
+const { check, withBoard } = await boardTests();
 
 /** Runs in the page before it: keeps in which frame the core was asked to draw, and what for. */
 function countDraws() {

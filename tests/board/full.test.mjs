@@ -3,22 +3,9 @@
 import assert from 'node:assert/strict';
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
-import { after, before, test } from 'node:test';
-import { drag, frames, launch, middle, openBoard, reasonToSkip, rest, root, row } from './page.mjs';
+import { boardTests, drag, frames, middle, rest, root, row } from './page.mjs';
 
-const skip = await reasonToSkip();
-if (skip) console.log(`# skipped: ${skip}`);
-const check = (name, body) => test(name, { skip, timeout: 240_000 }, body);
-let browser;
-before(async () => { if (!skip) browser = await launch(); });
-after(async () => { await browser?.close(); });
-
-async function withBoard(body, options) {
-  const board = await openBoard(browser, options);
-  await body(board.page, board);
-  assert.deepEqual(board.seen.errors, []);
-  await board.context.close();
-}
+const { check, withBoard } = await boardTests();
 
 const lessons = async (page) => {
   await page.click('#nav a[href="#lessons"]');

@@ -4,7 +4,7 @@ import assert from 'node:assert/strict';
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { after, before, test } from 'node:test';
-import { drag, frames, launch, middle, openBoard, reasonToSkip, root, stopTime } from './page.mjs';
+import { drag, frames, launch, middle, openBoard, reasonToSkip, root, saved, stopTime } from './page.mjs';
 
 const skip = await reasonToSkip();
 if (skip) console.log(`# skipped: ${skip}`);
@@ -30,11 +30,6 @@ const press = async (page, name) => {
 };
 const stops = (page) => page.locator('#stops b').allTextContents();
 const value = (page) => page.locator('#lesson-time').getAttribute('aria-valuetext');
-
-async function saved(page) {
-  const [download] = await Promise.all([page.waitForEvent('download'), page.click('#save')]);
-  return JSON.parse(await readFile(await download.path(), 'utf8'));
-}
 
 /** A new lesson of three stops, put with a finger, a tap and the list of places. */
 async function build(page) {

@@ -1,9 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What the board's tests share: the page in a real browser, opened from disk. Tests are skipped, with
 // the reason, only when the browser or the packages are not installed.
+import assert from 'node:assert/strict';
 import { access, readFile, rm } from 'node:fs/promises';
 import { execFile, spawn } from 'node:child_process';
 import { dirname, join } from 'node:path';
+import { after, before, test } from 'node:test';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import { promisify } from 'node:util';
 
@@ -44,6 +46,34 @@ export async function launch(more = []) {
     executablePath: browserFile,
     args: [...chromiumFlags, ...more],
   });
+}
+
+/** The frame of a file of tests on the board from disk, with one browser for all of them. `check` declares
+ * a test, skipped with its reason where it cannot run; `withBoard` makes a body of one that gets a fresh
+ * page, in which nothing may have gone wrong afterwards; `open` opens a page and leaves the rest to it. */
+export async function boardTests() {
+  const skip = await reasonToSkip();
+  if (skip) console.log(`# skipped: ${skip}`);
+  let browser;
+  before(async () => { if (!skip) browser = await launch(); });
+  after(async () => { await browser?.close(); });
+  const open = (options) => openBoard(browser, options);
+  return {
+    open,
+    check: (name, body) => test(name, { skip, timeout: 2 * patience }, body),
+    async withBoard(body, options) {
+      const board = await open(options);
+      await body(board.page, board);
+      assert.deepEqual(board.seen.errors, []);
+      await board.context.close();
+    },
+  };
+}
+
+/** The document that Save hands over. */
+export async function saved(page) {
+  const [download] = await Promise.all([page.waitForEvent('download'), page.click('#save')]);
+  return JSON.parse(await readFile(await download.path(), 'utf8'));
 }
 
 /** A browser of its own with a profile that outlives it, to be killed as a power cut would. */
