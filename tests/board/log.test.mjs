@@ -120,6 +120,8 @@ async function tap(page, pair, outcome) {
 const words = (page) => page.locator('#log-words').textContent();
 const told = (page, pattern) => page.waitForFunction((source) =>
   new RegExp(source).test(document.getElementById('log-words').textContent), pattern.source, patience);
+/** Until the file has been told everything, what was taken out too: that stands in a line of its own. */
+const nothingWaits = (page) => page.waitForSelector('#log-waits', { state: 'hidden', ...patience });
 const inFile = async (team) => JSON.parse((await ask('log', team, 'list', '--json')).stdout).breaks;
 
 check('three taps log a break, and it is in the team file', async (t) => {
@@ -447,6 +449,7 @@ check('a tab that is brought to another team\'s program begins anew and sends it
   const second = await serve(t, names, '--port', port);
   await page.goto(second.address);
   await told(page, /^1 break, all/);
+  await nothingWaits(page);
   assert.deepEqual((await inFile(names.team)).map((one) => one.offence), [5]);
 });
 
@@ -477,6 +480,7 @@ check('undo takes back each step; an edit and what was taken out too', async (t)
   await page.waitForFunction(() => document.querySelectorAll('#log-list li').length === 2, null, patience);
   await page.click('#log-undo'); // after a reload: the newest of this game
   await told(page, /^1 break, all/);
+  await nothingWaits(page);
   assert.deepEqual((await inFile(names.team)).map((one) => one.outcome), ['goal']);
   assert.deepEqual(errors, []);
 });

@@ -82,13 +82,14 @@ check('the coach opens his file, edits, saves, reloads, and finds it again', asy
 
 check('nothing that a served start asks for is missing, its icon included', async (t) => {
   const { address, origin } = await serve(t, 'start.json');
-  const { page } = await visit(t, `${origin}/`), missing = [];
+  const { context } = await visit(t, `${origin}/`), page = await context.newPage(), missing = [];
   page.on('response', (answer) => {
     if (answer.status() >= 400) missing.push(`${answer.status()} ${answer.url()}`);
   });
-  await page.goto(address);
-  await page.reload();
-  await page.waitForSelector('html[data-ready]');
+  for (const go of [() => page.goto(address), () => page.reload()]) {
+    await go();
+    await page.waitForSelector('html[data-ready]');
+  }
   // A browser without a window asks for no icon by itself; what it would ask for is there and can be drawn.
   const drawn = await page.evaluate(async () => {
     const image = new Image();
