@@ -26,7 +26,7 @@ static double now(void) {
 
 static bool time_judging(bw_judge *judge, const bw_scheme *scheme, const bw_break_def *drills,
                          int count, bw_judging how, double *seconds) {
-    bw_verdict verdict;
+    bw_judgement verdict;
     const double start = now();
     const bool ok = bw_judge_scheme(judge, scheme, drills, count, how, &verdict) == BW_OK;
     *seconds = now() - start;

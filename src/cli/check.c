@@ -89,17 +89,17 @@ static int examine(const bw_args *args, verdict *v) {
 }
 
 static void print_text(FILE *out, const char *path, const verdict *v) {
-    static const bw_ink_colour colours[] = {BW_CYAN, BW_YELLOW, BW_RED};
+    static const bw_ink_colour colours[] = {BW_TERM_CYAN, BW_TERM_YELLOW, BW_TERM_RED};
     for (int i = 0; i < v->count; i++) {
         const bw_finding *f = &v->findings[i];
-        bw_term_set(out, BW_BOLD);
+        bw_term_set(out, BW_TERM_BOLD);
         bw_term_put(out, path);
         if (f->line > 0) fprintf(out, ":%d:%d", f->line, f->column);
-        bw_term_set(out, BW_PLAIN);
+        bw_term_set(out, BW_TERM_PLAIN);
         fputs(": ", out);
         bw_term_set(out, colours[f->severity]);
         fputs(severity_word(f->severity), out);
-        bw_term_set(out, BW_PLAIN);
+        bw_term_set(out, BW_TERM_PLAIN);
         fprintf(out, ": %s", f->message);
         if (f->pointer[0]) fprintf(out, " (%s)", f->pointer);
         if (f->remedy[0]) fprintf(out, " \u2014 %s", f->remedy);

@@ -59,8 +59,8 @@ static bool list_is_this(const bw_args *args, const bw_places *places) {
     return said ? strcmp(said, seen) == 0 : !numbers;
 }
 
-static bw_choice choose(const bw_args *args, const bw_places *places, const bool *struck,
-                        const bool *left, bool *strike) {
+static bw_forget_choice choose(const bw_args *args, const bw_places *places, const bool *struck,
+                               const bool *left, bool *strike) {
     const bool by_strike = bw_option_given(args, "strike"),
                by_leave = bw_option_given(args, "leave");
     for (int i = 0; i < places->count; i++) {
@@ -78,7 +78,7 @@ static bw_choice choose(const bw_args *args, const bw_places *places, const bool
     return BW_CHOICE_MADE;
 }
 
-bw_choice bw_choice_of_options(const bw_args *args, const bw_places *places, bool *strike) {
+bw_forget_choice bw_choice_of_options(const bw_args *args, const bw_places *places, bool *strike) {
     for (int i = 0; i < places->count; i++)
         strike[i] = places->list[i].sure;
     if (!list_is_this(args, places)) return BW_CHOICE_BAD;
@@ -86,7 +86,7 @@ bw_choice bw_choice_of_options(const bw_args *args, const bw_places *places, boo
         return places->sure == places->count ? BW_CHOICE_MADE : BW_CHOICE_OPEN;
     bool *struck = calloc((size_t)places->count + 1, sizeof *struck);
     bool *left = calloc((size_t)places->count + 1, sizeof *left);
-    bw_choice made = BW_CHOICE_BAD;
+    bw_forget_choice made = BW_CHOICE_BAD;
     if (!struck || !left)
         bw_say_error("there is not enough memory");
     else if (take_list(args, "strike", places->count, struck) &&

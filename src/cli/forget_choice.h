@@ -8,15 +8,15 @@
 #include "team/places.h"
 #include <stdio.h>
 
-typedef enum bw_choice {
+typedef enum bw_forget_choice {
     BW_CHOICE_MADE,
     BW_CHOICE_OPEN, ///< some places need the coach's word
     BW_CHOICE_BAD   ///< an option is wrong, which has been said
-} bw_choice;
+} bw_forget_choice;
 
 /// Fills strike[0..places->count) from the options; without any, the sure places are struck and the choice
 /// is open when there are others.
-bw_choice bw_choice_of_options(const bw_args *args, const bw_places *places, bool *strike);
+bw_forget_choice bw_choice_of_options(const bw_args *args, const bw_places *places, bool *strike);
 
 /// Asks about each place on standard error, and takes the answers from standard input. False when whoever
 /// is asked wants to stop.

@@ -57,9 +57,9 @@ void bw_help_actions(const bw_command *verb, void *self,
 }
 
 static void heading(FILE *out, const char *text) {
-    bw_term_set(out, BW_BOLD);
+    bw_term_set(out, BW_TERM_BOLD);
     fputs(text, out);
-    bw_term_set(out, BW_PLAIN);
+    bw_term_set(out, BW_TERM_PLAIN);
     fputc('\n', out);
 }
 

@@ -99,7 +99,7 @@ static int forget(asked *a, bw_team *team, bw_error *error) {
 }
 
 static int decide(asked *a, bw_team *team, bw_error *error) {
-    const bw_choice choice = bw_choice_of_options(a->args, &a->places, a->strike);
+    const bw_forget_choice choice = bw_choice_of_options(a->args, &a->places, a->strike);
     if (choice == BW_CHOICE_BAD) return BW_EXIT_USAGE;
     if (choice == BW_CHOICE_MADE) return forget(a, team, error);
     if (bw_option_given(a->args, "json") || !isatty(STDIN_FILENO) || !isatty(STDERR_FILENO))

@@ -6,7 +6,13 @@
 #include <stdbool.h>
 #include <stdio.h>
 
-typedef enum bw_ink_colour { BW_PLAIN, BW_BOLD, BW_RED, BW_YELLOW, BW_CYAN } bw_ink_colour;
+typedef enum bw_ink_colour {
+    BW_TERM_PLAIN,
+    BW_TERM_BOLD,
+    BW_TERM_RED,
+    BW_TERM_YELLOW,
+    BW_TERM_CYAN
+} bw_ink_colour;
 
 /// No colour from here on: --no-color. Called once, before anything is printed.
 void bw_term_no_colour(void);
@@ -14,7 +20,7 @@ void bw_term_no_colour(void);
 /// Colour only on a terminal that can, and not when NO_COLOR is set and not empty.
 bool bw_term_colour(FILE *stream);
 
-/// Starts a colour, or with BW_PLAIN ends it. Nothing where there is to be no colour.
+/// Starts a colour, or with BW_TERM_PLAIN ends it. Nothing where there is to be no colour.
 void bw_term_set(FILE *stream, bw_ink_colour colour);
 
 /// Writes a text in which file names or other words of unknown origin may stand: what a terminal would

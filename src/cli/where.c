@@ -94,9 +94,9 @@ static void print_text(FILE *out, const answer *a) {
     bw_text text = bw_text_in(caption, sizeof caption);
     bw_say_unit(a->scheme, a->stage, a->station, a->ball, &text);
 
-    bw_term_set(out, BW_BOLD);
+    bw_term_set(out, BW_TERM_BOLD);
     fprintf(out, "%s: %d defenders, %s.", a->scheme->name, stage->defenders, stage->shape);
-    bw_term_set(out, BW_PLAIN);
+    bw_term_set(out, BW_TERM_PLAIN);
     fprintf(out, " Ball %s.\n\n", ball);
     for (int s = 0; s < stage->defenders; s++) {
         put_padded(out, stage->spots[s].id, 5);

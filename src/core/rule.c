@@ -93,7 +93,7 @@ static bw_vec outside_crease(const bw_formation *unit, bw_vec at) {
 /// Ball behind: the low pair stand at their posts, the near one going out to the goal line extended
 /// as the carrier comes round. Returns the set of spots used.
 static unsigned hold_low_pair(const bw_formation *unit, bw_vec ball, double sideways,
-                              bw_place *out) {
+                              bw_ruled *out) {
     const bw_rule *rule = unit->rule;
     bw_vec near = bw_v(rule->hold_at.x + post_shift * sideways, rule->hold_at.y);
     bw_vec far = bw_v(-rule->hold_at.x + post_shift * sideways, rule->hold_at.y);
@@ -116,7 +116,7 @@ static bw_vec chase_place(const bw_rule *rule, bw_vec ball) {
 
 /// Off the ball: the two nearest are one pass away, the rest are the back side.
 static void name_the_rest(const bw_formation *unit, const bw_vec *base, bw_vec ball, unsigned taken,
-                          int adjacent, bw_place *out) {
+                          int adjacent, bw_ruled *out) {
     for (unsigned all = (1u << unit->spots) - 1; taken != all;) {
         int next = -1;
         double next_d = 0;
@@ -138,7 +138,7 @@ static void name_the_rest(const bw_formation *unit, const bw_vec *base, bw_vec b
     }
 }
 
-void bw_rule_places(const bw_formation *unit, bw_vec ball, bw_place *out) {
+void bw_rule_places(const bw_formation *unit, bw_vec ball, bw_ruled *out) {
     const bw_rule *rule = unit->rule;
     double follow = bw_clamp(ball.x, 0, shift_reach);
     double sideways = rule->shift * follow;

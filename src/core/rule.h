@@ -20,14 +20,14 @@ typedef struct bw_formation {
 } bw_formation;
 
 /// One spot's place by the rule.
-typedef struct bw_place {
+typedef struct bw_ruled {
     bw_vec at;
     bw_duty duty;
-} bw_place;
+} bw_ruled;
 
 /// Places of all unit->spots spots for a ball with ball.x >= 0. Ties are broken by where the homes
 /// lie, never by the order of the spots.
-void bw_rule_places(const bw_formation *unit, bw_vec ball, bw_place *out);
+void bw_rule_places(const bw_formation *unit, bw_vec ball, bw_ruled *out);
 
 /// Where the man on the ball belongs: on the line from goal to ball, no farther out than the rule
 /// meets it there, a cushion off the carrier, never behind the goal line.

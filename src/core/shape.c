@@ -34,7 +34,7 @@ static bw_formation formation_in_frame(const bw_plan *plan, bool flip) {
 
 /// Adds to each place the pins' differences from the rule, blended between landmarks. Summed in an
 /// order that depends on where the landmarks lie, so that mirror images agree to the last bit.
-static void add_pins(const bw_plan *plan, bw_vec ball, bool flip, bw_place *places) {
+static void add_pins(const bw_plan *plan, bw_vec ball, bool flip, bw_ruled *places) {
     double weight[BW_MAX_SITES];
     bw_neighbour_weights(&plan->sites, ball, weight);
     for (int k = 0; k < plan->pin_sites; k++) {
@@ -53,7 +53,7 @@ void bw_where(const bw_plan *plan, bw_vec ball, const bw_vec *attackers, int cou
     const bw_formation unit = formation_in_frame(plan, flip);
     const bw_vec seen = in_frame(flip, ball);
 
-    bw_place places[BW_MAX_SPOTS];
+    bw_ruled places[BW_MAX_SPOTS];
     bw_rule_places(&unit, seen, places);
     if (plan->pin_sites > 0) add_pins(plan, ball, flip, places);
     for (int i = 0; i < plan->spots; i++)
@@ -111,7 +111,7 @@ static bool any_pin(const bw_scheme *scheme, const bw_stage *stage) {
 /// The rule's places at a landmark with the ball taken to be on the left (flip) or the right.
 static void by_rule_at(const bw_plan *plan, bw_vec ball, bool flip, bw_vec *at) {
     const bw_formation unit = formation_in_frame(plan, flip);
-    bw_place places[BW_MAX_SPOTS];
+    bw_ruled places[BW_MAX_SPOTS];
     bw_rule_places(&unit, in_frame(flip, ball), places);
     for (int s = 0; s < plan->spots; s++)
         at[s] = in_frame(flip, places[s].at);

@@ -43,9 +43,9 @@ static void add_exit(level *at, exit_move e) {
 }
 
 /// The moves that leave the piece with the fewest of them, cheapest first.
-static void find_exits(const bw_tour_def *def, level *at, const bw_places *pieces, int count) {
+static void find_exits(const bw_tour_def *def, level *at, const bw_place_set *pieces, int count) {
     int fewest = 0;
-    bw_places chosen = pieces[0];
+    bw_place_set chosen = pieces[0];
     for (int p = 0; p < count; p++) {
         int exits = 0;
         for (int a = 0; a < def->count; a++) {
@@ -77,7 +77,7 @@ static bool relax(search *s, int depth) {
     if (bw_tour_balance(s->def, &at->bounds, &at->counts, &length, &from, &to) != BW_OK)
         return false;
     if (length >= s->best_length) return false;
-    bw_places pieces[BW_TOUR_PLACES];
+    bw_place_set pieces[BW_TOUR_PLACES];
     const int count = bw_tour_pieces(s->def, &at->counts, pieces);
     if (count <= 1) {
         s->best = at->counts;
@@ -107,7 +107,7 @@ static void branch(search *s) {
         next->bounds = at->bounds;
         next->bounds.least.n[e.from][e.to]++;
         // From here on the siblings do without it.
-        at->bounds.barred[e.from] |= (bw_places)1 << e.to;
+        at->bounds.barred[e.from] |= (bw_place_set)1 << e.to;
         if (!relax(s, depth + 1)) continue;
         depth++;
         taken[depth] = 0;
@@ -173,7 +173,7 @@ bw_status bw_tour_find(const bw_tour_def *def, void *memory, size_t size, bw_tou
             tour->required += (int64_t)def->times[a][b] * def->cost[a][b];
         }
     }
-    bw_places pieces[BW_TOUR_PLACES];
+    bw_place_set pieces[BW_TOUR_PLACES];
     tour->pieces = bw_tour_pieces(def, &root->least, pieces);
     if (tour->pieces == 0) return BW_OK;
     if (stranded(def, tour)) return BW_UNREACHABLE;

@@ -11,12 +11,12 @@ typedef struct bw_counts {
 } bw_counts;
 
 /// A set of places as bits.
-typedef uint32_t bw_places;
+typedef uint32_t bw_place_set;
 
 /// Bounds on the moves of one relaxation.
 typedef struct bw_tour_bounds {
-    bw_counts least;                  ///< at least so often
-    bw_places barred[BW_TOUR_PLACES]; ///< moves not to be made beyond `least`
+    bw_counts least;                     ///< at least so often
+    bw_place_set barred[BW_TOUR_PLACES]; ///< moves not to be made beyond `least`
 } bw_tour_bounds;
 
 /// The cheapest counts that keep every place in balance (as many in as out), whether or not they hang
@@ -26,7 +26,7 @@ bw_status bw_tour_balance(const bw_tour_def *def, const bw_tour_bounds *bounds, 
 
 /// Splits the places that have a move into pieces that hang together, lowest place first. Returns how many.
 int bw_tour_pieces(const bw_tour_def *def, const bw_counts *counts,
-                   bw_places pieces[BW_TOUR_PLACES]);
+                   bw_place_set pieces[BW_TOUR_PLACES]);
 
 /// Walks balanced counts in one piece as one closed tour. At each place the ball does not go straight back
 /// if it can go elsewhere, and goes first where it has been least.

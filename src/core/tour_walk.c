@@ -4,21 +4,21 @@
 #include "core/tour_part.h"
 
 int bw_tour_pieces(const bw_tour_def *def, const bw_counts *counts,
-                   bw_places pieces[BW_TOUR_PLACES]) {
+                   bw_place_set pieces[BW_TOUR_PLACES]) {
     const int n = def->count;
-    bw_places near[BW_TOUR_PLACES] = {0}, left = 0;
+    bw_place_set near[BW_TOUR_PLACES] = {0}, left = 0;
     for (int a = 0; a < n; a++) {
         for (int b = 0; b < n; b++) {
             if (counts->n[a][b] == 0) continue;
-            near[a] |= (bw_places)1 << b;
-            near[b] |= (bw_places)1 << a;
-            left |= (bw_places)1 << a | (bw_places)1 << b;
+            near[a] |= (bw_place_set)1 << b;
+            near[b] |= (bw_place_set)1 << a;
+            left |= (bw_place_set)1 << a | (bw_place_set)1 << b;
         }
     }
     int count = 0;
     for (int v = 0; v < n; v++) {
         if (!(left >> v & 1)) continue;
-        bw_places piece = (bw_places)1 << v, seen = 0;
+        bw_place_set piece = (bw_place_set)1 << v, seen = 0;
         while (piece != seen) {
             seen = piece;
             for (int u = 0; u < n; u++) {

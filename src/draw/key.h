@@ -7,7 +7,7 @@
 #include "draw/marks.h"
 
 /// What a key can explain; one bit each.
-typedef enum bw_key {
+typedef enum bw_key_entry {
     BW_KEY_DEFENDER = 1 << 0,
     BW_KEY_KEEPER = 1 << 1,
     BW_KEY_ATTACKER = 1 << 2,
@@ -30,7 +30,7 @@ typedef enum bw_key {
     BW_KEY_MATE = 1 << 19,
     BW_KEY_SUGGESTED = 1 << 20, ///< the board's run to a ghost: where a man might stand
     BW_KEY_COUNT = 21
-} bw_key;
+} bw_key_entry;
 
 /// The six duties together.
 #define BW_KEY_DUTIES 0x3F0u

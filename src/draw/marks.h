@@ -47,15 +47,20 @@ void bw_mark_ball(bw_ink *ink, bw_vec at);
 /// Half the width and half the height of a defender's mark with its edge pattern.
 bw_vec bw_mark_reach(bw_mark_size size, const char *code, int duty);
 
-typedef enum bw_route { BW_ROUTE_RUN, BW_ROUTE_PASS, BW_ROUTE_CARRY, BW_ROUTE_SHOT } bw_route;
+typedef enum bw_route_kind {
+    BW_ROUTE_RUN,
+    BW_ROUTE_PASS,
+    BW_ROUTE_CARRY,
+    BW_ROUTE_SHOT
+} bw_route_kind;
 
 /// Begins the line of a run or a pass, solid or dashed by the ink's habit; a path follows.
-void bw_mark_line(bw_ink *ink, bw_route route, bw_role role, double width);
+void bw_mark_line(bw_ink *ink, bw_route_kind route, bw_role role, double width);
 
 /// The path from a to b with its arrow's head: run and pass solid and dashed (or the other way round,
 /// by the ink's habit), carry waved, shot a double line. It leaves `gap_a` and `gap_b` points free at its ends; too short a path is left out.
 /// `soft` draws it in the second rank.
-void bw_mark_route(bw_ink *ink, bw_route route, bw_vec a, bw_vec b, double gap_a, double gap_b,
+void bw_mark_route(bw_ink *ink, bw_route_kind route, bw_vec a, bw_vec b, double gap_a, double gap_b,
                    bool soft);
 
 /// The tether of a man who is `late` seconds from his place: a line from him to a ring there, thinner

@@ -15,7 +15,7 @@ static void shot(bw_ink *ink, bw_role role, bw_vec a, bw_vec b) {
     bw_path_segment(ink, bw_sub(a, side), bw_sub(b, side));
 }
 
-void bw_mark_line(bw_ink *ink, bw_route route, bw_role role, double width) {
+void bw_mark_line(bw_ink *ink, bw_route_kind route, bw_role role, double width) {
     const bool run = route == BW_ROUTE_RUN;
     if (run == (ink->lines == BW_RUN_SOLID))
         bw_ink_stroke(ink, role, width);
@@ -23,7 +23,7 @@ void bw_mark_line(bw_ink *ink, bw_route route, bw_role role, double width) {
         bw_ink_dashed(ink, role, width, 5, 3.2);
 }
 
-void bw_mark_route(bw_ink *ink, bw_route route, bw_vec a, bw_vec b, double gap_a, double gap_b,
+void bw_mark_route(bw_ink *ink, bw_route_kind route, bw_vec a, bw_vec b, double gap_a, double gap_b,
                    bool soft) {
     const double distance = bw_distance(a, b);
     if (distance < gap_a + gap_b + head_length + 2) return;

@@ -11,11 +11,11 @@
 #include "draw/view.h"
 
 /// What stands beside each defender's disc.
-typedef enum bw_beside {
+typedef enum bw_words_beside {
     BW_BESIDE_NOTHING,
     BW_BESIDE_DUTY, ///< the word for his duty
     BW_BESIDE_NAME  ///< the spot's name
-} bw_beside;
+} bw_words_beside;
 
 /// Positions in metres. Pointers may be NULL where it says so; nothing is kept.
 typedef struct bw_scene {
@@ -23,7 +23,7 @@ typedef struct bw_scene {
     int stage;                  ///< index in scheme->stages
     const bw_station *stations; ///< one for each spot
     bool duties;                ///< show edge patterns (false: homes, where nobody has a duty)
-    bw_beside beside;
+    bw_words_beside beside;
     const bw_vec *from;      ///< where each man was: a faint ghost and run; NULL: none
     bool from_soft;          ///< runs in the second rank (from home), else as ordered runs
     const bw_vec *ball;      ///< NULL: no ball

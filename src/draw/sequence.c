@@ -106,7 +106,7 @@ static void draw_cuts(bw_ink *ink, const bw_sequence *sq, const bw_view *view, i
     }
 }
 
-static bw_route route_of(bw_kind kind) {
+static bw_route_kind route_of(bw_kind kind) {
     if (kind == BW_SHOOT) return BW_ROUTE_SHOT;
     return kind == BW_PASS ? BW_ROUTE_PASS : BW_ROUTE_CARRY;
 }

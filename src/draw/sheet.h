@@ -32,7 +32,7 @@ const char *bw_paper_name(bw_paper paper);
 /// What stands at the foot of a sheet.
 typedef struct bw_foot {
     const char *name; ///< scheme (and team): bottom left
-    uint32_t keys;    ///< bw_key bits
+    uint32_t keys;    ///< bw_key_entry bits
     bool charts;      ///< the sheet has charts: key, scale and up-field arrow at its foot
     int page, pages;  ///< from 1
     const char *date; ///< before the page's number; NULL or "": none

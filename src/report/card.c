@@ -24,7 +24,7 @@ static void put_bold(bw_ink *ink, bw_role role, double size, double x, double y,
 }
 
 /// Disc, name and his own word; below them the stage and its word.
-static void put_head(bw_ink *ink, const bw_card *card) {
+static void put_head(bw_ink *ink, const bw_pocket_card *card) {
     const bw_box *in = &card->inside;
     const bw_stage *stage = &card->scheme->stages[card->stage];
     const bw_spot *spot = &stage->spots[card->spot];
@@ -54,7 +54,7 @@ static void put_head(bw_ink *ink, const bw_card *card) {
 }
 
 /// Where he stands for each landmark, and what he does there.
-static void find_places(const bw_card *card, bw_station *own) {
+static void find_places(const bw_pocket_card *card, bw_station *own) {
     const bw_scheme *scheme = card->scheme;
     bw_plan plan;
     bw_plan_build(scheme, card->stage, &plan);
@@ -78,7 +78,7 @@ static void put_number(bw_ink *ink, bw_vec at, int number) {
 }
 
 /// The front's chart: where he begins, and the ball places by number.
-static void put_chart(bw_ink *ink, const bw_card *card, const bw_view *view) {
+static void put_chart(bw_ink *ink, const bw_pocket_card *card, const bw_view *view) {
     const bw_scheme *scheme = card->scheme;
     const bw_vec home = scheme->stages[card->stage].spots[card->spot].home;
     bw_ink_begin(ink, BW_TAG_FIGURE, "Ball places by number, and where you begin");
@@ -104,7 +104,7 @@ typedef struct front {
     double row;        ///< from one of its lines to the next
 } front;
 
-static front divide(const bw_card *card) {
+static front divide(const bw_pocket_card *card) {
     const bw_box *in = &card->inside;
     const bw_window window = bw_window_unit(card->scheme);
     const int count = card->scheme->landmark_count;
@@ -147,7 +147,8 @@ static void put_way(bw_ink *ink, bw_vec way, double x, double y, double distance
     bw_path_head(ink, bw_add(middle, bw_scale(way, 2.5)), way, 5, 5);
 }
 
-static void put_list(bw_ink *ink, const bw_card *card, const front *f, const bw_station *own) {
+static void put_list(bw_ink *ink, const bw_pocket_card *card, const front *f,
+                     const bw_station *own) {
     const bw_units units = card->scheme->units;
     for (int l = 0; l < card->scheme->landmark_count; l++) {
         const double x = f->list_x + (l / f->rows) * f->step;
@@ -162,7 +163,7 @@ static void put_list(bw_ink *ink, const bw_card *card, const front *f, const bw_
     }
 }
 
-void bw_card_front(bw_ink *ink, const bw_card *card) {
+void bw_card_front(bw_ink *ink, const bw_pocket_card *card) {
     bw_station own[BW_MAX_LANDMARKS];
     const front f = divide(card);
     find_places(card, own);
@@ -172,7 +173,7 @@ void bw_card_front(bw_ink *ink, const bw_card *card) {
 }
 
 /// The back's pictures: as many columns as make them largest. Returns points per metre.
-static double fit_pictures(const bw_card *card, int *columns) {
+static double fit_pictures(const bw_pocket_card *card, int *columns) {
     const bw_window window = bw_window_unit(card->scheme);
     const double wide = card->inside.width, tall = card->inside.height - head;
     const int count = card->scheme->landmark_count;
@@ -189,8 +190,8 @@ static double fit_pictures(const bw_card *card, int *columns) {
 }
 
 /// Field, ball and himself, nothing else: a few points tall.
-static void put_picture(bw_ink *ink, const bw_card *card, int landmark, const bw_station *own,
-                        const bw_view *view) {
+static void put_picture(bw_ink *ink, const bw_pocket_card *card, int landmark,
+                        const bw_station *own, const bw_view *view) {
     const bw_field *field = bw_field_at(card->scheme->field);
     const bw_box *b = &view->box;
     char digits[8];
@@ -217,7 +218,7 @@ static void put_picture(bw_ink *ink, const bw_card *card, int landmark, const bw
     bw_path_rect(ink, b->x, b->y, b->width, b->height);
 }
 
-void bw_card_back(bw_ink *ink, const bw_card *card) {
+void bw_card_back(bw_ink *ink, const bw_pocket_card *card) {
     const bw_window window = bw_window_unit(card->scheme);
     const bw_box *in = &card->inside;
     const int count = card->scheme->landmark_count;
@@ -238,14 +239,14 @@ void bw_card_back(bw_ink *ink, const bw_card *card) {
     bw_ink_end(ink);
 }
 
-double bw_card_scale(const bw_card *card, bool back) {
+double bw_card_scale(const bw_pocket_card *card, bool back) {
     int columns;
     if (back) return fit_pictures(card, &columns);
     const front f = divide(card);
     return f.chart ? f.view.scale : 0;
 }
 
-bool bw_card_holds(const bw_card *card) {
+bool bw_card_holds(const bw_pocket_card *card) {
     const front f = divide(card);
     return card->inside.width >= list_wide && f.row >= 8.2;
 }

@@ -47,18 +47,18 @@ static bw_box inside_of(const bw_teach *teach, double x, double y) {
 int bw_cards_on_sheet(const bw_teach *teach) {
     const bw_sheet sheet = open_sheet(teach, 1, 1, NULL, "");
     const lay l = lay_out(teach, &sheet.block);
-    const bw_card card = {.scheme = teach->scheme, .inside = inside_of(teach, 0, 0)};
+    const bw_pocket_card card = {.scheme = teach->scheme, .inside = inside_of(teach, 0, 0)};
     return bw_card_holds(&card) ? l.columns * l.rows : 0;
 }
 
 /// Card number `index` of all that are wanted into *card; false when there are not so many.
-static bool find_card(const bw_teach *teach, int index, bw_card *card) {
+static bool find_card(const bw_teach *teach, int index, bw_pocket_card *card) {
     for (int s = 0; s < teach->scheme->stage_count; s++) {
         const int only = bw_teach_spot(teach, s);
         for (int i = 0; i < teach->scheme->stages[s].defenders; i++) {
             if (only != -1 && only != i) continue;
             if (index-- > 0) continue;
-            *card = (bw_card){.scheme = teach->scheme, .stage = s, .spot = i};
+            *card = (bw_pocket_card){.scheme = teach->scheme, .stage = s, .spot = i};
             return true;
         }
     }
@@ -68,7 +68,7 @@ static bool find_card(const bw_teach *teach, int index, bw_card *card) {
 int bw_cards_pages(const bw_teach *teach) {
     const int each = bw_cards_on_sheet(teach);
     int cards = 0;
-    bw_card card;
+    bw_pocket_card card;
     while (find_card(teach, cards, &card))
         cards++;
     return each > 0 ? 2 * ((cards + each - 1) / each) : 0;
@@ -105,7 +105,7 @@ bw_status bw_cards_page(const bw_teach *teach, int page, int pages, bw_ink *ink)
     bw_ink_begin(ink, BW_TAG_ARTIFACT, "");
     put_marks(ink, teach, &l);
     bw_ink_end(ink);
-    bw_card card;
+    bw_pocket_card card;
     for (int i = 0; i < each && find_card(teach, (page - 1) / 2 * each + i, &card); i++) {
         const int along = i % l.columns, down = i / l.columns;
         // Turned over the long edge, left comes to lie where right was.

@@ -37,7 +37,7 @@ int bw_paging_count(const bw_teach *teach, bw_paging_walk *walk);
 bw_status bw_paging_draw(const bw_teach *teach, bw_paging_walk *walk, int page, int pages,
                          bw_ink *ink);
 
-/// Starts a page. `keys` (bw_key) for a page with charts, 0 for one without. `head` must live as long
+/// Starts a page. `keys` (bw_key_entry) for a page with charts, 0 for one without. `head` must live as long
 /// as the page and those that carry it on; `estimate` marks it as a model's.
 void bw_paging_page(bw_paging *p, uint32_t keys, const char *head, bool estimate);
 

@@ -19,7 +19,7 @@ static bool same(const bw_question *a, const bw_question *b) {
 static void add(quiz *q, bw_question question, int most) {
     const int only = bw_teach_spot(q->teach, question.stage);
     if (q->count == most || only == -2) return;
-    if (only >= 0 && question.ask != BW_ASK_STAGE && question.spot != only) return;
+    if (only >= 0 && question.ask != BW_QUIZ_STAGE && question.spot != only) return;
     for (int i = 0; i < q->count; i++) {
         if (same(&q->list[i], &question)) return;
     }
@@ -32,7 +32,7 @@ static void add_weak(quiz *q) {
         const bw_weak *weak = &q->teach->weak->weak[i];
         if (weak->to_at < 0) continue;
         for (int k = 0; k < weak->men; k++)
-            add(q, (bw_question){BW_ASK_PLACE, weak->stage, weak->man[k].spot, weak->to_at},
+            add(q, (bw_question){BW_QUIZ_WHERE, weak->stage, weak->man[k].spot, weak->to_at},
                 BW_QUIZ_PLACES / 2);
     }
 }
@@ -42,35 +42,35 @@ static int draw(bw_random *random, int count) {
 }
 
 /// A question of this kind at random.
-static bw_question draw_question(const bw_scheme *scheme, bw_ask ask, bw_random *random) {
+static bw_question draw_question(const bw_scheme *scheme, bw_quiz_kind ask, bw_random *random) {
     bw_question question = {.ask = ask};
     question.stage = draw(random, scheme->stage_count);
     question.spot = draw(random, scheme->stages[question.stage].defenders);
     question.landmark = draw(random, scheme->landmark_count);
-    if (ask == BW_ASK_CALL || ask == BW_ASK_STAGE) question.landmark = 0;
-    if (ask == BW_ASK_STAGE) question.spot = 0;
+    if (ask == BW_QUIZ_CALL || ask == BW_QUIZ_STAGE) question.landmark = 0;
+    if (ask == BW_QUIZ_STAGE) question.spot = 0;
     return question;
 }
 
 /// Whether the scheme has an answer to it.
 static bool has_answer(const bw_scheme *scheme, const bw_question *question) {
     const bw_stage *stage = &scheme->stages[question->stage];
-    if (question->ask == BW_ASK_CALL) return stage->spots[question->spot].call[0] != '\0';
-    if (question->ask == BW_ASK_STAGE) return stage->call[0] != '\0';
+    if (question->ask == BW_QUIZ_CALL) return stage->spots[question->spot].call[0] != '\0';
+    if (question->ask == BW_QUIZ_STAGE) return stage->call[0] != '\0';
     return true;
 }
 
 int bw_quiz_ask(const bw_teach *teach, bw_question *list) {
-    static const bw_ask words[] = {BW_ASK_DUTY, BW_ASK_CALL, BW_ASK_DUTY, BW_ASK_STAGE};
+    static const bw_quiz_kind words[] = {BW_QUIZ_DUTY, BW_QUIZ_CALL, BW_QUIZ_DUTY, BW_QUIZ_STAGE};
     enum { TRIES = 4000 }; // a small scheme has fewer questions than there is room for
     quiz q = {.teach = teach, .list = list};
     bw_random random = {.state = teach->seed};
     add_weak(&q);
     for (int i = 0; i < TRIES && q.count < BW_QUIZ_PLACES; i++)
-        add(&q, draw_question(teach->scheme, BW_ASK_PLACE, &random), BW_QUIZ_PLACES);
+        add(&q, draw_question(teach->scheme, BW_QUIZ_WHERE, &random), BW_QUIZ_PLACES);
     const int most = q.count + BW_QUIZ_WORDS;
     for (int i = 0; i < TRIES && q.count < most; i++) {
-        const bw_ask ask = words[i % BW_COUNT(words)];
+        const bw_quiz_kind ask = words[i % BW_COUNT(words)];
         const bw_question question = draw_question(teach->scheme, ask, &random);
         if (has_answer(teach->scheme, &question)) add(&q, question, most);
     }

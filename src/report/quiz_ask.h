@@ -8,15 +8,15 @@
 
 enum { BW_QUIZ_PLACES = 12, BW_QUIZ_WORDS = 8, BW_QUIZ_QUESTIONS = BW_QUIZ_PLACES + BW_QUIZ_WORDS };
 
-typedef enum bw_ask {
-    BW_ASK_PLACE, ///< where do you stand?
-    BW_ASK_DUTY,  ///< what do you do?
-    BW_ASK_CALL,  ///< what do you call in your place?
-    BW_ASK_STAGE  ///< what is called when so many are in?
-} bw_ask;
+typedef enum bw_quiz_kind {
+    BW_QUIZ_WHERE, ///< where do you stand?
+    BW_QUIZ_DUTY,  ///< what do you do?
+    BW_QUIZ_CALL,  ///< what do you call in your place?
+    BW_QUIZ_STAGE  ///< what is called when so many are in?
+} bw_quiz_kind;
 
 typedef struct bw_question {
-    bw_ask ask;
+    bw_quiz_kind ask;
     int stage, spot, landmark; ///< spot and landmark where the question has them
 } bw_question;
 

@@ -29,22 +29,22 @@ static void say_question(const quiz *q, int index, bw_text *out) {
     bw_put_int(out, index + 1);
     bw_put(out, ". ");
     bw_put(out, numbers[stage->defenders]);
-    bw_put(out, question->ask == BW_ASK_STAGE ? " are in." : " in.");
-    if (question->ask != BW_ASK_STAGE) {
+    bw_put(out, question->ask == BW_QUIZ_STAGE ? " are in." : " in.");
+    if (question->ask != BW_QUIZ_STAGE) {
         bw_put(out, " You are ");
         bw_put(out, stage->spots[question->spot].name);
         bw_put(out, ".");
     }
-    if (question->ask == BW_ASK_PLACE || question->ask == BW_ASK_DUTY) {
+    if (question->ask == BW_QUIZ_WHERE || question->ask == BW_QUIZ_DUTY) {
         bw_put(out, " Ball ");
         bw_say_at(q->scheme, q->scheme->landmarks[question->landmark].at, out);
         bw_put(out, ".");
     }
     switch (question->ask) {
-    case BW_ASK_PLACE: bw_put(out, " Where?"); break;
-    case BW_ASK_DUTY: bw_put(out, " What do you do?"); break;
-    case BW_ASK_CALL: bw_put(out, " What do you call when you are in your place?"); break;
-    case BW_ASK_STAGE: bw_put(out, " What is called?"); break;
+    case BW_QUIZ_WHERE: bw_put(out, " Where?"); break;
+    case BW_QUIZ_DUTY: bw_put(out, " What do you do?"); break;
+    case BW_QUIZ_CALL: bw_put(out, " What do you call when you are in your place?"); break;
+    case BW_QUIZ_STAGE: bw_put(out, " What is called?"); break;
     }
 }
 
@@ -98,9 +98,9 @@ static void put_word(bw_paging *p, const quiz *q, int index) {
 
 static void say_answer(const quiz *q, const bw_question *question, bw_text *out) {
     const bw_stage *stage = &q->scheme->stages[question->stage];
-    if (question->ask == BW_ASK_CALL) bw_put_call(out, stage->spots[question->spot].call);
-    if (question->ask == BW_ASK_STAGE) bw_put_call(out, stage->call);
-    if (question->ask != BW_ASK_DUTY) return;
+    if (question->ask == BW_QUIZ_CALL) bw_put_call(out, stage->spots[question->spot].call);
+    if (question->ask == BW_QUIZ_STAGE) bw_put_call(out, stage->call);
+    if (question->ask != BW_QUIZ_DUTY) return;
     bw_plan plan;
     bw_station stations[BW_MAX_SPOTS];
     const bw_vec ball = q->scheme->landmarks[question->landmark].at;
@@ -157,7 +157,7 @@ static void put_key(bw_paging *p, const quiz *q) {
 static void walk(bw_paging *p) {
     quiz q = {.scheme = p->teach->scheme};
     q.count = bw_quiz_ask(p->teach, q.list);
-    while (q.places < q.count && q.list[q.places].ask == BW_ASK_PLACE)
+    while (q.places < q.count && q.list[q.places].ask == BW_QUIZ_WHERE)
         q.places++;
     bw_paging_page(p, BW_KEY_BALL, "Quiz", false);
     bw_paging_heading(p, BW_TAG_H1, BW_TYPE_HEAD, "Quiz: where do you stand?");

@@ -21,7 +21,7 @@ typedef struct player {
     bw_judge *judge; ///< of `scheme`
     int64_t revision;
     bool open;
-    bw_verdict verdict;
+    bw_judgement verdict;
     kind kinds[MOST_KINDS];
     int kind_count;
 } player;

@@ -108,14 +108,14 @@ bool bw_form_list(const bw_form *form, const char *key, int most, int32_t *out) 
     return true;
 }
 
-static bool take_row(const bw_form *form, const bw_member *m, int64_t *out) {
+static bool take_row(const bw_form *form, const bw_form_member *m, int64_t *out) {
     int number = (int)*out;
     if (!bw_form_whole(form, m->key, (int)m->low, (int)m->high, &number)) return false;
     *out = number;
     return true;
 }
 
-static bool take_member(const bw_form *form, const bw_member *m, void *out) {
+static bool take_member(const bw_form *form, const bw_form_member *m, void *out) {
     void *at = (char *)out + m->offset;
     if (m->needed && !bw_form_has(form, m->key)) return bw_form_refuse(form, m->key, "is missing");
     if (m->take) return m->take(form, m, out);

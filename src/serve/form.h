@@ -28,7 +28,7 @@ typedef enum bw_member_kind {
 
 /// A member of an object that is taken. The page is told the same table (on_team.c), and builds what it
 /// sends from it: what one side knows, the other does.
-typedef struct bw_member {
+typedef struct bw_form_member {
     const char *key;
     bw_member_kind kind;
     size_t offset;    ///< in what is filled in
@@ -36,13 +36,13 @@ typedef struct bw_member {
     bool needed;      ///< cannot be left out
     const struct bw_form_table *of; ///< of an object, or of a list's entries; NULL: texts
     /// Reads it instead, whether it is there or not; NULL: as its kind says.
-    bool (*take)(const bw_form *form, const struct bw_member *member, void *out);
-} bw_member;
+    bool (*take)(const bw_form *form, const struct bw_form_member *member, void *out);
+} bw_form_member;
 
 typedef struct bw_form_table {
     const char *name; ///< "break"
     const char *what; ///< in a sentence: "a break"
-    const bw_member *members;
+    const bw_form_member *members;
     int count;
 } bw_form_table;
 

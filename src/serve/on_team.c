@@ -123,7 +123,7 @@ static void put_table(const bw_form_table *table, bw_json *json) {
     bw_json_key(json, table->name);
     bw_json_open(json, '{');
     for (int i = 0; i < table->count; i++) {
-        const bw_member *m = &table->members[i];
+        const bw_form_member *m = &table->members[i];
         bw_json_key(json, m->key);
         bw_json_open(json, '{');
         bw_reply_put_text(json, "is", kinds[m->kind]);

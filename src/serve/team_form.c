@@ -17,7 +17,7 @@ static const int many = 1000000; // rows of a table
     .high = (most)
 #define TABLE(array) .members = (array), .count = BW_COUNT(array)
 
-static const bw_member game_members[] = {
+static const bw_form_member game_members[] = {
     {.key = "id", .kind = BW_MEMBER_TOLD},
     {TEXT(bw_game, "date", date)},
     {TEXT(bw_game, "opponent", opponent)},
@@ -25,7 +25,7 @@ static const bw_member game_members[] = {
 };
 static const bw_form_table game = {.name = "game", .what = "a game", TABLE(game_members)};
 
-static bool take_game(const bw_form *form, const bw_member *member, void *to) {
+static bool take_game(const bw_form *form, const bw_form_member *member, void *to) {
     bw_sent_entry *out = to;
     const int32_t node = bw_node_member(form->tree, form->at, member->key);
     if (node && form->tree->nodes[node].kind == BW_NODE_OBJECT) {
@@ -38,7 +38,7 @@ static bool take_game(const bw_form *form, const bw_member *member, void *to) {
     return true;
 }
 
-static bool take_time(const bw_form *form, const bw_member *member, void *to) {
+static bool take_time(const bw_form *form, const bw_form_member *member, void *to) {
     bw_sent_entry *out = to;
     char time[32] = "";
     if (!bw_form_text(form, member->key, time, sizeof time)) return false;
@@ -46,7 +46,7 @@ static bool take_time(const bw_form *form, const bw_member *member, void *to) {
     return bw_form_refuse(form, member->key, "is a moment in UTC such as 2026-04-11T18:05:00Z");
 }
 
-static bool take_outcome(const bw_form *form, const bw_member *member, void *to) {
+static bool take_outcome(const bw_form *form, const bw_form_member *member, void *to) {
     bw_sent_entry *out = to;
     char word[24] = "", room[160];
     if (!bw_form_text(form, member->key, word, sizeof word)) return false;
@@ -61,7 +61,7 @@ static bool take_outcome(const bw_form *form, const bw_member *member, void *to)
     return bw_form_refuse(form, member->key, room);
 }
 
-static bool take_out(const bw_form *form, const bw_member *member, void *to) {
+static bool take_out(const bw_form *form, const bw_form_member *member, void *to) {
     bw_entry *e = &((bw_sent_entry *)to)->entry;
     const bw_tree_node *nodes = form->tree->nodes;
     int32_t list;
@@ -75,7 +75,7 @@ static bool take_out(const bw_form *form, const bw_member *member, void *to) {
     return true;
 }
 
-static const bw_member break_members[] = {
+static const bw_form_member break_members[] = {
     {.key = "number", .kind = BW_MEMBER_TOLD},
     {TEXT(bw_sent_entry, "id", entry.client)},
     {.key = "time", .kind = BW_MEMBER_TEXT, .high = 31, .take = take_time},
@@ -94,13 +94,13 @@ static const bw_member break_members[] = {
 };
 static const bw_form_table entry = {.name = "break", .what = "a break", TABLE(break_members)};
 
-static const bw_member spot_members[] = {
+static const bw_form_member spot_members[] = {
     {TEXT(bw_player_spot, "spot", spot)},
     {.key = "fixed", .kind = BW_MEMBER_FLAG, .offset = offsetof(bw_player_spot, fixed)},
 };
 static const bw_form_table spot = {.name = "spot", .what = "a spot", TABLE(spot_members)};
 
-static bool take_spots(const bw_form *form, const bw_member *member, void *to) {
+static bool take_spots(const bw_form *form, const bw_form_member *member, void *to) {
     bw_player *out = to;
     const bw_tree_node *nodes = form->tree->nodes;
     int32_t list;
@@ -112,7 +112,7 @@ static bool take_spots(const bw_form *form, const bw_member *member, void *to) {
     return true;
 }
 
-static const bw_member player_members[] = {
+static const bw_form_member player_members[] = {
     {RANGE(bw_player, "jersey", WHOLE, jersey, 0, BW_MAX_JERSEY), .needed = true},
     {TEXT(bw_player, "initials", initials)},
     {TEXT(bw_player, "name", name)},
@@ -124,7 +124,7 @@ static const bw_member player_members[] = {
 };
 static const bw_form_table player = {.name = "player", .what = "a player", TABLE(player_members)};
 
-static const bw_member sprint_members[] = {
+static const bw_form_member sprint_members[] = {
     {RANGE(bw_timed_split, "jersey", WHOLE, jersey, 0, BW_MAX_JERSEY), .needed = true},
     {TEXT(bw_timed_split, "date", date)},
     {RANGE(bw_timed_split, "distance_m", NUMBER, distance, 1, 200)},
@@ -134,7 +134,7 @@ static const bw_member sprint_members[] = {
 static const bw_form_table sprint = {.name = "sprint", .what = "a sprint", TABLE(sprint_members)};
 
 /// Eight hex digits.
-static bool take_seen(const bw_form *form, const bw_member *member, void *to) {
+static bool take_seen(const bw_form *form, const bw_form_member *member, void *to) {
     char code[16] = "";
     if (!bw_form_text(form, member->key, code, sizeof code)) return false;
     const size_t length = strlen(code);
@@ -144,7 +144,7 @@ static bool take_seen(const bw_form *form, const bw_member *member, void *to) {
     return true;
 }
 
-static bool take_strike(const bw_form *form, const bw_member *member, void *to) {
+static bool take_strike(const bw_form *form, const bw_form_member *member, void *to) {
     bw_sent_forget *out = to;
     const bw_tree_node *nodes = form->tree->nodes;
     int32_t list;
@@ -158,7 +158,7 @@ static bool take_strike(const bw_form *form, const bw_member *member, void *to) 
     return true;
 }
 
-static const bw_member forget_members[] = {
+static const bw_form_member forget_members[] = {
     {RANGE(bw_sent_forget, "jersey", WHOLE, jersey, 0, BW_MAX_JERSEY), .needed = true},
     {TEXT(bw_sent_forget, "name", name)},
     {.key = "seen", .kind = BW_MEMBER_TEXT, .high = 8, .take = take_seen},
@@ -189,7 +189,7 @@ bool bw_form_entry(const bw_form *form, bw_sent_entry *out) {
     return form->error->status == BW_OK;
 }
 
-static bool take_entries(const bw_form *form, const bw_member *member, void *to) {
+static bool take_entries(const bw_form *form, const bw_form_member *member, void *to) {
     bw_sent *out = to;
     const bw_tree_node *nodes = form->tree->nodes;
     int32_t list;
@@ -202,12 +202,12 @@ static bool take_entries(const bw_form *form, const bw_member *member, void *to)
 }
 
 bool bw_form_sent(const bw_form *form, bw_sent *out) {
-    static const bw_member members[] = {{.key = "entries",
-                                         .kind = BW_MEMBER_LIST,
-                                         .high = BW_SENT_MAX,
-                                         .needed = true,
-                                         .of = &entry,
-                                         .take = take_entries}};
+    static const bw_form_member members[] = {{.key = "entries",
+                                              .kind = BW_MEMBER_LIST,
+                                              .high = BW_SENT_MAX,
+                                              .needed = true,
+                                              .of = &entry,
+                                              .take = take_entries}};
     static const bw_form_table table = {.what = "what is sent", TABLE(members)};
     out->count = 0;
     return bw_form_read(form, &table, out);

@@ -123,7 +123,7 @@ static bool read_row(job *j) {
                       .fault = &fault};
     *j->error = (bw_error){.status = BW_OK};
     for (int c = 0; c < j->kind->count; c++) {
-        if (j->kind->columns[c].required && bw_cell(&cells, c)[0] == '\0')
+        if (j->kind->columns[c].required && bw_cell_text(&cells, c)[0] == '\0')
             bw_cell_fault(&cells, c, "this cell is empty; every row needs it");
     }
     if (fault.status == BW_OK) extra_cell(j, &fault);

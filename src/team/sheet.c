@@ -5,7 +5,7 @@
 #include <stdlib.h>
 #include <string.h>
 
-const char *bw_cell(const bw_cells *cells, int column) {
+const char *bw_cell_text(const bw_cells *cells, int column) {
     const int at = cells->where[column];
     return at >= 0 && at < cells->row->count ? cells->row->cell[at] : "";
 }
@@ -78,7 +78,7 @@ static bool number(const char *text, const char *points, double *out) {
 }
 
 bool bw_cell_int(bw_cells *cells, int column, int64_t low, int64_t high, int64_t *out) {
-    const char *text = bw_cell(cells, column);
+    const char *text = bw_cell_text(cells, column);
     if (text[0] == '\0') return true;
     double value;
     if (number(text, "", &value) && value >= (double)low && value <= (double)high) {
@@ -90,14 +90,14 @@ bool bw_cell_int(bw_cells *cells, int column, int64_t low, int64_t high, int64_t
 }
 
 bool bw_cell_real(bw_cells *cells, int column, double *out) {
-    const char *text = bw_cell(cells, column);
+    const char *text = bw_cell_text(cells, column);
     if (text[0] == '\0' || number(text, cells->decimal_comma ? ".," : ".", out)) return true;
     return bw_cell_fault(cells, column, "a number such as %s, not \"%s\"",
                          cells->decimal_comma ? "3,1" : "3.1", text);
 }
 
 bool bw_cell_copy(bw_cells *cells, int column, char *to, size_t room) {
-    if (bw_copy(to, room, bw_cell(cells, column))) return true;
+    if (bw_copy(to, room, bw_cell_text(cells, column))) return true;
     return bw_cell_fault(cells, column, "at most %d bytes long", (int)room - 1);
 }
 

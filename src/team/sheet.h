@@ -9,13 +9,13 @@
 #include "team/import.h"
 #include "team/odd.h"
 
-typedef struct bw_column {
+typedef struct bw_sheet_column {
     const char *name;
     bool required;
-} bw_column;
+} bw_sheet_column;
 
 typedef struct bw_cells {
-    const bw_column *columns;
+    const bw_sheet_column *columns;
     const bw_csv_row *row;
     const int *where;   ///< cell of each column, -1 when the file has it not
     bool decimal_comma; ///< "3,1" is a number
@@ -28,7 +28,7 @@ typedef struct bw_cells {
 /// What a sheet is made of.
 typedef struct bw_sheet_kind {
     const char *id;
-    const bw_column *columns;
+    const bw_sheet_column *columns;
     int count;
     /// Stores one row. False with the fault marked, or with *error filled when the file itself failed.
     /// `shared` is what rows of one file know of each other, zeroed before the first.
@@ -40,7 +40,7 @@ enum { BW_SHARED_SIZE = 1024 };
 extern const bw_sheet_kind bw_sheet_roster, bw_sheet_splits, bw_sheet_breaks;
 
 /// The text of a column, "" when it is empty or not there.
-const char *bw_cell(const bw_cells *cells, int column);
+const char *bw_cell_text(const bw_cells *cells, int column);
 
 /// Marks the row: the column's name, then printf-style what is wrong. Always false.
 bool bw_cell_fault(bw_cells *cells, int column, const char *format, ...)

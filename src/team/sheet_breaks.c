@@ -30,7 +30,7 @@ enum {
     COLUMNS
 };
 
-static const bw_column columns[COLUMNS] = {
+static const bw_sheet_column columns[COLUMNS] = {
     {"id", false},       {"date", false},     {"opponent", false},  {"field", false},
     {"time", false},     {"offence", true},   {"defence", true},    {"outcome", true},
     {"seconds", false},  {"passes", false},   {"shot_x_yd", false}, {"shot_y_yd", false},
@@ -40,7 +40,7 @@ static const bw_column columns[COLUMNS] = {
 static void make_id(const bw_cells *cells, int row, bw_entry *e) {
     uint64_t hash = bw_hash_u64(BW_HASH_START, (uint64_t)row);
     for (int c = 0; c < COLUMNS; c++) {
-        for (const char *p = bw_cell(cells, c); *p; p++)
+        for (const char *p = bw_cell_text(cells, c); *p; p++)
             hash = bw_hash_u64(hash, (unsigned char)*p);
         hash = bw_hash_u64(hash, 256);
     }
@@ -48,7 +48,8 @@ static void make_id(const bw_cells *cells, int row, bw_entry *e) {
 }
 
 static bool take_id(bw_cells *cells, int row, bw_entry *e) {
-    if (bw_cell(cells, ID)[0] != '\0') return bw_cell_copy(cells, ID, e->client, sizeof e->client);
+    if (bw_cell_text(cells, ID)[0] != '\0')
+        return bw_cell_copy(cells, ID, e->client, sizeof e->client);
     make_id(cells, row, e);
     return true;
 }
@@ -63,14 +64,14 @@ static bool take_whole(bw_cells *cells, int column, int low, int high, int *out)
 /// In the file, less than none stands for "unknown": in a sheet it is a slip.
 static bool take_seconds(bw_cells *cells, bw_entry *e) {
     if (!bw_cell_real(cells, SECONDS, &e->seconds)) return false;
-    const bool given = bw_cell(cells, SECONDS)[0] != '\0';
+    const bool given = bw_cell_text(cells, SECONDS)[0] != '\0';
     if (!given || (e->seconds >= 0 && e->seconds <= BW_MAX_BREAK_TIME)) return true;
     return bw_cell_fault(cells, SECONDS, "a break lasts from 0 to %d seconds, not \"%s\"",
-                         BW_MAX_BREAK_TIME, bw_cell(cells, SECONDS));
+                         BW_MAX_BREAK_TIME, bw_cell_text(cells, SECONDS));
 }
 
 static bool take_numbers(bw_cells *cells, bw_entry *e) {
-    const char *time = bw_cell(cells, TIME), *outcome = bw_cell(cells, OUTCOME);
+    const char *time = bw_cell_text(cells, TIME), *outcome = bw_cell_text(cells, OUTCOME);
     if (time[0] && !bw_time_read(time, &e->time))
         return bw_cell_fault(cells, TIME, "a time is written like 2026-04-11T18:05:00Z, not \"%s\"",
                              time);
@@ -89,12 +90,12 @@ static bool take_numbers(bw_cells *cells, bw_entry *e) {
 }
 
 static bool take_shot(bw_cells *cells, bw_entry *e) {
-    const bool yards = bw_cell(cells, X_YARDS)[0] || bw_cell(cells, Y_YARDS)[0];
-    const bool metres = bw_cell(cells, X_METRES)[0] || bw_cell(cells, Y_METRES)[0];
+    const bool yards = bw_cell_text(cells, X_YARDS)[0] || bw_cell_text(cells, Y_YARDS)[0];
+    const bool metres = bw_cell_text(cells, X_METRES)[0] || bw_cell_text(cells, Y_METRES)[0];
     if (!yards && !metres) return true;
     if (yards && metres) return bw_cell_fault(cells, X_YARDS, "give metres or yards, not both");
     const int x = yards ? X_YARDS : X_METRES, y = yards ? Y_YARDS : Y_METRES;
-    if (!bw_cell(cells, x)[0] || !bw_cell(cells, y)[0])
+    if (!bw_cell_text(cells, x)[0] || !bw_cell_text(cells, y)[0])
         return bw_cell_fault(cells, x, "a place has both x and y");
     if (!bw_cell_real(cells, x, &e->shot.x) || !bw_cell_real(cells, y, &e->shot.y)) return false;
     if (yards) e->shot = bw_scale(e->shot, BW_METRES_PER_YARD);
@@ -103,7 +104,7 @@ static bool take_shot(bw_cells *cells, bw_entry *e) {
 }
 
 static bool take_out(bw_cells *cells, bw_entry *e) {
-    const char *at = bw_cell(cells, OUT);
+    const char *at = bw_cell_text(cells, OUT);
     char who[BW_ID_SIZE];
     while (bw_cell_word(&at, who, sizeof who)) {
         if (e->out_count == BW_MAX_OUT)
@@ -116,11 +117,12 @@ static bool take_out(bw_cells *cells, bw_entry *e) {
 /// The game of this row, put into the file when it is new.
 static bool take_game(bw_team *team, bw_cells *cells, bw_game *game, bw_error *error) {
     bw_odd odd;
-    if (!bw_cell(cells, DATE)[0] && !bw_cell(cells, OPPONENT)[0]) return true;
-    if (!bw_copy(game->date, sizeof game->date, bw_cell(cells, DATE)) || !bw_date_good(game->date))
+    if (!bw_cell_text(cells, DATE)[0] && !bw_cell_text(cells, OPPONENT)[0]) return true;
+    if (!bw_copy(game->date, sizeof game->date, bw_cell_text(cells, DATE)) ||
+        !bw_date_good(game->date))
         return bw_cell_fault(cells, DATE, "a day is written like 2026-04-11, not \"%s\"",
-                             bw_cell(cells, DATE));
-    if (!bw_cell(cells, OPPONENT)[0])
+                             bw_cell_text(cells, DATE));
+    if (!bw_cell_text(cells, OPPONENT)[0])
         return bw_cell_fault(cells, OPPONENT, "a game has an opponent as well as a date");
     if (!bw_cell_copy(cells, OPPONENT, game->opponent, sizeof game->opponent) ||
         !bw_cell_copy(cells, FIELD, game->field, sizeof game->field))
@@ -178,7 +180,7 @@ static bool refuse(bw_cells *cells, bw_status status, bw_error *error) {
 static int odd_column(const bw_cells *cells, bw_odd_kind kind) {
     switch (kind) {
     case BW_ODD_STAGE: return STAGE;
-    case BW_ODD_SHOT: return bw_cell(cells, X_YARDS)[0] ? X_YARDS : X_METRES;
+    case BW_ODD_SHOT: return bw_cell_text(cells, X_YARDS)[0] ? X_YARDS : X_METRES;
     case BW_ODD_BREAK_AHEAD: return DATE;
     default: return OUT;
     }

@@ -7,7 +7,7 @@
 
 enum { JERSEY, INITIALS, NAME, SPOTS, FIXED, COLUMNS };
 
-static const bw_column columns[COLUMNS] = {
+static const bw_sheet_column columns[COLUMNS] = {
     {"jersey", true}, {"initials", false}, {"name", false}, {"spots", false}, {"fixed", false}};
 
 /// Adds the spot, or finds it. NULL when there is no room or it is no code.
@@ -27,7 +27,7 @@ static bool there(const bw_cells *cells, int column) {
 }
 
 static bool take_list(bw_cells *cells, int column, bw_player *p) {
-    const char *at = bw_cell(cells, column);
+    const char *at = bw_cell_text(cells, column);
     char code[16];
     while (bw_cell_word(&at, code, sizeof code)) {
         bw_player_spot *spot = spot_of(p, code);

@@ -6,12 +6,13 @@
 
 enum { JERSEY, DATE, METRES, YARDS, SECONDS, CLOCK, COLUMNS };
 
-static const bw_column columns[COLUMNS] = {{"jersey", true},      {"date", true},
-                                           {"distance_m", false}, {"distance_yd", false},
-                                           {"seconds", true},     {"clock", true}};
+static const bw_sheet_column columns[COLUMNS] = {{"jersey", true},      {"date", true},
+                                                 {"distance_m", false}, {"distance_yd", false},
+                                                 {"seconds", true},     {"clock", true}};
 
 static bool take_distance(bw_cells *cells, bw_timed_split *s) {
-    const bool metres = bw_cell(cells, METRES)[0] != '\0', yards = bw_cell(cells, YARDS)[0] != '\0';
+    const bool metres = bw_cell_text(cells, METRES)[0] != '\0',
+               yards = bw_cell_text(cells, YARDS)[0] != '\0';
     if (metres == yards)
         return bw_cell_fault(cells, METRES,
                              metres ? "give metres or yards, not both" : "a distance is missing");
@@ -26,16 +27,16 @@ static bool take(bw_cells *cells, bw_timed_split *s) {
     int64_t jersey = 0;
     if (!bw_cell_int(cells, JERSEY, 0, BW_MAX_JERSEY, &jersey)) return false;
     s->jersey = (int)jersey;
-    if (!bw_copy(s->date, sizeof s->date, bw_cell(cells, DATE)) || !bw_date_good(s->date))
+    if (!bw_copy(s->date, sizeof s->date, bw_cell_text(cells, DATE)) || !bw_date_good(s->date))
         return bw_cell_fault(cells, DATE, "a day is written like 2026-03-02, not \"%s\"",
-                             bw_cell(cells, DATE));
+                             bw_cell_text(cells, DATE));
     if (!take_distance(cells, s) || !bw_cell_real(cells, SECONDS, &s->seconds)) return false;
     if (!(s->seconds >= 0.3 && s->seconds <= 60))
         return bw_cell_fault(cells, SECONDS, "a time is from 0.3 to 60 s");
-    if (!bw_copy(s->clock, sizeof s->clock, bw_cell(cells, CLOCK)) ||
+    if (!bw_copy(s->clock, sizeof s->clock, bw_cell_text(cells, CLOCK)) ||
         !bw_split_clock_good(s->clock))
         return bw_cell_fault(cells, CLOCK, "move, signal or gate, not \"%s\"",
-                             bw_cell(cells, CLOCK));
+                             bw_cell_text(cells, CLOCK));
     return true;
 }
 

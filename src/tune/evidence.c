@@ -14,7 +14,7 @@ typedef struct collecting {
     const bw_tuning *def;
     const bw_scheme *after;
     bw_evidence *out;
-    bw_verdict a, b;
+    bw_judgement a, b;
     bw_break_def drills[BW_MAX_DRILLS];
     int done, of;
 } collecting;

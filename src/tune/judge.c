@@ -18,7 +18,7 @@ struct bw_judge {
     // The question at hand, guarded by the lock but for what only the asking thread writes between two.
     const bw_break_def *drills;
     bw_judging how;
-    bw_verdict *verdict;
+    bw_judgement *verdict;
     int next, finished, count;
     bw_status status;
     bool closing;
@@ -120,7 +120,7 @@ void bw_judge_close(bw_judge *j) {
 }
 
 bw_status bw_judge_scheme(bw_judge *j, const bw_scheme *scheme, const bw_break_def *drills,
-                          int count, bw_judging how, bw_verdict *verdict) {
+                          int count, bw_judging how, bw_judgement *verdict) {
     BW_ASSERT(count >= 1 && count <= BW_MAX_DRILLS);
     pthread_mutex_lock(&j->lock);
     // Nobody works between two questions, so the ground may be turned under them.

@@ -25,12 +25,12 @@ bw_judging bw_judging_quick(void);
 bw_judging bw_judging_full(void);
 
 /// Goals a break, means over the set.
-typedef struct bw_verdict {
+typedef struct bw_judgement {
     double typical;
     double best;
     double typical_each[BW_MAX_DRILLS], best_each[BW_MAX_DRILLS];
     int count;
-} bw_verdict;
+} bw_judgement;
 
 typedef struct bw_judge bw_judge;
 
@@ -42,7 +42,7 @@ void bw_judge_close(bw_judge *judge);
 /// Judges a scheme that differs from the opened one in its stages alone. BW_BAD_INPUT: a break that
 /// cannot begin.
 bw_status bw_judge_scheme(bw_judge *judge, const bw_scheme *scheme, const bw_break_def *drills,
-                          int count, bw_judging how, bw_verdict *verdict);
+                          int count, bw_judging how, bw_judgement *verdict);
 
 /// Breaks judged since it was opened.
 uint64_t bw_judge_done(const bw_judge *judge);

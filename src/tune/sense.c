@@ -11,16 +11,16 @@ typedef struct mapping {
     bw_break_def drills[BW_MAX_DRILLS];
     int drill_count;
     bw_scheme candidate;
-    bw_verdict verdict, middle;
+    bw_judgement verdict, middle;
     double spread; ///< variance of the differences from the middle over breaks, summed
     int looked, done, of;
 } mapping;
 
-static double aim_of(const mapping *m, const bw_verdict *v) {
+static double aim_of(const mapping *m, const bw_judgement *v) {
     return m->def->mix * v->typical + (1 - m->def->mix) * v->best;
 }
 
-static bw_status judge(mapping *m, bw_verdict *verdict) {
+static bw_status judge(mapping *m, bw_judgement *verdict) {
     if (m->def->stop && m->def->stop(m->def->self)) return BW_LIMIT;
     const bw_status status = bw_judge_scheme(m->judge, &m->candidate, m->drills, m->drill_count,
                                              bw_judging_quick(), verdict);

@@ -18,7 +18,7 @@ typedef struct run {
     bw_tuned *out;
     bw_judge *judge;
     bw_scheme candidate;
-    bw_verdict verdict;
+    bw_judgement verdict;
     int errors; ///< `check` finds in the scheme as it is
     bw_status status;
 } run;

@@ -22,7 +22,7 @@ typedef struct choosing {
     bw_judge *judge;
     bw_break_def drills[WORTH_DRILLS];
     int drill_count;
-    bw_verdict verdict;
+    bw_judgement verdict;
 } choosing;
 
 /// Late men of the standard break with this stage: those who bring numbers to even.

@@ -40,7 +40,7 @@ void bw_hand_weak(bw_hand *hand, int stage, int landmark, int spot, double weakn
 
 static void add_card(bw_hand *hand, bw_ask_kind kind, int stage, int landmark, double weakness) {
     if (hand->count == BW_MAX_CARDS) return;
-    hand->ask[hand->count] = (bw_ask){kind, stage, hand->spot[stage], landmark};
+    hand->ask[hand->count] = (bw_hand_ask){kind, stage, hand->spot[stage], landmark};
     hand->card[hand->count++] = bw_card_new(weakness);
 }
 
@@ -103,7 +103,7 @@ void bw_hand_pick(bw_hand *hand, int stage, int spot) {
 
 const char *bw_hand_key(bw_hand *hand, int card) {
     static const char *const kinds[] = {"where", "duty", "stage", "call"};
-    const bw_ask *ask = &hand->ask[card];
+    const bw_hand_ask *ask = &hand->ask[card];
     const bw_stage *stage = &hand->scheme.stages[ask->stage];
     bw_text out = bw_text_in(hand->key, sizeof hand->key);
     bw_put_int(&out, stage->defenders);

@@ -26,11 +26,11 @@ typedef enum bw_ask_kind {
     BW_ASK_CALL   ///< which word he calls in his place
 } bw_ask_kind;
 
-typedef struct bw_ask {
+typedef struct bw_hand_ask {
     bw_ask_kind kind;
     int stage, spot;
     int landmark; ///< -1 for the calls
-} bw_ask;
+} bw_hand_ask;
 
 typedef struct bw_hand {
     bool open, ready; ///< a scheme is there; its tolerances are made
@@ -44,7 +44,7 @@ typedef struct bw_hand {
     double weakness[BW_MAX_STAGES][BW_MAX_LANDMARKS][BW_MAX_SPOTS];
 
     int count; ///< cards
-    bw_ask ask[BW_MAX_CARDS];
+    bw_hand_ask ask[BW_MAX_CARDS];
     bw_card card[BW_MAX_CARDS];
 
     int day; ///< of the quiz under way
@@ -91,7 +91,7 @@ bw_mark_given bw_hand_answer_place(bw_hand *hand, bw_vec at, double finger);
 bool bw_hand_answer_option(bw_hand *hand, int option);
 
 /// The card of the question shown and where everyone belongs in it.
-const bw_ask *bw_hand_asked(const bw_hand *hand);
+const bw_hand_ask *bw_hand_asked(const bw_hand *hand);
 void bw_hand_stations(const bw_hand *hand, int stage, bw_vec ball, bw_station *out);
 
 /// The ball going from one landmark to another, met by the unit: makes hand->walk ready.

@@ -13,7 +13,7 @@ int bw_hand_quiz(bw_hand *hand, int day, uint64_t seed) {
     return hand->asked;
 }
 
-const bw_ask *bw_hand_asked(const bw_hand *hand) {
+const bw_hand_ask *bw_hand_asked(const bw_hand *hand) {
     return &hand->ask[hand->order[hand->now]];
 }
 
@@ -29,7 +29,7 @@ static void add_option(bw_hand *hand, const char *word, bool right) {
     if (right) hand->option_right = at;
 }
 
-static void offer_duties(bw_hand *hand, const bw_ask *ask) {
+static void offer_duties(bw_hand *hand, const bw_hand_ask *ask) {
     const bw_scheme *scheme = &hand->scheme;
     bw_station here[BW_MAX_SPOTS];
     bool used[BW_DUTY_COUNT] = {false};
@@ -44,7 +44,7 @@ static void offer_duties(bw_hand *hand, const bw_ask *ask) {
     }
 }
 
-static void offer_words(bw_hand *hand, const bw_ask *ask) {
+static void offer_words(bw_hand *hand, const bw_hand_ask *ask) {
     const bw_scheme *scheme = &hand->scheme;
     const bw_stage *stage = &scheme->stages[ask->stage];
     if (ask->kind == BW_ASK_STAGE) {
@@ -64,7 +64,7 @@ void bw_hand_show(bw_hand *hand, int number) {
     hand->answered = false;
     hand->option_count = 0;
     hand->option_right = -1;
-    const bw_ask *ask = bw_hand_asked(hand);
+    const bw_hand_ask *ask = bw_hand_asked(hand);
     if (ask->kind == BW_ASK_DUTY) offer_duties(hand, ask);
     if (ask->kind == BW_ASK_STAGE || ask->kind == BW_ASK_CALL) offer_words(hand, ask);
 }
@@ -76,7 +76,7 @@ static void settle(bw_hand *hand, double marks) {
 }
 
 bw_mark_given bw_hand_answer_place(bw_hand *hand, bw_vec at, double finger) {
-    const bw_ask *ask = bw_hand_asked(hand);
+    const bw_hand_ask *ask = bw_hand_asked(hand);
     const bw_stage *stage = &hand->scheme.stages[ask->stage];
     const bw_vec ball = hand->scheme.landmarks[ask->landmark].at;
     bw_where_asked asked = {.count = stage->defenders, .spot = ask->spot, .finger = finger};

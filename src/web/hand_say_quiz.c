@@ -9,7 +9,7 @@ enum { SENTENCE = 500 };
 
 static const char *const kinds[] = {"where", "duty", "stage", "call"};
 
-static void say_question(const bw_hand *hand, const bw_ask *ask, bw_text *out) {
+static void say_question(const bw_hand *hand, const bw_hand_ask *ask, bw_text *out) {
     const bw_scheme *scheme = &hand->scheme;
     const bw_stage *stage = &scheme->stages[ask->stage];
     switch (ask->kind) {
@@ -61,7 +61,7 @@ static void say_names(const bw_hand *hand, const bw_stage *stage, bw_text *out) 
 }
 
 void bw_hand_say_question(const bw_hand *hand, bw_text *out) {
-    const bw_ask *ask = bw_hand_asked(hand);
+    const bw_hand_ask *ask = bw_hand_asked(hand);
     char words[SENTENCE];
     bw_text t = bw_text_in(words, sizeof words);
     say_question(hand, ask, &t);
@@ -83,7 +83,7 @@ void bw_hand_say_question(const bw_hand *hand, bw_text *out) {
 }
 
 /// The answer and its reason for a question about a ball place.
-static void say_answer(const bw_hand *hand, const bw_ask *ask, bw_text *out) {
+static void say_answer(const bw_hand *hand, const bw_hand_ask *ask, bw_text *out) {
     const bw_scheme *scheme = &hand->scheme;
     const bw_vec ball = scheme->landmarks[ask->landmark].at;
     bw_station here[BW_MAX_SPOTS];
@@ -99,7 +99,7 @@ static void say_answer(const bw_hand *hand, const bw_ask *ask, bw_text *out) {
 
 void bw_hand_say_place_mark(const bw_hand *hand, bw_vec at, const bw_mark_given *mark,
                             bw_text *out) {
-    const bw_ask *ask = bw_hand_asked(hand);
+    const bw_hand_ask *ask = bw_hand_asked(hand);
     bw_station here[BW_MAX_SPOTS];
     char words[SENTENCE];
     bw_text t = bw_text_in(words, sizeof words);
@@ -124,7 +124,7 @@ void bw_hand_say_place_mark(const bw_hand *hand, bw_vec at, const bw_mark_given 
 }
 
 void bw_hand_say_option_mark(const bw_hand *hand, bool right, bw_text *out) {
-    const bw_ask *ask = bw_hand_asked(hand);
+    const bw_hand_ask *ask = bw_hand_asked(hand);
     bw_put_char(out, '{');
     bw_hand_put_truth(out, "right", right);
     bw_hand_put_words(out, "words", right ? "Right." : "Not that one.");
@@ -147,7 +147,7 @@ void bw_hand_say_option_mark(const bw_hand *hand, bool right, bw_text *out) {
 }
 
 void bw_hand_say_result(const bw_hand *hand, uint32_t document, bw_text *out) {
-    const bw_ask *ask = bw_hand_asked(hand);
+    const bw_hand_ask *ask = bw_hand_asked(hand);
     bw_quiz_said said = {.document = document,
                          .day = hand->day,
                          .asked = hand->asked,

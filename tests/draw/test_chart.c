@@ -145,7 +145,7 @@ static void duties_and_routes_differ_without_colour(void) {
     }
     for (int r = BW_ROUTE_RUN; r <= BW_ROUTE_SHOT; r++) {
         bw_ink *ink = fresh();
-        bw_mark_route(ink, (bw_route)r, bw_v(0, 0), bw_v(60, 0), 0, 0, false);
+        bw_mark_route(ink, (bw_route_kind)r, bw_v(0, 0), bw_v(60, 0), 0, 0, false);
         colourless(ink, traces[count++], sizeof traces[0]);
     }
     for (int a = 0; a < count; a++) {

@@ -26,7 +26,7 @@ static pattern of(const bw_ink *ink) {
     return p;
 }
 
-static pattern route(bw_lines lines, bw_route kind) {
+static pattern route(bw_lines lines, bw_route_kind kind) {
     bw_ink *ink = bw_ink_in(memory, sizeof memory);
     ink->lines = lines;
     bw_ink_page(ink, 300, 100);
@@ -44,8 +44,8 @@ static void four_lines_are_told_apart_in_both_habits(void) {
     for (int lines = BW_RUN_SOLID; lines <= BW_PASS_SOLID; lines++) {
         for (int a = BW_ROUTE_RUN; a <= BW_ROUTE_SHOT; a++) {
             for (int b = BW_ROUTE_RUN; b < a; b++)
-                CHECK(!same(route((bw_lines)lines, (bw_route)a),
-                            route((bw_lines)lines, (bw_route)b)));
+                CHECK(!same(route((bw_lines)lines, (bw_route_kind)a),
+                            route((bw_lines)lines, (bw_route_kind)b)));
         }
     }
 }

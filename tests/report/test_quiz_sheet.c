@@ -57,7 +57,7 @@ static void no_question_comes_twice(void) {
         const int count = bw_quiz_ask(&teach, list);
         CHECK_INT(count, BW_QUIZ_QUESTIONS);
         for (int a = 0; a < count; a++) {
-            CHECK((list[a].ask == BW_ASK_PLACE) == (a < BW_QUIZ_PLACES));
+            CHECK((list[a].ask == BW_QUIZ_WHERE) == (a < BW_QUIZ_PLACES));
             for (int b = 0; b < a; b++)
                 CHECK(memcmp(&list[a], &list[b], sizeof list[a]) != 0);
         }
@@ -88,7 +88,7 @@ static void a_players_quiz_is_about_him(void) {
     for (int i = 0; i < count; i++) {
         const bw_stage *stage = &terns.stages[list[i].stage];
         CHECK_INT(stage->defenders, 5);
-        if (list[i].ask != BW_ASK_STAGE) CHECK_TEXT(stage->spots[list[i].spot].id, "M");
+        if (list[i].ask != BW_QUIZ_STAGE) CHECK_TEXT(stage->spots[list[i].spot].id, "M");
     }
 }
 

@@ -10,15 +10,15 @@ enum { DRILLS = 5, STAGE = 0 };
 static bw_scheme fresh, moved;
 static bw_break_def drills[BW_MAX_DRILLS];
 
-static bw_verdict ask(bw_judge *judge, const bw_scheme *scheme) {
+static bw_judgement ask(bw_judge *judge, const bw_scheme *scheme) {
     static const bw_judging light = {.seconds = 3, .rollouts = 3, .look_ahead = 0, .depth = 2};
-    bw_verdict verdict = {.count = 0};
+    bw_judgement verdict = {.count = 0};
     CHECK_INT(bw_judge_scheme(judge, scheme, drills, DRILLS, light, &verdict), BW_OK);
     CHECK_INT(verdict.count, DRILLS);
     return verdict;
 }
 
-static void check_same(const bw_verdict *a, const bw_verdict *b) {
+static void check_same(const bw_judgement *a, const bw_judgement *b) {
     CHECK_SAME(a->typical, b->typical);
     CHECK_SAME(a->best, b->best);
     for (int i = 0; i < DRILLS; i++) {
@@ -28,12 +28,13 @@ static void check_same(const bw_verdict *a, const bw_verdict *b) {
 }
 
 static void any_number_of_threads_judges_the_same(void) {
-    bw_verdict first = {.count = 0}, second = {.count = 0};
+    bw_judgement first = {.count = 0}, second = {.count = 0};
     for (int threads = 1; threads <= 16; threads = 2 * threads + (threads == 1)) {
         bw_judge *judge = bw_judge_open(&fresh, NULL, threads);
         CHECK(judge != NULL);
         if (!judge) return;
-        const bw_verdict a = ask(judge, &fresh), b = ask(judge, &moved), again = ask(judge, &fresh);
+        const bw_judgement a = ask(judge, &fresh), b = ask(judge, &moved),
+                           again = ask(judge, &fresh);
         CHECK_INT(bw_judge_done(judge), 3 * DRILLS);
         check_same(&again, &a);
         if (threads == 1) {

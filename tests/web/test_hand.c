@@ -59,7 +59,7 @@ static void what_is_right_is_right(void) {
         CHECK_INT(n, BW_HAND_QUESTIONS);
         for (int i = 0; i < n; i++) {
             bw_hand_show(&hand, i);
-            const bw_ask *ask = bw_hand_asked(&hand);
+            const bw_hand_ask *ask = bw_hand_asked(&hand);
             if (ask->kind == BW_ASK_WHERE) {
                 bw_station here[BW_MAX_SPOTS];
                 bw_hand_stations(&hand, ask->stage, hand.scheme.landmarks[ask->landmark].at, here);
@@ -86,7 +86,7 @@ static void the_bias_is_the_step(void) {
         int places = 0;
         for (int i = 0; i < n; i++) {
             bw_hand_show(&hand, i);
-            const bw_ask *ask = bw_hand_asked(&hand);
+            const bw_hand_ask *ask = bw_hand_asked(&hand);
             if (ask->kind != BW_ASK_WHERE) continue;
             bw_station here[BW_MAX_SPOTS];
             bw_hand_stations(&hand, ask->stage, hand.scheme.landmarks[ask->landmark].at, here);
