@@ -14,12 +14,11 @@ const char *bw_level_choice(int index) {
 }
 
 static int refuse_late(const bw_args *args, const bw_scheme *scheme, const char *text) {
-    const double per = scheme->units == BW_METRES ? 1 : BW_METRES_PER_YARD;
     return bw_usage(args->verb,
                     "--late is up to %d distances from more than 0 to %d %s with commas between, "
                     "such as \"20,30\", or \"\" for nobody, not \"%s\".",
-                    BW_MAX_LATE, (int)(farthest / per), scheme->units == BW_METRES ? "m" : "yards",
-                    text);
+                    BW_MAX_LATE, (int)bw_in_unit(scheme->units, farthest),
+                    bw_unit_long(scheme->units), text);
 }
 
 static void skip_spaces(const char **at) {
@@ -47,8 +46,8 @@ static bool scan_late(const char *at, double metres, bw_break_def *def) {
 static int load_late(const bw_args *args, const bw_scheme *scheme, bw_break_def *def) {
     if (!bw_option_given(args, "late")) return BW_EXIT_OK;
     const char *text = bw_option_text(args, "late");
-    const double metres = scheme->units == BW_METRES ? 1 : BW_METRES_PER_YARD;
-    return scan_late(text, metres, def) ? BW_EXIT_OK : refuse_late(args, scheme, text);
+    return scan_late(text, bw_unit_length(scheme->units), def) ? BW_EXIT_OK
+                                                               : refuse_late(args, scheme, text);
 }
 
 static int load_numbers(const bw_args *args, int *offence, int *defence) {

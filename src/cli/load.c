@@ -54,8 +54,7 @@ bool bw_scan_place(const bw_scheme *scheme, const char **text, bw_vec *at) {
     if (!bw_scan_decimal(text, &p.x) || **text != ',') return false;
     ++*text;
     if (!bw_scan_decimal(text, &p.y)) return false;
-    double metres = scheme->units == BW_METRES ? 1 : BW_METRES_PER_YARD;
-    *at = bw_scale(p, metres);
+    *at = bw_scale(p, bw_unit_length(scheme->units));
     return true;
 }
 
@@ -88,8 +87,8 @@ int bw_load_landmark(const bw_scheme *scheme, const char *id, int *landmark) {
 
 static int off_field(const bw_scheme *scheme, const char *text) {
     const bw_field *field = bw_field_at(scheme->field);
-    const char *unit = scheme->units == BW_METRES ? "m" : "yd";
-    double per = scheme->units == BW_METRES ? 1 : BW_METRES_PER_YARD;
+    const char *unit = bw_unit_short(scheme->units);
+    double per = bw_unit_length(scheme->units);
     bw_say_error("the ball at %s %s is off the field: x is from %.1f to %.1f %s and y from %.1f to "
                  "%.1f %s.",
                  text, unit, -field->width / 2 / per, field->width / 2 / per, unit,

@@ -59,7 +59,7 @@ static bool take_shot(const bw_args *args, bw_entry *e) {
     if (!e->shot_known) return true;
     if (bw_scan_decimal(&at, &e->shot.x) && *at++ == ',' && bw_scan_decimal(&at, &e->shot.y) &&
         *at == '\0') {
-        if (bw_team_units(args) == BW_YARDS) e->shot = bw_scale(e->shot, BW_METRES_PER_YARD);
+        e->shot = bw_scale(e->shot, bw_unit_length(bw_team_units(args)));
         return true;
     }
     bw_usage(args->verb, "--shot is a place such as 4,9 or -3.5,8, not \"%s\".", text);

@@ -152,7 +152,7 @@ static bool take_split(const bw_args *args, int operand, bw_timed_split *s) {
     const char *text = args->operands[operand], *at = text;
     if (bw_scan_decimal(&at, &s->distance) && *at++ == '=' && bw_scan_decimal(&at, &s->seconds) &&
         *at == '\0') {
-        if (bw_team_units(args) == BW_YARDS) s->distance *= BW_METRES_PER_YARD;
+        s->distance *= bw_unit_length(bw_team_units(args));
         return true;
     }
     bw_usage(args->verb, "a sprint is DISTANCE=SECONDS such as 20=3.1, not \"%s\".", text);

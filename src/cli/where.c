@@ -21,8 +21,7 @@ typedef struct answer {
 
 /// Metres to the people's unit, four decimals: odd, so that mirror images print as mirror images.
 static double shown(const answer *a, double metres) {
-    double per = a->scheme->units == BW_METRES ? 1 : BW_METRES_PER_YARD;
-    return bw_round_to(metres / per, 1e4);
+    return bw_round_to(bw_in_unit(a->scheme->units, metres), 1e4);
 }
 
 static void json_place(bw_json *json, const answer *a, bw_vec at) {
@@ -39,7 +38,7 @@ static void print_json(FILE *out, const answer *a) {
     bw_json_key(&json, "stage");
     bw_json_number(&json, stage->defenders);
     bw_json_key(&json, "units");
-    bw_json_text(&json, a->scheme->units == BW_METRES ? "m" : "yd");
+    bw_json_text(&json, bw_unit_short(a->scheme->units));
     bw_json_key(&json, "ball");
     bw_json_open(&json, '{');
     json_place(&json, a, a->ball);

@@ -7,9 +7,8 @@
 #define BW_CORE_SCHEME_H
 
 #include "core/base.h"
+#include "core/units.h"
 #include "core/vec.h"
-
-typedef enum bw_units { BW_YARDS, BW_METRES } bw_units;
 
 /// Which way a dead tie goes (a ball exactly on the centre line, two spots exactly as near).
 typedef enum bw_side { BW_RIGHT, BW_LEFT } bw_side;

@@ -22,18 +22,6 @@ bw_vec bw_view_place(const bw_view *view, bw_vec point) {
     return bw_v((point.x - view->origin.x) / view->scale, (view->origin.y - point.y) / view->scale);
 }
 
-double bw_unit_length(bw_units units) {
-    return units == BW_METRES ? 1.0 : BW_METRES_PER_YARD;
-}
-
-const char *bw_unit_short(bw_units units) {
-    return units == BW_METRES ? "m" : "yd";
-}
-
-const char *bw_unit_long(bw_units units) {
-    return units == BW_METRES ? "metres" : "yards";
-}
-
 /// The restraining line is shown when it is no farther than this beyond the highest place, metres.
 static const double near_by = 8;
 

@@ -44,11 +44,4 @@ bw_window bw_window_unit(const bw_scheme *scheme);
 /// The same, grown to show the sides of the goal area, and the restraining line where it is near.
 bw_window bw_window_field(const bw_scheme *scheme);
 
-/// One yard or one metre, in metres: the unit the scheme's people read.
-double bw_unit_length(bw_units units);
-
-/// "yd" or "m"; "yards" or "metres".
-const char *bw_unit_short(bw_units units);
-const char *bw_unit_long(bw_units units);
-
 #endif

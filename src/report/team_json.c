@@ -41,7 +41,7 @@ void bw_json_player(bw_json *json, const bw_player *p) {
 }
 
 void bw_json_entry(bw_json *json, const bw_entry *e, const bw_game *game, bw_units units) {
-    const double per = units == BW_METRES ? 1 : BW_METRES_PER_YARD;
+    const double per = bw_unit_length(units);
     bw_json_open(json, '{');
     number_member(json, "number", true, (double)e->order);
     text_member(json, "id", e->client);

@@ -18,8 +18,9 @@ static void put_length(bw_json *json, const char *key, double metres, bw_units u
     char name[32];
     bw_text t = bw_text_in(name, sizeof name);
     bw_put(&t, key);
-    bw_put(&t, units == BW_METRES ? "_m" : "_yd");
-    put_number(json, name, units == BW_METRES ? metres : metres / BW_METRES_PER_YARD);
+    bw_put_char(&t, '_');
+    bw_put(&t, bw_unit_short(units));
+    put_number(json, name, bw_in_unit(units, metres));
 }
 
 /// Whole seconds 1 to 10 of a curve.
@@ -127,8 +128,7 @@ static void put_late_men(bw_json *json, const bw_trial *trial) {
     bw_json_key(json, units == BW_METRES ? "late_from_m" : "late_from_yd");
     bw_json_open(json, '[');
     for (int i = 0; i < c->late_count; i++)
-        bw_json_number(json,
-                       trial->begun.def.late[i] / (units == BW_METRES ? 1 : BW_METRES_PER_YARD));
+        bw_json_number(json, bw_in_unit(units, trial->begun.def.late[i]));
     bw_json_close(json, ']');
     bw_json_key(json, "late_s");
     bw_json_open(json, '[');
@@ -173,7 +173,7 @@ static void put_trial(bw_json *json, const bw_trial *trial) {
 void bw_test_json(FILE *out, const bw_report *report) {
     bw_json json = {.stream = out};
     bw_json_open(&json, '{');
-    put_text(&json, "units", report->ground->scheme->units == BW_METRES ? "m" : "yd");
+    put_text(&json, "units", bw_unit_short(report->ground->scheme->units));
     put_number(&json, "seed", (double)report->headline->def.seed);
     bw_json_key(&json, "breaks");
     bw_json_open(&json, '[');

@@ -13,13 +13,15 @@ static const double high_man = 7 * YD;      ///< a man this far out stands high
 static const double moved = 2.5 * YD;       ///< a man this far from home has gone somewhere
 static const double lets_come = 2 * YD; ///< ball this far beyond the cushion: nobody goes to it yet
 
-static const char *unit_name(bw_units units) {
-    return units == BW_METRES ? " m" : " yd";
-}
-
 /// Tenths of the people's unit, so that what is tested against zero is what is printed.
 static double tenths(bw_units units, double metres) {
-    return bw_round_to(units == BW_METRES ? metres : metres / BW_METRES_PER_YARD, 10);
+    return bw_round_to(bw_in_unit(units, metres), 10);
+}
+
+static void put_tenths(bw_units units, double x, bw_text *out) {
+    bw_put_fixed(out, bw_abs(x), 1);
+    bw_put_char(out, ' ');
+    bw_put(out, bw_unit_short(units));
 }
 
 void bw_say_place(bw_units units, bw_vec at, bw_text *out) {
@@ -27,8 +29,7 @@ void bw_say_place(bw_units units, bw_vec at, bw_text *out) {
     if (x == 0) {
         bw_put(out, "in the middle");
     } else {
-        bw_put_fixed(out, bw_abs(x), 1);
-        bw_put(out, unit_name(units));
+        put_tenths(units, x, out);
         bw_put(out, x > 0 ? " right" : " left");
     }
     if (y == 0) {
@@ -36,8 +37,7 @@ void bw_say_place(bw_units units, bw_vec at, bw_text *out) {
         return;
     }
     bw_put(out, ", ");
-    bw_put_fixed(out, bw_abs(y), 1);
-    bw_put(out, unit_name(units));
+    put_tenths(units, y, out);
     bw_put(out, y > 0 ? " out" : " behind");
 }
 

@@ -63,20 +63,6 @@ void bw_lint_remedy(bw_finding *finding, const char *sentence) {
     bw_copy(finding->remedy, sizeof finding->remedy, sentence);
 }
 
-static double in_unit(const bw_lint *lint, double metres) {
-    return lint->scheme->units == BW_METRES ? metres : metres / BW_METRES_PER_YARD;
-}
-
-void bw_lint_put_length(const bw_lint *lint, bw_text *out, double metres) {
-    bw_put_fixed(out, in_unit(lint, metres), 1);
-    bw_put(out, lint->scheme->units == BW_METRES ? " m" : " yd");
-}
-
-void bw_lint_put_speed(const bw_lint *lint, bw_text *out, double metres_per_second) {
-    bw_lint_put_length(lint, out, metres_per_second);
-    bw_put(out, "/s");
-}
-
 const char *bw_lint_spot_name(const bw_lint *lint, int spot) {
     return bw_lint_stage(lint)->spots[spot].name;
 }

@@ -48,7 +48,7 @@ static void look_at_ball(bw_lint *lint, int landmark) {
     bw_put(&t, ", inside the pickup line: the nearest man, ");
     bw_put(&t, bw_lint_spot_name(lint, man));
     bw_put(&t, ", is ");
-    bw_lint_put_length(lint, &t, gap);
+    bw_say_length(lint->scheme->units, gap, &t);
     bw_put(&t, " away");
     bw_lint_put_sides(lint, &t, landmark);
     bw_put_char(&t, '.');
@@ -72,9 +72,9 @@ static void look_at_crease(bw_lint *lint, int landmark) {
     bw_put(&t, ": the nearest man, ");
     bw_put(&t, bw_lint_spot_name(lint, man));
     bw_put(&t, ", is ");
-    bw_lint_put_length(lint, &t, gap);
+    bw_say_length(lint->scheme->units, gap, &t);
     bw_put(&t, " from its front and reaches ");
-    bw_lint_put_length(lint, &t, reach);
+    bw_say_length(lint->scheme->units, reach, &t);
     bw_put(&t, " in the time of a pass and a shot");
     bw_lint_put_sides(lint, &t, landmark);
     bw_put_char(&t, '.');
@@ -91,7 +91,7 @@ static void say_pair(bw_lint *lint, int landmark, int a, int b, const char *what
     bw_put(&t, "\" and \"");
     bw_put(&t, bw_lint_spot_name(lint, b));
     bw_put(&t, what);
-    bw_lint_put_length(lint, &t, d);
+    bw_say_length(lint->scheme->units, d, &t);
     bw_put(&t, " apart");
     bw_lint_put_ball(lint, &t, landmark);
     bw_lint_put_sides(lint, &t, landmark);
@@ -146,10 +146,10 @@ static void look_at_gap(bw_lint *lint, int landmark, int a, int b) {
     bw_put(&t, "\" and \"");
     bw_put(&t, bw_lint_spot_name(lint, b));
     bw_put(&t, "\" is ");
-    bw_lint_put_length(lint, &t, wide);
+    bw_say_length(lint->scheme->units, wide, &t);
     bw_lint_put_ball(lint, &t, landmark);
     bw_put(&t, "; in the time of a pass and a shot the two can close ");
-    bw_lint_put_length(lint, &t, 2 * one);
+    bw_say_length(lint->scheme->units, 2 * one, &t);
     bw_lint_put_sides(lint, &t, landmark);
     bw_put_char(&t, '.');
     bw_lint_remedy(f, "Move the two men nearer together there.");

@@ -55,10 +55,6 @@ bw_text bw_lint_message(bw_finding *finding);
 
 void bw_lint_remedy(bw_finding *finding, const char *sentence);
 
-/// "9.2 yd" and "7.3 yd/s", in the scheme's unit.
-void bw_lint_put_length(const bw_lint *lint, bw_text *out, double metres);
-void bw_lint_put_speed(const bw_lint *lint, bw_text *out, double metres_per_second);
-
 const char *bw_lint_spot_name(const bw_lint *lint, int spot);
 
 /// " with the ball at right wing"

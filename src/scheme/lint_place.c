@@ -45,7 +45,7 @@ static void say(bw_lint *lint, place_kind kind, int landmark, int spot) {
     }
     bw_text remedy = bw_text_in(f->remedy, sizeof f->remedy);
     bw_put(&remedy, "Move him at least ");
-    bw_lint_put_length(lint, &remedy, lint->field->crease);
+    bw_say_length(lint->scheme->units, lint->field->crease, &remedy);
     bw_put(&remedy, " from the goal's centre, where the crease ends.");
 }
 
@@ -84,7 +84,7 @@ void bw_lint_landmarks(bw_lint *lint) {
             bw_put(&t, "\" and \"");
             bw_put(&t, a->id);
             bw_put(&t, "\" are ");
-            bw_lint_put_length(lint, &t, bw_distance(a->at, b->at));
+            bw_say_length(lint->scheme->units, bw_distance(a->at, b->at), &t);
             bw_put(&t, " apart, too near to tell one from the other.");
             bw_lint_remedy(f, "Move one of them, or leave one out.");
         }

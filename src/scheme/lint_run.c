@@ -132,9 +132,9 @@ static void say(bw_lint *lint, run r, const char *how, const char *remedy) {
     bw_put(&t, ", ");
     bw_put(&t, bw_lint_spot_name(lint, r.spot));
     bw_put(&t, " needs ");
-    bw_lint_put_speed(lint, &t, r.asked);
+    bw_say_speed(lint->scheme->units, r.asked, &t);
     bw_put(&t, " and has ");
-    bw_lint_put_speed(lint, &t, lint->level->defender.vmax);
+    bw_say_speed(lint->scheme->units, lint->level->defender.vmax, &t);
     if (landmark(lint, r.from).x != 0 && landmark(lint, r.to).x != 0)
         bw_lint_put_sides(lint, &t, r.from);
     bw_put_char(&t, '.');

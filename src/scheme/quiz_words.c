@@ -3,15 +3,6 @@
 
 #include "scheme/caption.h"
 
-static double unit_of(bw_units units) {
-    return units == BW_METRES ? 1 : BW_METRES_PER_YARD;
-}
-
-static void put_length(bw_units units, double metres, bw_text *out) {
-    bw_put_fixed(out, metres / unit_of(units), 1);
-    bw_put(out, units == BW_METRES ? " m" : " yd");
-}
-
 static void ask(const bw_scheme *scheme, int stage, int spot, bw_vec ball, const char *what,
                 bw_text *out) {
     bw_put(out, "Ball ");
@@ -82,15 +73,15 @@ void bw_say_reason(const bw_scheme *scheme, int stage, int spot, const bw_statio
 }
 
 void bw_say_offset(bw_units units, bw_vec error, bw_text *out) {
-    const double least = unit_of(units) / 2;
+    const double least = bw_unit_length(units) / 2;
     const bool across = bw_abs(error.x) >= least, along = bw_abs(error.y) >= least;
     if (across) {
-        put_length(units, bw_abs(error.x), out);
+        bw_say_length(units, bw_abs(error.x), out);
         bw_put(out, error.x > 0 ? " too far right" : " too far left");
     }
     if (across && along) bw_put(out, " and ");
     if (along) {
-        put_length(units, bw_abs(error.y), out);
+        bw_say_length(units, bw_abs(error.y), out);
         bw_put(out, error.y > 0 ? " too far out" : " too deep");
     }
 }
@@ -103,7 +94,7 @@ static void say_off(bw_units units, const bw_mark_given *given, const char *head
     if (t.used) {
         bw_put(out, words);
     } else {
-        put_length(units, given->distance, out);
+        bw_say_length(units, given->distance, out);
         bw_put(out, " off");
     }
     bw_put_char(out, '.');
@@ -113,7 +104,7 @@ void bw_say_mark(const bw_scheme *scheme, int stage, const bw_mark_given *given,
     switch (given->verdict) {
     case BW_VERDICT_RIGHT:
         bw_put(out, "Right: ");
-        put_length(scheme->units, given->distance, out);
+        bw_say_length(scheme->units, given->distance, out);
         bw_put(out, " from your place.");
         break;
     case BW_VERDICT_SWAP:
@@ -139,6 +130,6 @@ void bw_say_bias(bw_units units, const bw_tally *tally, bw_text *out) {
     bw_put(out, t.used ? " places you stand " : " places you lean to no side");
     bw_put(out, words);
     bw_put(out, "; one answer differs from the next by about ");
-    put_length(units, bw_tally_spread(tally), out);
+    bw_say_length(units, bw_tally_spread(tally), out);
     bw_put_char(out, '.');
 }

@@ -47,7 +47,7 @@ static bool read_units(bw_reading *r, int32_t node) {
     int index = 0;
     if (!bw_take_choice(r, node, "there is no unit", BW_WORDS(names), &index)) return false;
     r->scheme->units = index == 0 ? BW_YARDS : BW_METRES;
-    r->per = index == 0 ? BW_METRES_PER_YARD : 1;
+    r->per = bw_unit_length(r->scheme->units);
     return true;
 }
 

@@ -194,7 +194,7 @@ bool bw_take_flag(bw_reading *r, int32_t node, bool *out) {
 }
 
 static const char *unit_word(const bw_reading *r) {
-    return r->scheme->units == BW_METRES ? "metres" : "yards";
+    return bw_unit_long(r->scheme->units);
 }
 
 double bw_file_length(const bw_reading *r, double metres) {

@@ -291,13 +291,13 @@ static void put_member(const writing *w, const char *key, const char *value) {
 }
 
 void bw_scheme_write(const bw_scheme *scheme, bw_text *out) {
-    const writing w = {scheme, out, scheme->units == BW_METRES ? 1 : BW_METRES_PER_YARD};
+    const writing w = {scheme, out, bw_unit_length(scheme->units)};
     bw_put(out, "{\n  \"format\": \"breakwater-scheme\",\n  \"version\": 1");
     if (scheme->id[0]) put_member(&w, "id", scheme->id);
     put_member(&w, "name", scheme->name);
     if (scheme->team[0]) put_member(&w, "team", scheme->team);
     put_member(&w, "field", bw_field_at(scheme->field)->id);
-    put_member(&w, "units", scheme->units == BW_METRES ? "m" : "yd");
+    put_member(&w, "units", bw_unit_short(scheme->units));
     put_member(&w, "level", bw_level_at(scheme->level)->id);
     if (scheme->lead == BW_LEFT) put_member(&w, "lead", "left");
     put_list(&w, "landmarks", scheme->landmark_count, put_landmarks);

@@ -21,7 +21,7 @@ static bw_status refuse(bw_error *error, const char *what, const char *name, con
 static bw_status read_late(const bw_target *target, bw_work *w, bw_error *error) {
     const char *text = bw_target_value(target, "late");
     if (!text) return BW_OK;
-    const double metres = w->scheme.units == BW_METRES ? 1 : BW_METRES_PER_YARD;
+    const double metres = bw_unit_length(w->scheme.units);
     w->def.late_count = 0;
     while (*text) {
         const double length = bw_target_decimal(&text) * metres;

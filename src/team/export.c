@@ -9,10 +9,6 @@
 #include "team/splits.h"
 #include <stdlib.h>
 
-static double in_unit(double metres, bw_units units) {
-    return units == BW_METRES ? metres : metres / BW_METRES_PER_YARD;
-}
-
 static void put_header(FILE *out, const char *const *names) {
     for (int i = 0; names[i]; i++)
         bw_csv_put_text(out, i, names[i]);
@@ -65,7 +61,7 @@ static bw_status export_splits(bw_team *team, bw_units units, FILE *out, bw_erro
     for (int i = 0; i < count; i++) {
         bw_csv_put_number(out, 0, true, list[i].jersey);
         bw_csv_put_text(out, 1, list[i].date);
-        bw_csv_put_number(out, 2, true, in_unit(list[i].distance, units));
+        bw_csv_put_number(out, 2, true, bw_in_unit(units, list[i].distance));
         bw_csv_put_number(out, 3, true, list[i].seconds);
         bw_csv_put_text(out, 4, list[i].clock);
         bw_csv_end_row(out);
@@ -102,8 +98,8 @@ static void put_entry(FILE *out, const bw_entry *e, const bw_game *game, bw_unit
     bw_csv_put_text(out, 7, bw_outcome_id(e->outcome));
     bw_csv_put_number(out, 8, !(e->seconds < 0), e->seconds);
     bw_csv_put_number(out, 9, e->passes >= 0, e->passes);
-    bw_csv_put_number(out, 10, e->shot_known, in_unit(e->shot.x, units));
-    bw_csv_put_number(out, 11, e->shot_known, in_unit(e->shot.y, units));
+    bw_csv_put_number(out, 10, e->shot_known, bw_in_unit(units, e->shot.x));
+    bw_csv_put_number(out, 11, e->shot_known, bw_in_unit(units, e->shot.y));
     put_out(out, 12, e);
     bw_csv_put_number(out, 13, e->stage > 0, e->stage);
     bw_csv_put_number(out, 14, e->revision > 0, (double)e->revision);

@@ -68,14 +68,13 @@ static void put_give(bw_text *out, double error, int decimals) {
 
 void bw_say_legs(const bw_player_legs *legs, bw_units units, bw_text *out) {
     const bw_sprint *f = &legs->fit;
-    const double per = units == BW_METRES ? 1 : BW_METRES_PER_YARD;
+    const double per = bw_unit_length(units);
     if (f->verdict != BW_SPRINT_FITTED) {
         bw_put(out, legs->date[0] ? bw_sprint_why(f->verdict) : "no sprints in the file");
         return;
     }
     bw_put(out, "top speed ");
-    bw_put_fixed(out, f->legs.vmax / per, 1);
-    bw_put(out, units == BW_METRES ? " m/s" : " yd/s");
+    bw_say_speed(units, f->legs.vmax, out);
     put_give(out, f->vmax_error / per, 1);
     bw_put(out, ", start ");
     bw_put_fixed(out, f->legs.tau, 2);

@@ -2,6 +2,7 @@
 /// The table, and how each row of it is looked at.
 #include "team/odd.h"
 #include "core/sprint.h"
+#include "core/units.h"
 #include "team/opponent.h"
 #include <string.h>
 
@@ -114,10 +115,10 @@ static const double slow_start = 1.0;
 
 /// "20.0 yd (18.3 m) in 0.90 s"
 static void put_run(bw_text *t, const bw_timed_split *s) {
-    bw_put_fixed(t, s->distance / BW_METRES_PER_YARD, 1);
-    bw_put(t, " yd (");
-    bw_put_fixed(t, s->distance, 1);
-    bw_put(t, " m) in ");
+    bw_say_length(BW_YARDS, s->distance, t);
+    bw_put(t, " (");
+    bw_say_length(BW_METRES, s->distance, t);
+    bw_put(t, ") in ");
     bw_put_fixed(t, s->seconds, 2);
     bw_put(t, " s");
 }
@@ -136,8 +137,7 @@ static bool odd_time(const bw_timed_split *s, bw_odd *odd) {
     }
     const double walk = slow_start + s->distance / rules[BW_ODD_SPRINT_SLOW].limit;
     if (s->seconds <= walk) return false;
-    bw_put_fixed(&near, walk, 1);
-    bw_put(&near, " s");
+    bw_say_seconds(walk, &near);
     return found(odd, BW_ODD_SPRINT_SLOW, run, held);
 }
 
@@ -181,13 +181,12 @@ static bool beyond(double at, double line, const char *where, const char *what, 
     if (at <= line + rules[BW_ODD_SHOT].limit * BW_METRES_PER_YARD) return false;
     char value[64], near[96];
     bw_text v = bw_text_in(value, sizeof value), n = bw_text_in(near, sizeof near);
-    bw_put_fixed(&v, at / BW_METRES_PER_YARD, 1);
-    bw_put(&v, " yd ");
+    bw_say_length(BW_YARDS, at, &v);
+    bw_put_char(&v, ' ');
     bw_put(&v, where);
     bw_put(&n, what);
     bw_put(&n, " is at ");
-    bw_put_fixed(&n, line / BW_METRES_PER_YARD, 1);
-    bw_put(&n, " yd");
+    bw_say_length(BW_YARDS, line, &n);
     return found(odd, BW_ODD_SHOT, value, near);
 }
 

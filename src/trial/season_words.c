@@ -35,8 +35,7 @@ void bw_say_count(bw_count count, const char *what, bw_text *out) {
     }
     if (count.hits == 0) {
         bw_put(out, "; could still be up to ");
-        bw_put_int(out, bw_in_100(likely.high));
-        bw_put(out, " in 100");
+        bw_say_in_100(likely.high, out);
         return;
     }
     bw_put(out, bw_may_say(count.cases) == BW_SAY_ROUGH ? ", roughly " : ", about ");

@@ -19,30 +19,11 @@ static const struct {
 /// A ball this near a place is there, m.
 static const double there = 2.0;
 
-int bw_in_100(double chance) {
-    return (int)bw_floor(chance * 100 + 0.5);
-}
-
-static void say_in_100(double chance, bw_text *out) {
-    bw_put_int(out, bw_in_100(chance));
-    bw_put(out, " in 100");
-}
-
 void bw_say_owner(const bw_scheme *scheme, bw_text *out) {
     bw_put(out, scheme->name);
     if (!scheme->team[0]) return;
     bw_put(out, ", ");
     bw_put(out, scheme->team);
-}
-
-void bw_say_seconds(double seconds, bw_text *out) {
-    bw_put_fixed(out, seconds, 1);
-    bw_put(out, " s");
-}
-
-void bw_say_length(bw_units units, double metres, bw_text *out) {
-    bw_put_fixed(out, units == BW_METRES ? metres : metres / BW_METRES_PER_YARD, 1);
-    bw_put(out, units == BW_METRES ? " m" : " yd");
 }
 
 void bw_say_numbers(const bw_break_def *def, bw_text *out) {
@@ -191,7 +172,7 @@ void bw_say_step_chance(const bw_trial *trial, int i, bw_text *out) {
     const bw_answer_ply *step = &trial->curve.answer.plies[i];
     static const char *const verbs[] = {"scores ", "completed ", "kept ", "kept "};
     bw_put(out, verbs[step->ply.kind]);
-    say_in_100(step->chance, out);
+    bw_say_in_100(step->chance, out);
 }
 
 void bw_say_defender(const bw_ground *ground, int stage, int job, bool matched, bw_text *out) {

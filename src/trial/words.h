@@ -5,15 +5,8 @@
 
 #include "trial/trial.h"
 
-/// Goals, or successes, in a hundred: 0.283 is 28. Halves away from zero, the same everywhere.
-int bw_in_100(double chance);
-
 /// "Harbour, Port Merrow Terns": the scheme and its team.
 void bw_say_owner(const bw_scheme *scheme, bw_text *out);
-
-/// "2.4 s", "3.0 yd": with one decimal and the unit.
-void bw_say_seconds(double seconds, bw_text *out);
-void bw_say_length(bw_units units, double metres, bw_text *out);
 
 /// "6 against 4"
 void bw_say_numbers(const bw_break_def *def, bw_text *out);

@@ -125,7 +125,7 @@ static bw_status map_all(mapping *m, bw_sense *out) {
 }
 
 bw_status bw_sense_map_all(const bw_tuning *def, const bw_scheme *scheme, bw_sense *out) {
-    *out = (bw_sense){.step = scheme->units == BW_YARDS ? BW_METRES_PER_YARD : 1};
+    *out = (bw_sense){.step = bw_unit_length(scheme->units)};
     mapping *m = calloc(1, sizeof *m);
     if (!m) return BW_NO_ROOM;
     m->def = def;

@@ -114,7 +114,7 @@ static bool stop(void *self) {
 /// To a tenth of the shown unit, a hundredth for shares: what a coach would write down.
 static double rounded(const bw_scheme *scheme, const bw_knob *knob, double at) {
     if (!bw_knob_is_length(knob)) return bw_round_to(at, 100);
-    const double unit = scheme->units == BW_YARDS ? YD : 1;
+    const double unit = bw_unit_length(scheme->units);
     return bw_round_to(at / unit, 10) * unit;
 }
 
