@@ -29,8 +29,7 @@ void bw_draw_hand_chart(bw_ink *ink, const bw_scheme *scheme, const bw_danger *d
     bw_draw_paper(ink, &view);
     if (danger) {
         bw_labels labels;
-        bw_labels_begin(&labels, (bw_box){box->x + 2, box->y + 2, box->width - 4, box->height - 4},
-                        view.origin.x);
+        bw_labels_begin_chart(&labels, &view);
         bw_ink_clip(ink, box->x, box->y, box->width, box->height);
         bw_draw_danger(ink, danger, &labels, scheme->units, &view);
         bw_ink_unclip(ink);

@@ -11,5 +11,10 @@ double bw_keeper_side(const bw_field *field, double ball_x) {
 bw_vec bw_keeper_point(const bw_view *view, const bw_field *field, bw_mark_size size,
                        double ball_x) {
     return bw_v(view->origin.x + bw_keeper_side(field, ball_x) * view->scale,
-                view->origin.y - size.radius * 0.76 - 2.5);
+                view->origin.y - bw_keeper_half(size) - 2.5);
+}
+
+bw_vec bw_keeper_reach(bw_mark_size size) {
+    const double reach = bw_keeper_half(size) + 1;
+    return bw_v(reach, reach);
 }

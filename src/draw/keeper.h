@@ -14,4 +14,7 @@ double bw_keeper_side(const bw_field *field, double ball_x);
 bw_vec bw_keeper_point(const bw_view *view, const bw_field *field, bw_mark_size size,
                        double ball_x);
 
+/// Half the width and half the height of his mark with a little air.
+bw_vec bw_keeper_reach(bw_mark_size size);
+
 #endif

@@ -28,6 +28,18 @@ void bw_labels_begin(bw_labels *labels, bw_box bounds, double middle) {
     labels->shunned_count = labels->crossing_count = labels->rival_count = 0;
 }
 
+void bw_labels_begin_chart(bw_labels *labels, const bw_view *view) {
+    const bw_box *box = &view->box;
+    bw_labels_begin(labels, (bw_box){box->x + 2, box->y + 2, box->width - 4, box->height - 4},
+                    view->origin.x);
+}
+
+void bw_labels_avoid_goal(bw_labels *labels, const bw_field *field, const bw_view *view) {
+    const double net = field->goal_depth * view->scale;
+    bw_labels_avoid(labels, bw_v(view->origin.x, view->origin.y + net / 2),
+                    bw_v(field->goal / 2 * view->scale, net / 2));
+}
+
 void bw_labels_avoid(bw_labels *labels, bw_vec at, bw_vec reach) {
     if (labels->obstacle_count == BW_MAX_OBSTACLES) return;
     labels->obstacles[labels->obstacle_count++] =

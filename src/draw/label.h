@@ -44,6 +44,10 @@ typedef struct bw_labels {
 } bw_labels;
 
 void bw_labels_begin(bw_labels *labels, bw_box bounds, double middle);
+/// Begins the labels of a chart, a little inside its border.
+void bw_labels_begin_chart(bw_labels *labels, const bw_view *view);
+/// Keeps labels off the goal and its net.
+void bw_labels_avoid_goal(bw_labels *labels, const bw_field *field, const bw_view *view);
 void bw_labels_avoid(bw_labels *labels, bw_vec at, bw_vec reach);
 void bw_labels_shun(bw_labels *labels, bw_vec at, bw_vec reach);
 void bw_labels_avoid_line(bw_labels *labels, bw_vec a, bw_vec b);

@@ -3,11 +3,10 @@
 /// men, ball.
 #include "core/late.h"
 #include "draw/chart.h"
-#include "draw/keeper.h"
-#include "draw/label.h"
 #include "draw/lesson_parts.h"
 #include "draw/metrics.h"
 #include "draw/path.h"
+#include "draw/people.h"
 
 static const double ball_ring = 7.5; // radius of the wide ring that leads the eye
 
@@ -34,9 +33,19 @@ static bw_vec man_at(const sketch *k, int spot) {
     return bw_view_point(k->view, k->moment->men[spot].body.at);
 }
 
-static bw_vec keeper_at(const sketch *k) {
-    return bw_keeper_point(k->view, bw_field_at(k->film->scheme->field), k->size,
-                           k->moment->ball.x);
+static bw_chart_people people_of(const sketch *k) {
+    bw_chart_people people = {.size = k->size,
+                              .keeper =
+                                  bw_keeper_point(k->view, bw_field_at(k->film->scheme->field),
+                                                  k->size, k->moment->ball.x),
+                              .ring = ball_ring,
+                              .ring_width = 1.4};
+    for (int s = 0; s < k->stage->defenders; s++)
+        bw_people_defender(&people, (bw_chart_man){.at = man_at(k, s),
+                                                   .code = k->stage->spots[s].id,
+                                                   .duty = (int)k->moment->men[s].station.duty});
+    bw_people_ball(&people, bw_view_point(k->view, k->moment->ball));
+    return people;
 }
 
 static void draw_places(const sketch *k) {
@@ -55,13 +64,10 @@ static void draw_way(const sketch *k) {
 }
 
 /// What the seconds of late men must not cover.
-static void collect(const sketch *k, bw_labels *taken) {
-    const bw_box *box = &k->view->box;
-    const double keeper = k->size.radius * 0.76 + 1;
-    bw_labels_begin(taken, (bw_box){box->x + 2, box->y + 2, box->width - 4, box->height - 4},
-                    k->view->origin.x);
-    bw_labels_avoid(taken, keeper_at(k), bw_v(keeper, keeper));
-    bw_labels_avoid(taken, bw_view_point(k->view, k->moment->ball), bw_v(ball_ring, ball_ring));
+static void collect(const sketch *k, const bw_chart_people *people, bw_labels *taken) {
+    bw_labels_begin_chart(taken, k->view);
+    bw_labels_avoid(taken, people->keeper, bw_keeper_reach(k->size));
+    bw_labels_avoid(taken, people->ball, bw_v(ball_ring, ball_ring));
     for (int s = 0; s < k->stage->defenders; s++) {
         const bw_walker *man = &k->moment->men[s];
         bw_labels_avoid(taken, man_at(k, s),
@@ -99,9 +105,9 @@ static void put_seconds(const sketch *k, int spot, bw_vec place, bw_labels *take
     }
 }
 
-static void draw_late(const sketch *k) {
+static void draw_late(const sketch *k, const bw_chart_people *people) {
     bw_labels taken;
-    collect(k, &taken);
+    collect(k, people, &taken);
     for (int s = 0; s < k->stage->defenders; s++) {
         const bw_walker *man = &k->moment->men[s];
         if (away(man))
@@ -114,28 +120,18 @@ static void draw_late(const sketch *k) {
     }
 }
 
-static void draw_people(const sketch *k) {
-    bw_mark_keeper(k->ink, k->size, keeper_at(k));
-    for (int s = 0; s < k->stage->defenders; s++)
-        bw_mark_defender(k->ink, k->size, man_at(k, s), k->stage->spots[s].id,
-                         (int)k->moment->men[s].station.duty);
-    const bw_vec ball = bw_view_point(k->view, k->moment->ball);
-    bw_mark_ball(k->ink, ball);
-    bw_ink_stroke(k->ink, BW_ROLE_BALL, 1.4);
-    bw_path_circle(k->ink, ball, ball_ring);
-}
-
 void bw_lesson_chart(const bw_lesson_film *film, const bw_walk_moment *moment, const bw_view *view,
                      bw_ink *ink) {
     const bw_scheme *scheme = film->scheme;
     const sketch k = {film, moment, &scheme->stages[film->walk.stage], view, bw_marks_large(), ink};
+    const bw_chart_people people = people_of(&k);
     bw_draw_paper(ink, view);
     bw_draw_field(ink, bw_field_at(scheme->field), scheme->units, view);
     bw_ink_clip(ink, view->box.x, view->box.y, view->box.width, view->box.height);
     draw_places(&k);
     draw_way(&k);
-    draw_late(&k);
-    draw_people(&k);
+    draw_late(&k, &people);
+    bw_draw_people(ink, &people);
     bw_ink_unclip(ink);
     bw_draw_border(ink, scheme->units, view, false);
 }

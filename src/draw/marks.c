@@ -133,8 +133,12 @@ void bw_mark_attacker(bw_ink *ink, bw_mark_size size, bw_vec at, int number) {
                 at.y + size.type * BW_CAP_HEIGHT / 2, digits);
 }
 
+double bw_keeper_half(bw_mark_size size) {
+    return size.radius * 0.76;
+}
+
 void bw_mark_keeper(bw_ink *ink, bw_mark_size size, bw_vec at) {
-    const double half = size.radius * 0.76;
+    const double half = bw_keeper_half(size);
     bw_ink_fill(ink, BW_ROLE_PAPER);
     bw_path_rect(ink, at.x - half, at.y - half, 2 * half, 2 * half);
     bw_ink_stroke(ink, BW_ROLE_DEFENDER, 1.1);

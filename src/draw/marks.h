@@ -38,7 +38,9 @@ void bw_mark_flag(bw_ink *ink, bw_vec at, double height);
 void bw_mark_mate(bw_ink *ink, bw_vec at);
 
 void bw_mark_attacker(bw_ink *ink, bw_mark_size size, bw_vec at, int number);
+/// His square, `bw_keeper_half` points from its middle to a side.
 void bw_mark_keeper(bw_ink *ink, bw_mark_size size, bw_vec at);
+double bw_keeper_half(bw_mark_size size);
 void bw_mark_ball(bw_ink *ink, bw_vec at);
 
 /// Radius of the ball's mark, ring and halo included.

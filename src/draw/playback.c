@@ -79,9 +79,7 @@ static void draw_seconds(bw_ink *ink, const bw_sequence *sq, const bw_frame *f, 
                          bw_mark_size size) {
     char words[BW_MAX_SPOTS][16];
     bw_labels labels;
-    const bw_box *box = &view->box;
-    bw_labels_begin(&labels, (bw_box){box->x + 2, box->y + 2, box->width - 4, box->height - 4},
-                    view->origin.x);
+    bw_labels_begin_chart(&labels, view);
     avoid_people(sq, f, view, size, &labels);
     for (int d = 0; d < sq->b->defenders; d++) {
         if (!shown_late(f, d)) continue;

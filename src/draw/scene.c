@@ -4,9 +4,8 @@
 #include "draw/scene.h"
 
 #include "draw/chart.h"
-#include "draw/keeper.h"
-#include "draw/label.h"
 #include "draw/metrics.h"
+#include "draw/people.h"
 
 /// A man this near to where he was has not moved: no ghost, no run. Metres.
 static const double stayed = 1.5;
@@ -14,13 +13,24 @@ static const double stayed = 1.5;
 /// A name longer than this share of the chart's width is left out: the code on the disc is enough.
 static const double longest = 0.35;
 
-static bw_vec keeper_at(const bw_scene *scene, const bw_view *view, bw_mark_size size) {
-    return bw_keeper_point(view, bw_field_at(scene->scheme->field), size,
-                           scene->ball ? scene->ball->x : 0);
-}
-
 static int duty_of(const bw_scene *scene, int spot) {
     return scene->duties ? (int)scene->stations[spot].duty : BW_NO_DUTY;
+}
+
+static bw_chart_people people_of(const bw_scene *scene, const bw_view *view, bw_mark_size size) {
+    const bw_stage *stage = &scene->scheme->stages[scene->stage];
+    const double ball_x = scene->ball ? scene->ball->x : 0;
+    bw_chart_people people = {
+        .size = size,
+        .keeper = bw_keeper_point(view, bw_field_at(scene->scheme->field), size, ball_x)};
+    for (int i = 0; i < scene->attacker_count; i++)
+        bw_people_attacker(&people, bw_view_point(view, scene->attackers[i]));
+    for (int s = 0; s < stage->defenders; s++)
+        bw_people_defender(&people, (bw_chart_man){.at = bw_view_point(view, scene->stations[s].at),
+                                                   .code = stage->spots[s].id,
+                                                   .duty = duty_of(scene, s)});
+    if (scene->ball) bw_people_ball(&people, bw_view_point(view, *scene->ball));
+    return people;
 }
 
 static bool ran(const bw_scene *scene, int spot) {
@@ -47,29 +57,20 @@ static bw_vec order_at(const bw_scene *scene, const bw_view *view) {
     return best;
 }
 
-static void collect(bw_labels *labels, const bw_scene *scene, const bw_view *view,
-                    bw_mark_size size) {
+static void collect(bw_labels *labels, const bw_scene *scene, const bw_chart_people *people,
+                    const bw_view *view) {
     const bw_stage *stage = &scene->scheme->stages[scene->stage];
-    const double keeper = size.radius * 0.76 + 1;
+    const bw_mark_size size = people->size;
     const bw_field *field = bw_field_at(scene->scheme->field);
-    const double crease = field->crease * view->scale, net = field->goal_depth * view->scale;
-    bw_box inside = view->box;
-    inside.x += 2;
-    inside.y += 2;
-    inside.width -= 4;
-    inside.height -= 4;
-    bw_labels_begin(labels, inside, view->origin.x);
+    const double crease = field->crease * view->scale;
+    bw_labels_begin_chart(labels, view);
     bw_labels_shun(labels, view->origin, bw_v(crease, crease));
-    bw_labels_avoid(labels, keeper_at(scene, view, size), bw_v(keeper, keeper));
-    bw_labels_avoid(labels, bw_v(view->origin.x, view->origin.y + net / 2),
-                    bw_v(field->goal / 2 * view->scale, net / 2));
+    bw_labels_avoid(labels, people->keeper, bw_keeper_reach(size));
+    bw_labels_avoid_goal(labels, field, view);
     if (scene->ball)
         bw_labels_avoid(labels, bw_view_point(view, *scene->ball),
                         bw_v(BW_BALL_REACH, BW_BALL_REACH));
-    for (int i = 0; i < scene->attacker_count; i++) {
-        bw_labels_avoid(labels, bw_view_point(view, scene->attackers[i]),
-                        bw_v(size.radius, size.radius));
-    }
+    bw_people_avoid(people, labels);
     if (scene->ball && scene->ball_from) {
         bw_labels_avoid_line(labels, bw_view_point(view, *scene->ball_from),
                              bw_view_point(view, *scene->ball));
@@ -77,9 +78,8 @@ static void collect(bw_labels *labels, const bw_scene *scene, const bw_view *vie
             bw_labels_avoid(labels, order_at(scene, view), bw_v(BW_ORDER_REACH, BW_ORDER_REACH));
     }
     for (int s = 0; s < stage->defenders; s++) {
-        const bw_vec at = bw_view_point(view, scene->stations[s].at);
+        const bw_vec at = people->defenders[s].at;
         const bw_vec reach = bw_mark_reach(size, stage->spots[s].id, duty_of(scene, s));
-        bw_labels_avoid(labels, at, reach);
         if (ran(scene, s)) {
             const bw_vec from = bw_view_point(view, scene->from[s]);
             bw_labels_avoid_line(labels, from, at);
@@ -115,26 +115,13 @@ static void draw_paths(bw_ink *ink, const bw_scene *scene, const bw_view *view, 
     }
 }
 
-static void draw_people(bw_ink *ink, const bw_scene *scene, const bw_view *view,
-                        bw_mark_size size) {
-    const bw_stage *stage = &scene->scheme->stages[scene->stage];
-    for (int i = 0; i < scene->attacker_count; i++) {
-        bw_mark_attacker(ink, size, bw_view_point(view, scene->attackers[i]), i + 1);
-    }
-    bw_mark_keeper(ink, size, keeper_at(scene, view, size));
-    for (int s = 0; s < stage->defenders; s++) {
-        bw_mark_defender(ink, size, bw_view_point(view, scene->stations[s].at), stage->spots[s].id,
-                         duty_of(scene, s));
-    }
-    if (scene->ball) bw_mark_ball(ink, bw_view_point(view, *scene->ball));
-}
-
 int bw_draw_scene(bw_ink *ink, const bw_scene *scene, const bw_view *view, bw_mark_size size,
                   bool figures) {
     const bw_field *field = bw_field_at(scene->scheme->field);
     const bw_units units = scene->scheme->units;
+    const bw_chart_people people = people_of(scene, view, size);
     bw_labels labels;
-    collect(&labels, scene, view, size);
+    collect(&labels, scene, &people, view);
     const int covering = bw_labels_place(&labels);
 
     bw_draw_paper(ink, view);
@@ -143,7 +130,7 @@ int bw_draw_scene(bw_ink *ink, const bw_scene *scene, const bw_view *view, bw_ma
     bw_ink_clip(ink, view->box.x, view->box.y, view->box.width, view->box.height);
     draw_paths(ink, scene, view, size);
     bw_labels_draw(ink, &labels);
-    draw_people(ink, scene, view, size);
+    bw_draw_people(ink, &people);
     bw_ink_unclip(ink);
     bw_draw_border(ink, units, view, figures);
     return covering;

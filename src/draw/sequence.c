@@ -3,8 +3,8 @@
 #include "draw/sequence.h"
 
 #include "draw/chart.h"
-#include "draw/label.h"
 #include "draw/path.h"
+#include "draw/people.h"
 
 /// A man who has moved less than this has no trail, m.
 static const double stayed = 0.9;
@@ -111,8 +111,22 @@ static bw_route_kind route_of(bw_kind kind) {
     return kind == BW_PASS ? BW_ROUTE_PASS : BW_ROUTE_CARRY;
 }
 
-static bw_vec keeper_at(const bw_view *view, bw_mark_size size) {
-    return bw_v(view->origin.x, view->origin.y - size.radius * 0.76 - 2.5);
+/// Attackers of one frame and defenders of another. The goalkeeper stands in the middle.
+static bw_chart_people people_of(const bw_sequence *sq, const bw_frame *attack,
+                                 const bw_frame *defence, const bw_view *view, bw_mark_size size) {
+    bw_chart_people people = {.size = size,
+                              .keeper = bw_keeper_point(view, sq->b->ground->field, size, 0)};
+    for (int a = 0; a < sq->b->attackers; a++)
+        bw_people_attacker(&people, bw_view_point(view, attack->attackers[a]));
+    for (int d = 0; d < sq->b->defenders; d++) {
+        const bw_vec at = bw_view_point(view, defence->defenders[d]);
+        // A late man may still be above the chart.
+        if (at.y + size.radius < view->box.y) continue;
+        bw_people_defender(
+            &people,
+            (bw_chart_man){.at = at, .code = bw_defender_code(sq->b, d), .duty = BW_NO_DUTY});
+    }
+    return people;
 }
 
 static void draw_ground(bw_ink *ink, const bw_sequence *sq, const bw_view *view) {
@@ -124,22 +138,6 @@ static void draw_ground(bw_ink *ink, const bw_sequence *sq, const bw_view *view)
 static void draw_end(bw_ink *ink, const bw_sequence *sq, const bw_view *view, bool figures) {
     bw_ink_unclip(ink);
     bw_draw_border(ink, sq->b->ground->scheme->units, view, figures);
-}
-
-static void draw_defenders(bw_ink *ink, const bw_sequence *sq, const bw_frame *f,
-                           const bw_view *view, bw_mark_size size) {
-    for (int d = 0; d < sq->b->defenders; d++) {
-        const bw_vec at = bw_view_point(view, f->defenders[d]);
-        // A late man may still be above the chart.
-        if (at.y + size.radius < view->box.y) continue;
-        bw_mark_defender(ink, size, at, bw_defender_code(sq->b, d), BW_NO_DUTY);
-    }
-}
-
-static void draw_attackers(bw_ink *ink, const bw_sequence *sq, const bw_frame *f,
-                           const bw_view *view, bw_mark_size size) {
-    for (int a = 0; a < sq->b->attackers; a++)
-        bw_mark_attacker(ink, size, bw_view_point(view, f->attackers[a]), a + 1);
 }
 
 /// True when nobody, and no number placed before, stands within a ring's reach of `at`.
@@ -193,8 +191,9 @@ static void place_orders(const bw_sequence *sq, const bw_view *view, bw_mark_siz
 static void avoid_people(const bw_sequence *sq, const bw_view *view, bw_mark_size size,
                          bw_labels *labels) {
     const bw_frame *first = &sq->frames[0], *last = &sq->frames[sq->count - 1];
-    const double r = size.radius + 0.8, keeper = size.radius * 0.76 + 1;
-    bw_labels_avoid(labels, keeper_at(view, size), bw_v(keeper, keeper));
+    const double r = size.radius + 0.8;
+    bw_labels_avoid(labels, bw_keeper_point(view, sq->b->ground->field, size, 0),
+                    bw_keeper_reach(size));
     for (int a = 0; a < sq->b->attackers; a++)
         bw_labels_avoid(labels, bw_view_point(view, first->attackers[a]), bw_v(r, r));
     for (int d = 0; d < sq->b->defenders; d++)
@@ -213,6 +212,8 @@ int bw_draw_sequence(bw_ink *ink, const bw_sequence *sq, const bw_view *view, bw
     place_orders(sq, view, size, order, times, &labels);
     const int covering = bw_labels_place(&labels);
 
+    const bw_chart_people people = people_of(sq, &sq->frames[0], &sq->frames[end], view, size);
+
     draw_ground(ink, sq, view);
     for (int d = 0; d < sq->b->defenders; d++) {
         const int man = BW_MAX_ATTACKERS + d;
@@ -230,9 +231,7 @@ int bw_draw_sequence(bw_ink *ink, const bw_sequence *sq, const bw_view *view, bw
                       bw_view_point(view, step->to), i == 0 ? size.radius + 1 : 4, gap, false);
     }
     bw_labels_draw(ink, &labels);
-    draw_attackers(ink, sq, &sq->frames[0], view, size);
-    bw_mark_keeper(ink, size, keeper_at(view, size));
-    draw_defenders(ink, sq, &sq->frames[end], view, size);
+    bw_draw_people(ink, &people);
     for (int i = 0; i < sq->answer->count; i++)
         bw_mark_order(ink, order[i], order[i], i + 1);
     draw_end(ink, sq, view, figures);
@@ -275,10 +274,10 @@ void bw_draw_moment_ways(bw_ink *ink, const bw_sequence *sq, int from, int to, c
 void bw_draw_moment_people(bw_ink *ink, const bw_sequence *sq, int at, const bw_view *view,
                            bw_mark_size size, bool figures) {
     const bw_frame *now = &sq->frames[at];
-    bw_mark_keeper(ink, size, keeper_at(view, size));
-    draw_attackers(ink, sq, now, view, size);
-    draw_defenders(ink, sq, now, view, size);
-    bw_mark_ball(ink, ball_at(now, view, size));
+    bw_chart_people people = people_of(sq, now, now, view, size);
+    people.keeper_below = true;
+    bw_people_ball(&people, ball_at(now, view, size));
+    bw_draw_people(ink, &people);
     draw_end(ink, sq, view, figures);
 }
 

@@ -7,9 +7,8 @@
 
 #include "draw/chart.h"
 #include "draw/danger.h"
-#include "draw/label.h"
-#include "draw/marks.h"
 #include "draw/path.h"
+#include "draw/people.h"
 #include "scheme/caption.h"
 
 static const double small_chart = 330; // points: a narrower chart has small marks and no figures
@@ -60,14 +59,10 @@ static void put_words(sketch *k, int spot) {
 static void collect(sketch *k, bw_labels *labels) {
     const bw_board *board = k->board;
     const bw_field *field = bw_field_at(board->scheme.field);
-    const double net = field->goal_depth * k->view->scale, keeper = k->size.radius * 0.76 + 1;
-    const bw_box *box = &k->view->box;
-    const bw_box inside = {box->x + 2, box->y + 2, box->width - 4, box->height - 4};
-    bw_labels_begin(labels, inside, k->view->origin.x);
+    bw_labels_begin_chart(labels, k->view);
     if (homes(k)) bw_board_avoid_ghosts(board, k->size, labels);
-    bw_labels_avoid(labels, k->at[BW_BOARD_KEEPER], bw_v(keeper, keeper));
-    bw_labels_avoid(labels, bw_v(k->view->origin.x, k->view->origin.y + net / 2),
-                    bw_v(field->goal / 2 * k->view->scale, net / 2));
+    bw_labels_avoid(labels, k->at[BW_BOARD_KEEPER], bw_keeper_reach(k->size));
+    bw_labels_avoid_goal(labels, field, k->view);
     const double ring = bw_board_reach(board, k->size, 0);
     if (!homes(k)) bw_labels_avoid(labels, k->at[0], bw_v(ring, ring));
     for (int a = 0; a < board->attacker_count; a++) {
@@ -117,24 +112,22 @@ static void draw_aside(const sketch *k) {
     }
 }
 
-static void draw_flag(const sketch *k, bw_vec at) {
-    const double r = k->size.radius;
-    bw_mark_flag(k->ink, bw_v(at.x + r * 0.55, at.y - r * 0.9), r * 1.1);
-}
-
 static void draw_people(const sketch *k) {
     const bw_board *board = k->board;
+    bw_chart_people people = {.size = k->size,
+                              .keeper = k->at[BW_BOARD_KEEPER],
+                              .ring = bw_board_ball_ring(k->size), // it can be taken hold of
+                              .ring_width = 1.1};
     for (int a = 0; a < board->attacker_count; a++)
-        bw_mark_attacker(k->ink, k->size, attacker_at(k, a), a + 1);
-    bw_mark_keeper(k->ink, k->size, k->at[BW_BOARD_KEEPER]);
-    for (int s = 0; s < k->stage->defenders; s++) {
-        bw_mark_defender(k->ink, k->size, man_at(k, s), k->stage->spots[s].id, duty_of(k, s));
-        if (board->view.token[BW_BOARD_MEN + s].pinned) draw_flag(k, man_at(k, s));
-    }
-    if (homes(k)) return;
-    bw_mark_ball(k->ink, k->at[0]);
-    bw_ink_stroke(k->ink, BW_ROLE_BALL, 1.1); // a wider ring: this one can be taken hold of
-    bw_path_circle(k->ink, k->at[0], bw_board_ball_ring(k->size));
+        bw_people_attacker(&people, attacker_at(k, a));
+    for (int s = 0; s < k->stage->defenders; s++)
+        bw_people_defender(&people,
+                           (bw_chart_man){.at = man_at(k, s),
+                                          .code = k->stage->spots[s].id,
+                                          .duty = duty_of(k, s),
+                                          .pinned = board->view.token[BW_BOARD_MEN + s].pinned});
+    if (!homes(k)) bw_people_ball(&people, k->at[0]);
+    bw_draw_people(k->ink, &people);
 }
 
 /// Page point of its place.

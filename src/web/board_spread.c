@@ -13,7 +13,6 @@ static const double line = 1;        // half the ball's ring where lines are thi
 static const double picked_ring = 2; // beyond a mark, as the page draws it
 static const double relaxed = 0.6;   // share of a push done in a round
 static const double sideways = 0.15; // of a push's length
-static const double square = 0.76;   // half the goalkeeper's side, in radii
 
 typedef struct mark {
     bw_vec true_at, at, letters; ///< letters: half their width and height
@@ -62,7 +61,7 @@ double bw_board_reach(const bw_board *board, bw_mark_size size, int token) {
     const bool homes = board->mode == BW_BOARD_HOMES;
     switch (kind_of(board, token)) {
     case BW_TOKEN_BALL: return bw_board_ball_ring(size) + line;
-    case BW_TOKEN_KEEPER: return size.radius * square + 1;
+    case BW_TOKEN_KEEPER: return bw_keeper_reach(size).x;
     case BW_TOKEN_ATTACKER: break;
     case BW_TOKEN_DEFENDER:
         return bw_mark_reach(size, code_of(board, token),
