@@ -41,10 +41,7 @@ static int run(const bw_args *args, const bw_scheme *scheme, job *j) {
 
 int bw_draw_answer(const bw_args *args, const bw_scheme *scheme, bw_paper paper) {
     job *j = calloc(1, sizeof *j);
-    if (!j) {
-        bw_say_error("there is not enough memory to play a break.");
-        return BW_EXIT_LIMIT;
-    }
+    if (!j) return bw_say_no_memory();
     j->paper = paper;
     const int code = run(args, scheme, j);
     free(j);

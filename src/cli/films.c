@@ -27,6 +27,6 @@ int bw_run_films(bw_films *films) {
         bw_say_error("%s", films->jobs[i].why);
         return bw_exit_code(films->jobs[i].status);
     }
-    bw_say_error("there is not enough memory for a film.");
+    bw_say_no_memory();
     return bw_exit_code(status);
 }

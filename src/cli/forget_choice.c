@@ -88,7 +88,7 @@ bw_forget_choice bw_choice_of_options(const bw_args *args, const bw_places *plac
     bool *left = calloc((size_t)places->count + 1, sizeof *left);
     bw_forget_choice made = BW_CHOICE_BAD;
     if (!struck || !left)
-        bw_say_error("there is not enough memory");
+        bw_say_no_memory();
     else if (take_list(args, "strike", places->count, struck) &&
              take_list(args, "leave", places->count, left))
         made = choose(args, places, struck, left, strike);

@@ -23,7 +23,7 @@ void bw_out_private(void) {
 bool bw_out_open(const bw_args *args, bw_out *out) {
     *out = (bw_out){.path = bw_option_text(args, "output")};
     out->stream = is_standard(out->path) ? stdout : open_memstream(&out->bytes, &out->length);
-    if (!out->stream) bw_say_error("there is no memory left for the result.");
+    if (!out->stream) bw_say_no_memory();
     return out->stream != NULL;
 }
 
@@ -45,7 +45,7 @@ int bw_out_close(bw_out *out, int code) {
     }
     bool whole = fclose(out->stream) == 0;
     int saved = whole ? save(out->path, out->bytes, out->length) : BW_EXIT_FILE;
-    if (!whole) bw_say_error("there is no memory left for the result.");
+    if (!whole) bw_say_no_memory();
     free(out->bytes);
     return saved == BW_EXIT_OK ? code : saved;
 }

@@ -201,7 +201,7 @@ int bw_paint_pages(const bw_args *args, const bw_pages *pages) {
     if (!p.fonts)
         bw_say_error("%s", p.why.data);
     else if (!p.ink)
-        bw_say_error("there is no memory left for a page.");
+        code = bw_say_no_memory();
     else
         code = strcmp(p.path, "-") == 0 ? paint_to_standard(args, &p) : paint(args, &p);
     if (p.fonts) bw_fonts_close(p.fonts);
@@ -238,7 +238,7 @@ int bw_paint_pdf(const char *path, const bw_pages *pages) {
         bw_say("Wrote %s: %d pages.", path, pages->count);
         return BW_EXIT_OK;
     }
-    bw_say_error("%s", why.used ? why.data : "there is no memory left for a page.");
+    bw_say_error("%s", why.used ? why.data : BW_NO_MEMORY ".");
     return bw_exit_code(status);
 }
 

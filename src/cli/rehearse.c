@@ -195,7 +195,7 @@ static int run(const bw_args *args) {
     if (j && memory)
         code = run_job(args, j, memory);
     else
-        bw_say_error("there is not enough memory to make a script.");
+        bw_say_no_memory();
     free(memory);
     free(j);
     return code;

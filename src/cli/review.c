@@ -75,10 +75,7 @@ static int review(const bw_args *args, job *j) {
 
 static int run(const bw_args *args) {
     job *j = calloc(1, sizeof *j);
-    if (!j) {
-        bw_say_error("there is not enough memory for the review.");
-        return BW_EXIT_LIMIT;
-    }
+    if (!j) return bw_say_no_memory();
     const int code = review(args, j);
     bw_review_drop(&j->data);
     free(j);

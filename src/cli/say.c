@@ -75,6 +75,11 @@ int bw_say_refusal(const char *path, const bw_error *error) {
     return bw_exit_code(error->status);
 }
 
+int bw_say_no_memory(void) {
+    bw_say_error(BW_NO_MEMORY ".");
+    return BW_EXIT_LIMIT;
+}
+
 int bw_exit_code(bw_status status) {
     switch (status) {
     case BW_OK: return BW_EXIT_OK;

@@ -18,6 +18,9 @@ int bw_usage(const bw_command *verb, const char *format, ...) __attribute__((for
 /// A refused document, with its place, and the exit code that goes with it.
 int bw_say_refusal(const char *path, const bw_error *error);
 
+/// Says that there is not enough memory. Returns BW_EXIT_LIMIT.
+int bw_say_no_memory(void);
+
 int bw_exit_code(bw_status status);
 
 #endif

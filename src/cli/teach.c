@@ -110,10 +110,7 @@ static int load_spot(const bw_args *args, const bw_scheme *scheme, const char **
 /// The weakest rotations, from one quick break for each stage. Without a result there are none.
 static int find_weak(bw_teach_job *job) {
     bw_trial *trials = calloc(BW_MAX_STAGES, sizeof *trials);
-    if (!trials) {
-        bw_say_error("there is not enough memory to test a break.");
-        return BW_EXIT_LIMIT;
-    }
+    if (!trials) return bw_say_no_memory();
     const bw_break_request request = {0};
     int code = bw_load_ground(&job->scheme, &request, &job->ground);
     if (code == BW_EXIT_OK) {
@@ -253,7 +250,7 @@ static int run(const bw_args *args) {
     bw_text why = bw_text_in(words, sizeof words);
     int code = BW_EXIT_LIMIT;
     if (!job || !memory) {
-        bw_say_error("there is no memory left for a page.");
+        bw_say_no_memory();
     } else if (!(job->fonts = bw_fonts_open(&why))) {
         bw_say_error("%s", why.data);
         code = BW_EXIT_FILE;

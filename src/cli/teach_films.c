@@ -76,10 +76,7 @@ int bw_teach_films(const bw_teach_job *job, const char *path, int *pages) {
         return BW_EXIT_OK;
     }
     folder *f = calloc(1, sizeof *f);
-    if (!f) {
-        bw_say_error("there is not enough memory for a film.");
-        return BW_EXIT_LIMIT;
-    }
+    if (!f) return bw_say_no_memory();
     const int code = film(job, path, f);
     free(f);
     return code;

@@ -44,10 +44,7 @@ static int make_wall(const bw_teach_job *job, const char *path, int *pages) {
 static int make_handout(const bw_teach_job *job, const char *path, int *pages) {
     *pages = 0; // none of paper
     char *memory = malloc(BW_HANDOUT_BYTES);
-    if (!memory) {
-        bw_say_error("there is no memory left for the hand-out.");
-        return BW_EXIT_LIMIT;
-    }
+    if (!memory) return bw_say_no_memory();
     bw_text page = bw_text_in(memory, BW_HANDOUT_BYTES);
     bw_error error = {0};
     bw_status status = bw_handout(&job->teach, job->ink, &page);

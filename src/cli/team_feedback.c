@@ -138,8 +138,7 @@ static bw_status load(bw_team *team, job *j, bw_error *error) {
     bw_feedback_own own;
     if (status == BW_OK) status = bw_team_entries(team, NULL, &entries, &count, error);
     if (status == BW_OK && play_own(j, &own) != BW_OK) {
-        *error = (bw_error){.status = BW_NO_ROOM,
-                            .message = "there is not enough memory to play the model"};
+        *error = (bw_error){.status = BW_NO_ROOM, .message = BW_NO_MEMORY};
         status = BW_NO_ROOM;
     }
     if (status == BW_OK)
@@ -173,10 +172,7 @@ static int run_job(const bw_args *args, job *j) {
 
 int bw_team_give_feedback(const bw_args *args) {
     job *j = calloc(1, sizeof *j);
-    if (!j) {
-        bw_say_error("there is not enough memory for that.");
-        return BW_EXIT_LIMIT;
-    }
+    if (!j) return bw_say_no_memory();
     const int code = run_job(args, j);
     free(j);
     return code;

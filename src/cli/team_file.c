@@ -78,7 +78,7 @@ static char *read_sheet(const char *path, size_t *length) {
     const bool failed = !text || ferror(in);
     if (!standard) fclose(in);
     if (!failed) return text;
-    bw_say_error("%s: it cannot be read: %s.", path, text ? strerror(errno) : "no memory");
+    bw_say_error("%s: it cannot be read: %s.", path, text ? strerror(errno) : BW_NO_MEMORY);
     free(text);
     return NULL;
 }
@@ -173,7 +173,7 @@ int bw_import_sheet(const bw_args *args, bw_team *team, bw_csv_sheet sheet, cons
 /// The sheet as bytes, which the caller frees, so that a failure leaves nothing half written.
 static bw_status export_bytes(bw_team *team, bw_csv_sheet sheet, bw_units units, char **bytes,
                               size_t *length, bw_error *error) {
-    *error = (bw_error){.status = BW_NO_ROOM, .message = "there is no memory left"};
+    *error = (bw_error){.status = BW_NO_ROOM, .message = BW_NO_MEMORY};
     FILE *stream = open_memstream(bytes, length);
     if (!stream) return BW_NO_ROOM;
     const bw_status status = bw_team_export(team, sheet, units, stream, error);

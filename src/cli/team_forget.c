@@ -130,8 +130,7 @@ static int look(asked *a, bw_team *team) {
     if (bw_option_given(a->args, "list")) return list(a);
     a->strike = calloc((size_t)a->places.count + 1, sizeof *a->strike);
     if (a->strike) return decide(a, team, &error);
-    bw_say_error("there is not enough memory");
-    return BW_EXIT_LIMIT;
+    return bw_say_no_memory();
 }
 
 int bw_team_forget_player(const bw_args *args) {

@@ -121,10 +121,7 @@ static void print_json(FILE *out, const job *j) {
 }
 
 static int refuse(const job *j, bw_status status, int unfilled) {
-    if (status == BW_NO_ROOM) {
-        bw_say_error("there is not enough memory for a line-up.");
-        return BW_EXIT_LIMIT;
-    }
+    if (status == BW_NO_ROOM) return bw_say_no_memory();
     if (status == BW_BAD_INPUT)
         bw_say_error(
             "the fixed choices contradict each other, or numbers are even with this stage: two "
@@ -176,10 +173,7 @@ static int run_job(const bw_args *args, job *j) {
 
 int bw_team_choose_lineup(const bw_args *args) {
     job *j = calloc(1, sizeof *j);
-    if (!j) {
-        bw_say_error("there is not enough memory for a line-up.");
-        return BW_EXIT_LIMIT;
-    }
+    if (!j) return bw_say_no_memory();
     const int code = run_job(args, j);
     bw_squad_drop(j->squad);
     free(j);

@@ -56,10 +56,7 @@ static bw_status load_men(bw_team *team, bw_squad *s, bw_error *error) {
 
 int bw_load_squad(const bw_args *args, bw_squad **squad) {
     bw_squad *s = *squad = calloc(1, sizeof *s);
-    if (!s) {
-        bw_say_error("there is not enough memory for the squad.");
-        return BW_EXIT_LIMIT;
-    }
+    if (!s) return bw_say_no_memory();
     bw_team *team;
     bw_error error = {0};
     int code = bw_open_team(args, BW_TEAM_READ, &team);
@@ -150,10 +147,7 @@ int bw_load_squad_legs(const bw_args *args, const bw_scheme *scheme, int stage,
     const char *path = bw_option_text(args, "team");
     if (!path) return BW_EXIT_OK;
     bw_squad *s = calloc(1, sizeof *s);
-    if (!s) {
-        bw_say_error("there is not enough memory for the squad.");
-        return BW_EXIT_LIMIT;
-    }
+    if (!s) return bw_say_no_memory();
     s->scheme = *scheme;
     s->has_scheme = true;
     bw_team *team;

@@ -80,10 +80,7 @@ static int run_job(const bw_args *args, job *j) {
 
 static int run(const bw_args *args) {
     job *j = calloc(1, sizeof *j);
-    if (!j) {
-        bw_say_error("there is not enough memory to test a break.");
-        return BW_EXIT_LIMIT;
-    }
+    if (!j) return bw_say_no_memory();
     const int code = run_job(args, j);
     free(j);
     return code;

@@ -39,8 +39,7 @@ int bw_run_battery(bw_battery *battery) {
         return BW_EXIT_INTERRUPTED;
     }
     if (status != BW_NO_ROOM) return BW_EXIT_OK;
-    bw_say_error("there is not enough memory to test a break.");
-    return BW_EXIT_LIMIT;
+    return bw_say_no_memory();
 }
 
 int bw_run_trials(bw_battery *battery) {

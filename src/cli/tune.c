@@ -56,10 +56,7 @@ static void record(void *self, double value) {
 
 static int refuse(const job *j, bw_status status) {
     const bw_stage *stage = &j->scheme.stages[j->def.stage];
-    if (status == BW_NO_ROOM) {
-        bw_say_error("there is not enough memory to tune.");
-        return BW_EXIT_LIMIT;
-    }
+    if (status == BW_NO_ROOM) return bw_say_no_memory();
     if (stage->defenders >= BW_MAX_ATTACKERS)
         bw_say_error("with %d defenders numbers are even, so there is no break to tune for; choose "
                      "another stage with --stage.",
@@ -160,10 +157,7 @@ static int run_job(const bw_args *args, job *j) {
 
 static int run(const bw_args *args) {
     job *j = calloc(1, sizeof *j);
-    if (!j) {
-        bw_say_error("there is not enough memory to tune.");
-        return BW_EXIT_LIMIT;
-    }
+    if (!j) return bw_say_no_memory();
     if (bw_option_given(args, "team")) bw_out_private();
     const int code = run_job(args, j);
     bw_tune_journal_close(&j->journal);

@@ -42,10 +42,7 @@ static int take_up(const char *path, const bw_tuning *def, bw_tune_journal *jour
     if (strcmp(line, want) != 0)
         return refuse(path, "is the work of another tuning (scheme, seed or options differ)");
     journal->values = calloc((size_t)def->budget, sizeof *journal->values);
-    if (!journal->values) {
-        bw_say_error("there is not enough memory to tune.");
-        return BW_EXIT_LIMIT;
-    }
+    if (!journal->values) return bw_say_no_memory();
     long end;
     if (!read_values(journal->file, journal, def->budget, &end))
         return refuse(path, "is damaged: a line in it is no value");

@@ -41,6 +41,10 @@ typedef enum bw_status {
         BW_STATUS_COUNT
 } bw_status;
 
+/// How it is said that memory is not to be had: as part of a sentence, and as one.
+#define BW_NO_MEMORY "there is not enough memory"
+#define BW_NO_MEMORY_SENTENCE "There is not enough memory."
+
 /// A mistake of ours, never of the person using the program. Alive in every build: it costs one
 /// branch, and wasm has no other way to say it.
 #define BW_ASSERT(condition) ((condition) ? (void)0 : __builtin_trap())

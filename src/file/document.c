@@ -131,7 +131,7 @@ static bw_status parse_all(const char *text, size_t length, bw_scheme *scheme, b
                            int room, int *count) {
     *count = 1;
     bw_tree *tree = malloc(sizeof *tree);
-    if (!tree) return fail(errors, BW_NO_ROOM, "there is not enough memory to read the file");
+    if (!tree) return fail(errors, BW_NO_ROOM, BW_NO_MEMORY);
     bw_status status = bw_tree_parse(text, length, tree, errors);
     if (status == BW_OK) {
         status = bw_scheme_read_all(tree, scheme, errors, room, count);
@@ -161,8 +161,7 @@ static bw_status system_says(bw_error *error, const char *what) {
 static bw_status read_all(FILE *in, bw_source *source, bw_error *error) {
     const size_t most = (size_t)BW_DOCUMENT_BYTES + 1;
     source->text = malloc(most);
-    if (!source->text)
-        return fail(error, BW_NO_ROOM, "there is not enough memory to read the file");
+    if (!source->text) return fail(error, BW_NO_ROOM, BW_NO_MEMORY);
     source->length = fread(source->text, 1, most, in);
     if (ferror(in)) return system_says(error, "it cannot be read");
     return BW_OK;
@@ -197,7 +196,7 @@ void bw_source_drop(bw_source *source) {
 
 bw_status bw_document_save(const char *path, const bw_scheme *scheme, bw_error *error) {
     char *memory = malloc(BW_DOCUMENT_BYTES);
-    if (!memory) return fail(error, BW_NO_ROOM, "there is not enough memory to write the scheme");
+    if (!memory) return fail(error, BW_NO_ROOM, BW_NO_MEMORY);
     bw_text out = bw_text_in(memory, BW_DOCUMENT_BYTES);
     bw_scheme_write(scheme, &out);
     bw_status status = out.full ? fail(error, BW_LIMIT, "the scheme is larger than a file may be")

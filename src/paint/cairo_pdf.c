@@ -46,7 +46,7 @@ bw_pdf *bw_pdf_open(const char *path, const bw_about *about, bw_fonts *fonts, co
                     bw_text *why) {
     bw_pdf *pdf = calloc(1, sizeof *pdf);
     if (!pdf) {
-        bw_put(why, "There is not enough memory for the document.");
+        bw_put(why, BW_NO_MEMORY_SENTENCE);
         return NULL;
     }
     if (bw_whole_open(&pdf->file, path, why) != BW_OK) {

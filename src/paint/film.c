@@ -133,7 +133,7 @@ bw_status bw_film_make(const bw_film *film, bw_text *why) {
     making m = {.film = film};
     void *memory = malloc(2 * (size_t)BW_INK_PAGE_BYTES);
     if (!memory) {
-        bw_put(why, "There is not enough memory for a film.");
+        bw_put(why, BW_NO_MEMORY_SENTENCE);
         return BW_NO_ROOM;
     }
     m.ink[0] = bw_ink_in(memory, BW_INK_PAGE_BYTES);

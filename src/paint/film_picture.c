@@ -67,7 +67,7 @@ bw_film_picture *bw_film_picture_open(int width, int height, const bw_theme *the
     if (good && (wanted[BW_FILM_MP4] || wanted[BW_FILM_WEBM])) good = open_video(p);
     if (good && wanted[BW_FILM_GIF]) good = open_gif(p, theme);
     if (good) return p;
-    bw_put(why, "There is not enough memory for a film.");
+    bw_put(why, BW_NO_MEMORY_SENTENCE);
     bw_film_picture_close(p);
     return NULL;
 }
@@ -112,7 +112,7 @@ bw_status bw_film_picture_take(bw_film_picture *p, bw_text *why) {
     // An encoder may still hold the last one.
     if ((p->video && p->av->av_frame_make_writable(p->video) < 0) ||
         (p->gif && p->av->av_frame_make_writable(p->gif) < 0)) {
-        bw_put(why, "There is not enough memory for a film.");
+        bw_put(why, BW_NO_MEMORY_SENTENCE);
         return BW_NO_ROOM;
     }
     if (p->video) convert(p, p->to_video, p->video->data, p->video->linesize);

@@ -79,7 +79,7 @@ static bw_status open_encoder(bw_film_stream *s, const AVFrame *first, bw_text *
 
 static bw_status open_muxer(bw_film_stream *s, bw_text *why) {
     s->stream = s->av->avformat_new_stream(s->format, NULL);
-    if (!s->stream) return fail(s, "there is not enough memory", 0, why);
+    if (!s->stream) return fail(s, BW_NO_MEMORY, 0, why);
     s->stream->time_base = s->encoder->time_base;
     s->stream->avg_frame_rate = s->encoder->framerate;
     int code = s->av->avcodec_parameters_from_context(s->stream->codecpar, s->encoder);
@@ -104,7 +104,7 @@ static bw_status begin(bw_film_stream *s, const AVFrame *first, bw_text *why) {
     if (code < 0) return fail(s, "libav cannot write this kind of file", code, why);
     s->format->flags |= AVFMT_FLAG_BITEXACT;
     s->packet = s->av->av_packet_alloc();
-    if (!s->packet) return fail(s, "there is not enough memory", 0, why);
+    if (!s->packet) return fail(s, BW_NO_MEMORY, 0, why);
     const bw_status status = open_encoder(s, first, why);
     return status == BW_OK ? open_muxer(s, why) : status;
 }
@@ -115,7 +115,7 @@ bw_film_stream *bw_film_stream_open(bw_film_kind kind, const char *path, const A
     if (!av) return NULL;
     bw_film_stream *s = calloc(1, sizeof *s);
     if (!s) {
-        bw_put(why, "There is not enough memory for a film.");
+        bw_put(why, BW_NO_MEMORY_SENTENCE);
         return NULL;
     }
     s->av = av;

@@ -13,6 +13,7 @@
 /// So every set opens its two faces with a library of its own and hands them to cairo, which then
 /// neither opens nor closes any.
 #define _GNU_SOURCE
+#include "core/base.h"
 #include "paint/fonts_pango.h"
 
 #include <fontconfig/fontconfig.h>
@@ -118,7 +119,7 @@ static bw_fonts *make(bw_text *why) {
     FcConfig *config = fonts ? FcConfigCreate() : NULL;
     if (!config) {
         free(fonts);
-        bw_put(why, "There is not enough memory to set up the font.");
+        bw_put(why, BW_NO_MEMORY_SENTENCE);
         return NULL;
     }
     for (int bold = 0; bold < 2; bold++) {

@@ -42,7 +42,7 @@ bw_status bw_paint_svg(const char *path, const bw_ink *ink, const bw_theme *them
     char *style_data = malloc(style_room), *data = malloc(room);
     bw_status status = ink->status == BW_OK && style_data && data ? BW_OK : BW_NO_ROOM;
     if (status != BW_OK) {
-        bw_put(why, "There is not enough memory for the picture.");
+        bw_put(why, BW_NO_MEMORY_SENTENCE);
     } else {
         bw_text style = bw_text_in(style_data, style_room);
         bw_text out = bw_text_in(data, room);

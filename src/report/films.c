@@ -40,7 +40,7 @@ static bool wants_film(const bw_lesson_job *job) {
 static bw_status save_captions(const bw_lesson_film *film, const char *path, bw_text *why) {
     char *memory = malloc(BW_FILM_CAPTIONS);
     if (!memory) {
-        bw_put(why, "There is not enough memory for the captions.");
+        bw_put(why, BW_NO_MEMORY_SENTENCE);
         return BW_NO_ROOM;
     }
     bw_text text = bw_text_in(memory, BW_FILM_CAPTIONS);

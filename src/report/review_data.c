@@ -7,8 +7,7 @@
 #include <string.h>
 
 static bw_status no_memory(bw_error *error) {
-    *error =
-        (bw_error){.status = BW_NO_ROOM, .message = "there is not enough memory for the review"};
+    *error = (bw_error){.status = BW_NO_ROOM, .message = BW_NO_MEMORY};
     return BW_NO_ROOM;
 }
 

@@ -7,10 +7,6 @@
 #include "serve/team_odd.h"
 #include <stdlib.h>
 
-static bw_reply no_memory(void) {
-    return bw_reply_words(500, "There is no memory left.");
-}
-
 bw_reply bw_on_entries(bw_site *site, bw_ask *ask) {
     bw_reply answer;
     bw_error error;
@@ -25,7 +21,7 @@ bw_reply bw_on_entries(bw_site *site, bw_ask *ask) {
     bw_team_close(team);
     if (status != BW_OK) return bw_desk_refusal(&error);
     bw_reply_json out;
-    answer = no_memory();
+    answer = bw_reply_no_memory();
     if (bw_reply_json_begin(&out)) {
         free(answer.own.data);
         bw_json_key(&out.json, "entries");
@@ -77,7 +73,7 @@ static bw_status store(bw_team *team, batch *b, bw_error *error) {
 
 static bw_reply tell(const batch *b) {
     bw_reply_json out;
-    if (!bw_reply_json_begin(&out)) return no_memory();
+    if (!bw_reply_json_begin(&out)) return bw_reply_no_memory();
     bw_json_key(&out.json, "entries");
     bw_json_open(&out.json, '[');
     for (int i = 0; i < b->sent.count; i++) {
@@ -111,7 +107,7 @@ static bw_reply take(bw_site *site, bw_ask *ask, batch *b) {
 
 bw_reply bw_on_entries_post(bw_site *site, bw_ask *ask) {
     batch *b = calloc(1, sizeof *b);
-    if (!b) return no_memory();
+    if (!b) return bw_reply_no_memory();
     const bw_reply answer = take(site, ask, b);
     free(b);
     return answer;

@@ -16,7 +16,7 @@ static const char *state_name(bw_job_state state) {
 
 static bw_reply tell(const bw_job_view *view, int status) {
     bw_reply_json out;
-    if (!bw_reply_json_begin(&out)) return bw_reply_words(500, "There is no memory left.");
+    if (!bw_reply_json_begin(&out)) return bw_reply_no_memory();
     bw_reply_put_number(&out.json, "id", view->id);
     bw_reply_put_text(&out.json, "state", state_name(view->state));
     bw_reply_put_number(&out.json, "done", view->done);
@@ -59,7 +59,6 @@ bw_reply bw_on_job_file(bw_site *site, bw_ask *ask) {
     if (!bw_job_look(&site->job, ask->id, &view)) return no_job();
     if (view.state != BW_JOB_DONE) return bw_reply_words(409, "It is not finished.");
     if (bw_job_result(&site->job, ask->id, &bytes)) return bw_reply_bytes(view.kind->type, bytes);
-    if (bw_job_look(&site->job, ask->id, &view))
-        return bw_reply_words(500, "There is no memory left.");
+    if (bw_job_look(&site->job, ask->id, &view)) return bw_reply_no_memory();
     return no_job(); // another began between the two looks
 }

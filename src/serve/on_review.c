@@ -18,7 +18,7 @@ static bw_reply write(const bw_ask *ask, const bw_review *review, int width) {
         bw_review_json(out, review);
     if (out && fclose(out) == 0 && made) return bw_reply_bytes("application/json", bytes);
     if (out) free(bytes.data);
-    return bw_reply_words(500, "There is no memory left.");
+    return bw_reply_no_memory();
 }
 
 bw_reply bw_on_review(bw_site *site, bw_ask *ask) {
@@ -35,7 +35,7 @@ bw_reply bw_on_review(bw_site *site, bw_ask *ask) {
     bw_review_data *data = malloc(sizeof *data);
     if (!data) {
         bw_team_close(team);
-        return bw_reply_words(500, "There is no memory left.");
+        return bw_reply_no_memory();
     }
     const bw_status status = bw_review_load(team, false, BW_YARDS, NULL, data, &error);
     bw_team_close(team);

@@ -3,10 +3,6 @@
 #include "core/text.h"
 #include "serve/route.h"
 
-static bw_reply no_memory(void) {
-    return bw_reply_words(500, "There is no memory left.");
-}
-
 static bw_reply no_random(void) {
     return bw_reply_words(500, "The system has no random numbers to give.");
 }
@@ -21,7 +17,7 @@ static const char *rights_name(bw_rights rights) {
 
 bw_reply bw_on_hello(bw_site *site, bw_ask *ask) {
     bw_reply_json out;
-    if (!bw_reply_json_begin(&out)) return no_memory();
+    if (!bw_reply_json_begin(&out)) return bw_reply_no_memory();
     bw_reply_put_text(&out.json, "server", "breakwater");
     bw_reply_put_text(&out.json, "version", BW_VERSION);
     bw_reply_put_text(&out.json, "rights",
@@ -37,7 +33,7 @@ bw_reply bw_on_hello(bw_site *site, bw_ask *ask) {
 
 static bw_reply let_in(const bw_session *session) {
     bw_reply_json out;
-    if (!bw_reply_json_begin(&out)) return no_memory();
+    if (!bw_reply_json_begin(&out)) return bw_reply_no_memory();
     bw_reply_put_text(&out.json, "secret", session->secret);
     bw_reply_put_text(&out.json, "rights", rights_name(session->rights));
     return bw_reply_json_end(&out, 200);

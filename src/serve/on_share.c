@@ -4,10 +4,6 @@
 #include "serve/qr.h"
 #include "serve/route.h"
 
-static bw_reply no_memory(void) {
-    return bw_reply_words(500, "There is no memory left.");
-}
-
 /// The picture as rows of "0" and "1", 1 for dark.
 static void put_qr(bw_json *json, const bw_share *share) {
     char link[BW_ADDRESS_LINE + 32], row[BW_QR_SIDE + 1];
@@ -45,7 +41,7 @@ static void put_devices(bw_json *json, const bw_sessions *sessions, double now) 
 bw_reply bw_on_share(bw_site *site, bw_ask *ask) {
     bw_share *share = &site->share;
     bw_reply_json out;
-    if (!bw_reply_json_begin(&out)) return no_memory();
+    if (!bw_reply_json_begin(&out)) return bw_reply_no_memory();
     bw_reply_put_bool(&out.json, "wanted", share->wanted);
     bw_reply_put_bool(&out.json, "open", share->open);
     bw_reply_put_text(&out.json, "refused", share->refused);

@@ -85,7 +85,7 @@ static bw_status put_splits(bw_team *team, bw_json *json, bw_error *error) {
 static bw_status put_legs(bw_team *team, bw_units units, bw_json *json, bw_error *error) {
     bw_scheme *scheme = malloc(sizeof *scheme);
     if (!scheme) {
-        *error = (bw_error){.status = BW_NO_ROOM, .message = "there is not enough memory"};
+        *error = (bw_error){.status = BW_NO_ROOM, .message = BW_NO_MEMORY};
         return BW_NO_ROOM;
     }
     bw_timed_split *list;
@@ -174,7 +174,7 @@ bw_reply bw_on_team(bw_site *site, bw_ask *ask) {
     if (!team) return answer;
     if (!bw_reply_json_begin(&out)) {
         bw_team_close(team);
-        return bw_reply_words(500, "There is no memory left.");
+        return bw_reply_no_memory();
     }
     const bw_status status = put_all(team, units, &out.json, &error);
     bw_team_close(team);
@@ -202,7 +202,7 @@ bw_reply bw_on_game(bw_site *site, bw_ask *ask) {
     if (odd) return answer;
     bw_reply_json out;
     if (status != BW_OK) return bw_desk_refusal(&error);
-    if (!bw_reply_json_begin(&out)) return bw_reply_words(500, "There is no memory left.");
+    if (!bw_reply_json_begin(&out)) return bw_reply_no_memory();
     bw_reply_put_number(&out.json, "id", (double)game.id);
     return bw_reply_json_end(&out, 200);
 }

@@ -6,7 +6,7 @@
 static bool set_up(bw_press *press, bw_text *why) {
     if (!press->fonts) press->fonts = bw_fonts_open(why);
     if (!press->memory) press->memory = malloc(BW_INK_PAGE_BYTES);
-    if (press->fonts && !press->memory) bw_put(why, "There is no memory left for a page.");
+    if (press->fonts && !press->memory) bw_put(why, BW_NO_MEMORY_SENTENCE);
     return press->fonts && press->memory;
 }
 

@@ -7,16 +7,18 @@
 
 static const char plain[] = "text/plain; charset=utf-8";
 
+bw_reply bw_reply_no_memory(void) {
+    static const char sentence[] = BW_NO_MEMORY_SENTENCE "\n";
+    return (bw_reply){
+        .status = 500, .type = plain, .fixed = sentence, .length = sizeof sentence - 1};
+}
+
 bw_reply bw_reply_words(int status, const char *sentence) {
     bw_reply answer = {.status = status, .type = plain};
     const size_t n = strlen(sentence);
     const bool ended = n > 0 && strchr(".?!", sentence[n - 1]);
     answer.own.data = malloc(n + 3);
-    if (!answer.own.data) {
-        answer.fixed = "There is no memory left.\n";
-        answer.length = strlen(answer.fixed);
-        return answer;
-    }
+    if (!answer.own.data) return bw_reply_no_memory();
     memcpy(answer.own.data, sentence, n);
     memcpy(answer.own.data + n, ended ? "\n" : ".\n", ended ? 2 : 3);
     answer.length = answer.own.length = n + (ended ? 1 : 2);
@@ -54,7 +56,7 @@ bw_reply bw_reply_json_end(bw_reply_json *out, int status) {
     bw_json_end(&out->json);
     if (fclose(out->json.stream) != 0) {
         free(out->bytes.data);
-        return bw_reply_words(500, "There is no memory left.");
+        return bw_reply_no_memory();
     }
     bw_reply answer = bw_reply_bytes("application/json", out->bytes);
     answer.status = status;

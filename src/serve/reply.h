@@ -23,6 +23,9 @@ bw_reply bw_reply_words(int status, const char *sentence);
 /// The same from a document's error: where in it, then the sentence.
 bw_reply bw_reply_error(int status, const bw_error *error);
 
+/// The answer for want of memory, which takes none.
+bw_reply bw_reply_no_memory(void);
+
 /// Bytes that are the answer's from now on.
 bw_reply bw_reply_bytes(const char *type, bw_bytes bytes);
 

@@ -84,7 +84,7 @@ static void allow_files(void) {
 bw_server *bw_server_open(const bw_server_def *def, bw_text *why) {
     bw_server *server = calloc(1, sizeof *server);
     if (!server) {
-        bw_put(why, "There is no memory left.");
+        bw_put(why, BW_NO_MEMORY_SENTENCE);
         return NULL;
     }
     server->def = *def;

@@ -79,7 +79,7 @@ static bw_saved write_over(const bw_store *store, const char *text, size_t lengt
 bw_saved bw_store_save(bw_store *store, const char *text, size_t length, char tag[BW_TAG_SIZE],
                        bw_error *error) {
     bw_scheme *scheme = malloc(sizeof *scheme);
-    if (!scheme) return refuse(error, BW_NO_ROOM, "There is no memory left", ""), BW_SAVE_FAILED;
+    if (!scheme) return refuse(error, BW_NO_ROOM, BW_NO_MEMORY_SENTENCE, ""), BW_SAVE_FAILED;
     const bw_status status = bw_document_parse(text, length, scheme, error);
     free(scheme);
     if (status != BW_OK) return BW_SAVE_WRONG;

@@ -59,7 +59,7 @@ bw_team *bw_desk_open(const bw_site *site, const bw_ask *ask, bw_team_mode mode,
 bw_tree *bw_desk_read(const bw_ask *ask, bw_form *form, bw_error *error, bw_reply *answer) {
     bw_tree *tree = malloc(sizeof *tree);
     if (!tree) {
-        *answer = bw_reply_words(500, "There is no memory left.");
+        *answer = bw_reply_no_memory();
         return NULL;
     }
     if (bw_tree_parse(ask->body, ask->length, tree, error) == BW_OK) {

@@ -20,7 +20,7 @@ static bw_status play(bw_work *w, bool alone, bw_text *why) {
     w->battery.count = bw_test_set(&w->scheme, &w->def, w->seconds, alone, w->trials);
     const bw_status status = bw_battery_run(&w->battery);
     if (status == BW_LIMIT) bw_put(why, "Cancelled.");
-    if (status == BW_NO_ROOM) bw_put(why, "There is not enough memory to test a break.");
+    if (status == BW_NO_ROOM) bw_put(why, BW_NO_MEMORY_SENTENCE);
     if (status != BW_OK) return status;
     w->report = (bw_report){.ground = &w->ground,
                             .headline = w->trials,
@@ -40,7 +40,7 @@ static bw_status make_test(bw_work *w, bw_press *press, bw_bytes *result, bw_tex
     FILE *out = open_memstream(&result->data, &result->length);
     if (out) bw_test_json(out, &w->report);
     if (out && fclose(out) == 0) return BW_OK;
-    bw_put(why, "There is no memory left for the result.");
+    bw_put(why, BW_NO_MEMORY_SENTENCE);
     return BW_NO_ROOM;
 }
 
@@ -93,7 +93,7 @@ static bw_status make_strip(bw_work *w, bw_press *press, bw_bytes *result, bw_te
     if (status != BW_OK) return status;
     answer *a = calloc(1, sizeof *a);
     if (!a) {
-        bw_put(why, "There is no memory left for the pictures.");
+        bw_put(why, BW_NO_MEMORY_SENTENCE);
         return BW_NO_ROOM;
     }
     a->paper = w->paper;
@@ -186,7 +186,7 @@ bw_status bw_work_read(const bw_target *target, const char *team, const char *bo
     *error = (bw_error){.status = BW_OK};
     *out = calloc(1, sizeof **out);
     if (!*out) {
-        *error = (bw_error){.status = BW_NO_ROOM, .message = "There is not enough memory"};
+        *error = (bw_error){.status = BW_NO_ROOM, .message = BW_NO_MEMORY_SENTENCE};
         return BW_NO_ROOM;
     }
     (*out)->team = team;

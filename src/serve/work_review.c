@@ -27,7 +27,7 @@ static bw_status write_board(const bw_work *w, const bw_review_data *data, bw_by
     if (out && fclose(out) == 0 && made) return BW_OK;
     if (out) free(result->data);
     *result = (bw_bytes){NULL, 0};
-    bw_put(why, "There is no memory left for the review.");
+    bw_put(why, BW_NO_MEMORY_SENTENCE);
     return BW_NO_ROOM;
 }
 
@@ -44,7 +44,7 @@ static bw_status draw_page(const void *self, int number, bw_ink *ink) {
 static bw_status with_data(bw_work *w, bw_press *press, bw_bytes *result, bw_text *why) {
     bw_review_data *data = calloc(1, sizeof *data);
     if (!data) {
-        bw_put(why, "There is no memory left for the review.");
+        bw_put(why, BW_NO_MEMORY_SENTENCE);
         return BW_NO_ROOM;
     }
     bw_status status = load(w, data, why);

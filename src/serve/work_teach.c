@@ -35,7 +35,7 @@ static bw_status find_weak(bw_work *w, bw_weak_list *weak, bw_text *why) {
     w->battery.count = bw_weak_trials(&w->scheme, w->def.seed, w->trials);
     const bw_status status = w->battery.count > 0 ? bw_battery_run(&w->battery) : BW_OK;
     if (status == BW_LIMIT) bw_put(why, "Cancelled.");
-    if (status == BW_NO_ROOM) bw_put(why, "There is not enough memory to test a break.");
+    if (status == BW_NO_ROOM) bw_put(why, BW_NO_MEMORY_SENTENCE);
     for (int i = 0; i < w->battery.count && status == BW_OK; i++)
         bw_weak_take(&w->ground, &w->trials[i], weak);
     return status;

@@ -157,7 +157,7 @@ static bw_status put_json(const tuning *t, bw_bytes *result, bw_text *why) {
     FILE *out = open_memstream(&result->data, &result->length);
     if (out) bw_tune_json(out, &t->report);
     if (out && fclose(out) == 0) return BW_OK;
-    bw_put(why, "There is no memory left for the result.");
+    bw_put(why, BW_NO_MEMORY_SENTENCE);
     return BW_NO_ROOM;
 }
 
@@ -169,7 +169,7 @@ static bw_status draw_page(const void *self, int number, bw_ink *ink) {
 static bw_status make(bw_work *w, bw_press *press, bool sheets, bw_bytes *result, bw_text *why) {
     tuning *t = calloc(1, sizeof *t);
     if (!t) {
-        bw_put(why, "There is not enough memory to look for better spots.");
+        bw_put(why, BW_NO_MEMORY_SENTENCE);
         return BW_NO_ROOM;
     }
     t->work = w;
@@ -177,7 +177,7 @@ static bw_status make(bw_work *w, bw_press *press, bool sheets, bw_bytes *result
         .def = &w->tuning, .tuned = &t->tuned, .evidence = &t->evidence, .sense = &t->sense};
     bw_status status = go(t);
     if (status == BW_LIMIT) bw_put(why, "Cancelled.");
-    if (status == BW_NO_ROOM) bw_put(why, "There is not enough memory to look for better spots.");
+    if (status == BW_NO_ROOM) bw_put(why, BW_NO_MEMORY_SENTENCE);
     if (status == BW_BAD_INPUT) bw_put(why, "No break of this stage can be played.");
     if (status == BW_OK && sheets) {
         const bw_pages pages = {bw_tune_pages(&t->report), w->scheme.name, draw_page, t};

@@ -45,8 +45,7 @@ static bw_status strike(bw_team *team, int jersey, const bw_forget_how *how, bw_
                               "it has changed since its places were listed, so nobody is "
                               "forgotten; look at the list again");
     bool *chosen = calloc((size_t)places.count + 1, sizeof *chosen);
-    if (status == BW_OK && !chosen)
-        status = bw_team_fail(error, BW_NO_ROOM, "there is not enough memory");
+    if (status == BW_OK && !chosen) status = bw_team_fail(error, BW_NO_ROOM, BW_NO_MEMORY);
     for (int i = 0; chosen && status == BW_OK && i < places.count; i++) {
         chosen[i] = how->strike ? how->strike[i] : places.list[i].sure;
         what->left += !chosen[i];

@@ -158,7 +158,7 @@ bw_status bw_team_import(bw_team *team, bw_csv_sheet sheet, const char *text, si
                          bw_import_how how, bw_import *done, bw_error *error) {
     *done = (bw_import){0};
     job *j = calloc(1, sizeof *j);
-    if (!j) return bw_team_fail(error, BW_NO_ROOM, "there is not enough memory");
+    if (!j) return bw_team_fail(error, BW_NO_ROOM, BW_NO_MEMORY);
     *j = (job){.team = team, .kind = kind_of(sheet), .how = how, .done = done, .error = error};
     bw_status status = bw_csv_begin(&j->csv, text, length, error);
     if (status == BW_OK) status = bw_team_begin(team, error);

@@ -36,7 +36,7 @@ static bw_status read_schemes(bw_team *team, bw_known *k, bw_error *error) {
     bw_scheme *scheme = calloc(1, sizeof *scheme);
     if (!scheme) {
         free(list);
-        return bw_team_fail(error, BW_NO_ROOM, "there is not enough memory");
+        return bw_team_fail(error, BW_NO_ROOM, BW_NO_MEMORY);
     }
     for (int i = count - 1; i >= 0 && status == BW_OK; i--) {
         status = bw_team_scheme(team, list[i].id, scheme, NULL, error);
@@ -64,7 +64,7 @@ static bw_status read_roster(bw_team *team, bw_known *k, bw_error *error) {
 
 bw_status bw_known_load(bw_team *team, int64_t now, bw_known **known, bw_error *error) {
     bw_known *k = *known = calloc(1, sizeof *k);
-    if (!k) return bw_team_fail(error, BW_NO_ROOM, "there is not enough memory");
+    if (!k) return bw_team_fail(error, BW_NO_ROOM, BW_NO_MEMORY);
     k->today = now / DAY < bw_date_days(made) ? 0 : now / DAY;
     bw_status status = bw_team_games(team, &k->games, &k->game_count, error);
     if (status == BW_OK) status = read_roster(team, k, error);

@@ -78,7 +78,7 @@ static bw_team *handle(const char *path, bw_team_mode mode, bw_error *error) {
     const size_t length = strlen(path);
     bw_team *team = calloc(1, sizeof *team + length);
     if (!team) {
-        bw_team_fail(error, BW_NO_ROOM, "there is not enough memory");
+        bw_team_fail(error, BW_NO_ROOM, BW_NO_MEMORY);
         return NULL;
     }
     memcpy(team->path, path, length + 1);

@@ -151,9 +151,7 @@ static bool hear(void *self, const bw_speech *s, char *out) {
 
 static bw_status go_over(bw_team *team, int jersey, ear *e, bw_error *error) {
     const bw_status status = bw_team_texts(team, jersey, hear, e, error);
-    return status == BW_OK && e->full
-               ? bw_team_fail(error, BW_NO_ROOM, "there is not enough memory")
-               : status;
+    return status == BW_OK && e->full ? bw_team_fail(error, BW_NO_ROOM, BW_NO_MEMORY) : status;
 }
 
 /// Whether another player has one of his full names.

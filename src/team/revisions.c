@@ -72,7 +72,7 @@ bw_status bw_team_save_scheme(bw_team *team, const bw_scheme *scheme, int64_t ti
         return bw_team_fail(error, BW_BAD_INPUT, "a note is one line of at most %d bytes",
                             BW_NOTE_SIZE - 1);
     char *document = malloc(BW_DOCUMENT_BYTES);
-    if (!document) return bw_team_fail(error, BW_NO_ROOM, "there is not enough memory");
+    if (!document) return bw_team_fail(error, BW_NO_ROOM, BW_NO_MEMORY);
     bw_text out = bw_text_in(document, BW_DOCUMENT_BYTES);
     bw_scheme_write(scheme, &out);
     bool is_new = false;
@@ -103,8 +103,7 @@ bw_status bw_team_rewrite(bw_team *team, int64_t revision, const bw_scheme *sche
                           bw_error *error) {
     char *document = malloc(BW_DOCUMENT_BYTES);
     bw_scheme *again = malloc(sizeof *again);
-    bw_status status =
-        document && again ? BW_OK : bw_team_fail(error, BW_NO_ROOM, "there is not enough memory");
+    bw_status status = document && again ? BW_OK : bw_team_fail(error, BW_NO_ROOM, BW_NO_MEMORY);
     if (status == BW_OK) {
         bw_text out = bw_text_in(document, BW_DOCUMENT_BYTES);
         bw_scheme_write(scheme, &out);

@@ -99,7 +99,7 @@ static char *tables_of(bw_team *team, bw_error *error) {
     const bw_status status = bw_sql_end(&q, error);
     if (status == BW_OK && copy) return copy;
     free(copy);
-    if (status == BW_OK) bw_team_fail(error, BW_NO_ROOM, "there is not enough memory");
+    if (status == BW_OK) bw_team_fail(error, BW_NO_ROOM, BW_NO_MEMORY);
     return NULL;
 }
 

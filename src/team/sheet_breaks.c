@@ -137,7 +137,7 @@ static bool take_game(bw_team *team, bw_cells *cells, bw_game *game, bw_error *e
     }
     if (status != BW_OK) return false;
     if (!game->fresh || bw_known_add_game(cells->known, game) == BW_OK) return true;
-    bw_team_fail(error, BW_NO_ROOM, "there is not enough memory");
+    bw_team_fail(error, BW_NO_ROOM, BW_NO_MEMORY);
     return false;
 }
 

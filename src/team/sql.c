@@ -36,7 +36,7 @@ bw_status bw_sql_says(int code, bw_error *error) {
     case SQLITE_NOTADB:
     case SQLITE_MISMATCH:
         return bw_team_fail(error, BW_BAD_INPUT, "the file is damaged; restore a backup of it");
-    case SQLITE_NOMEM: return bw_team_fail(error, BW_NO_ROOM, "there is not enough memory");
+    case SQLITE_NOMEM: return bw_team_fail(error, BW_NO_ROOM, BW_NO_MEMORY);
     case SQLITE_TOOBIG:
         return bw_team_fail(error, BW_LIMIT, "something in it is larger than a team file holds");
     case SQLITE_CONSTRAINT:

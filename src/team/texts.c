@@ -153,7 +153,7 @@ static bw_status hear_row(bw_team *team, const source *from, const row *r, bw_he
                           bw_error *error) {
     const size_t length = r->text ? strlen(r->text) : 0;
     char *out = malloc(length + 1);
-    if (!out) return bw_team_fail(error, BW_NO_ROOM, "there is not enough memory");
+    if (!out) return bw_team_fail(error, BW_NO_ROOM, BW_NO_MEMORY);
     const bw_speech speech = {.where = r->where,
                               .text = r->text,
                               .length = length,
@@ -189,8 +189,7 @@ static bw_status hear_revisions(bw_team *team, bw_hear hear, void *self, bw_erro
     int count;
     bw_status status = bw_team_revisions(team, &list, &count, error);
     bw_scheme *scheme = malloc(sizeof *scheme);
-    if (status == BW_OK && !scheme)
-        status = bw_team_fail(error, BW_NO_ROOM, "there is not enough memory");
+    if (status == BW_OK && !scheme) status = bw_team_fail(error, BW_NO_ROOM, BW_NO_MEMORY);
     for (int i = 0; status == BW_OK && i < count; i++)
         status = hear_revision(team, list[i].id, scheme, hear, self, error);
     free(scheme);
