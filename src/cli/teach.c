@@ -11,20 +11,9 @@
 #include <stdlib.h>
 #include <string.h>
 #include <sys/stat.h>
-#include <time.h>
 #include <unistd.h>
 
 enum { PATH_SIZE = 4096, MAX_PARTS = 16 };
-
-/// The date at the feet: today, or the one builds that must repeat are given.
-static void find_date(char *out, size_t room) {
-    const char *fixed = getenv("SOURCE_DATE_EPOCH");
-    const time_t now = fixed ? (time_t)strtoll(fixed, NULL, 10) : time(NULL);
-    struct tm day;
-    if (!(fixed ? gmtime_r(&now, &day) : localtime_r(&now, &day)) ||
-        strftime(out, room, "%Y-%m-%d", &day) == 0)
-        out[0] = '\0';
-}
 
 static const char *part_choice(int index) {
     const bw_teach_part *part = bw_teach_part_at(index);
@@ -226,7 +215,7 @@ static int run_job(const bw_args *args, bw_teach_job *job) {
     if (code == BW_EXIT_OK) code = bw_load_scheme(args, &job->scheme);
     if (code == BW_EXIT_OK) code = load_spot(args, &job->scheme, &job->teach.spot);
     if (code != BW_EXIT_OK) return code;
-    find_date(job->date, sizeof job->date);
+    bw_today(job->date);
     job->theme = bw_theme_find(bw_option_text(args, "theme"));
     job->teach.scheme = &job->scheme;
     job->teach.weak = &job->weak;

@@ -8,6 +8,7 @@
 #include "core/ground.h"
 #include "paint/paint.h"
 #include "report/teach.h"
+#include "team/date.h"
 
 /// Everything a part may need, made once.
 typedef struct bw_teach_job {
@@ -17,7 +18,7 @@ typedef struct bw_teach_job {
     bw_ground ground; ///< of the scheme at its own level
     bw_weak_list weak;
     bw_teach teach;
-    char date[16];
+    char date[BW_DATE_SIZE];
     const bw_theme *theme;
     bw_fonts *fonts;
     bw_ink *ink; ///< room for one page

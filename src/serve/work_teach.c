@@ -5,7 +5,7 @@
 #include "report/quiz_sheet.h"
 #include "report/wall.h"
 #include "serve/work.h"
-#include <time.h>
+#include "team/date.h"
 
 /// One of the things that are handed out.
 typedef struct handout {
@@ -18,7 +18,7 @@ typedef struct printing {
     const handout *handout;
     bw_teach teach;
     bw_weak_list weak;
-    char date[16];
+    char date[BW_DATE_SIZE];
     int pages;
 } printing;
 
@@ -50,19 +50,13 @@ static bool find_spot(const bw_work *w, const char **spot) {
     return *spot == NULL;
 }
 
-static void find_date(char *out, size_t room) {
-    const time_t now = time(NULL);
-    struct tm day;
-    if (!localtime_r(&now, &day) || strftime(out, room, "%Y-%m-%d", &day) == 0) out[0] = '\0';
-}
-
 static bw_status print(bw_work *w, const handout *handout, bw_press *press, bw_bytes *result,
                        bw_text *why) {
     printing p = {.handout = handout};
     int large = 0;
     bw_status status = find_weak(w, &p.weak, why);
     if (status != BW_OK) return status;
-    find_date(p.date, sizeof p.date);
+    bw_today(p.date);
     p.teach = (bw_teach){.scheme = &w->scheme,
                          .weak = &p.weak,
                          .date = p.date,

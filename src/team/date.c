@@ -1,6 +1,8 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "team/date.h"
 #include "core/entry.h"
+#include <stdlib.h>
+#include <time.h>
 
 enum { DAY = 86400 };
 
@@ -48,6 +50,18 @@ bool bw_date_good(const char *text) {
 int64_t bw_date_days(const char *text) {
     const int64_t days = read_day(&text);
     return *text == '\0' ? days : -1;
+}
+
+void bw_today(char day[BW_DATE_SIZE]) {
+    const char *fixed = getenv("SOURCE_DATE_EPOCH");
+    char *end = NULL;
+    const long long second = fixed ? strtoll(fixed, &end, 10) : 0;
+    const bool given = fixed && end != fixed && *end == '\0';
+    const time_t now = given ? (time_t)second : time(NULL);
+    struct tm parts;
+    if (!(given ? gmtime_r(&now, &parts) : localtime_r(&now, &parts)) ||
+        strftime(day, BW_DATE_SIZE, "%Y-%m-%d", &parts) == 0)
+        day[0] = '\0';
 }
 
 static void put_padded(bw_text *out, int value, int digits) {

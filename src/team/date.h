@@ -12,6 +12,11 @@ enum { BW_DATE_SIZE = 11 }; ///< "2026-04-11" and the terminator
 /// A day that exists, written so.
 bool bw_date_good(const char *text);
 
+/// Today by this computer's calendar; with SOURCE_DATE_EPOCH in the environment the day of that second in
+/// UTC, so that what is made again is the same (reproducible-builds.org, "SOURCE_DATE_EPOCH"). "" beyond
+/// the year 9999.
+void bw_today(char day[BW_DATE_SIZE]);
+
 /// Days from 1970-01-01 to it; -1 when it is no such day.
 int64_t bw_date_days(const char *text);
 

@@ -42,6 +42,30 @@ static void dates_and_times(void) {
           !bw_time_read("2026-04-11T18:05", &when) && !bw_time_read("2026-04-11T18:05:60Z", &when));
 }
 
+static void today_is_the_day_the_build_is_of(void) {
+    static const struct {
+        const char *second, *day;
+    } fixed[] = {{"0", "1970-01-01"},
+                 {"1776470400", "2026-04-18"},
+                 {"1776556799", "2026-04-18"},
+                 {"253402300799", "9999-12-31"},
+                 {"253402300800", ""}};
+    char day[BW_DATE_SIZE];
+    setenv("TZ", "Pacific/Auckland", 1); // where it is the next day already
+    for (int i = 0; i < BW_COUNT(fixed); i++) {
+        setenv("SOURCE_DATE_EPOCH", fixed[i].second, 1);
+        bw_today(day);
+        CHECK_TEXT(day, fixed[i].day);
+    }
+    setenv("SOURCE_DATE_EPOCH", "yesterday", 1);
+    bw_today(day);
+    CHECK(bw_date_days(day) >= bw_date_days("2026-01-01"));
+    unsetenv("SOURCE_DATE_EPOCH");
+    bw_today(day);
+    CHECK(bw_date_good(day));
+    unsetenv("TZ");
+}
+
 static void players_come_back(void) {
     bw_error error;
     bw_team *team = open_fresh("players.team");
@@ -308,6 +332,7 @@ static void schemes_keep_every_revision(void) {
 int main(int argc, char **argv) {
     scratch_begin();
     RUN(dates_and_times);
+    RUN(today_is_the_day_the_build_is_of);
     RUN(players_come_back);
     RUN(splits_and_quizzes_are_kept_once);
     RUN(games_and_settings);
