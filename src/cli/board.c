@@ -5,7 +5,7 @@
 #include "cli/out.h"
 #include "cli/say.h"
 #include "file/document.h"
-#include "report/json_out.h"
+#include "file/json_stream.h"
 #include "serve/assets.h"
 #include "serve/listen.h"
 #include "team/team.h"
@@ -53,12 +53,10 @@ static int give_address(const bw_args *args, bw_server *server) {
     bw_out out;
     if (!bw_out_open(args, &out)) return BW_EXIT_FILE;
     if (bw_option_given(args, "json")) {
-        bw_json json = {.stream = out.stream};
+        bw_json json = bw_json_to(out.stream);
         bw_json_open(&json, '{');
-        bw_json_key(&json, "address");
-        bw_json_text(&json, address);
-        bw_json_key(&json, "port");
-        bw_json_number(&json, bw_server_port(server));
+        bw_json_put_text(&json, "address", address);
+        bw_json_put_number(&json, "port", bw_server_port(server));
         bw_json_close(&json, '}');
         bw_json_end(&json);
     } else {

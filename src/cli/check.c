@@ -6,7 +6,7 @@
 #include "cli/term.h"
 #include "core/text.h"
 #include "file/document.h"
-#include "report/json_out.h"
+#include "file/json_stream.h"
 #include "scheme/lint.h"
 #include <string.h>
 
@@ -108,27 +108,19 @@ static void print_text(FILE *out, const char *path, const verdict *v) {
 }
 
 static void print_json(FILE *out, const verdict *v) {
-    bw_json json = {.stream = out};
+    bw_json json = bw_json_to(out);
     bw_json_open(&json, '{');
-    bw_json_key(&json, "ok");
-    bw_json_bool(&json, v->errors == 0);
-    bw_json_key(&json, "findings");
-    bw_json_open(&json, '[');
+    bw_json_put_bool(&json, "ok", v->errors == 0);
+    bw_json_put_open(&json, "findings", '[');
     for (int i = 0; i < v->count; i++) {
         const bw_finding *f = &v->findings[i];
         bw_json_open(&json, '{');
-        bw_json_key(&json, "severity");
-        bw_json_text(&json, severity_word(f->severity));
-        bw_json_key(&json, "at");
-        bw_json_text(&json, f->pointer);
-        bw_json_key(&json, "line");
-        bw_json_number(&json, f->line);
-        bw_json_key(&json, "column");
-        bw_json_number(&json, f->column);
-        bw_json_key(&json, "message");
-        bw_json_text(&json, f->message);
-        bw_json_key(&json, "remedy");
-        bw_json_text(&json, f->remedy);
+        bw_json_put_text(&json, "severity", severity_word(f->severity));
+        bw_json_put_text(&json, "at", f->pointer);
+        bw_json_put_number(&json, "line", f->line);
+        bw_json_put_number(&json, "column", f->column);
+        bw_json_put_text(&json, "message", f->message);
+        bw_json_put_text(&json, "remedy", f->remedy);
         bw_json_close(&json, '}');
     }
     bw_json_close(&json, ']');

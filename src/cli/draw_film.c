@@ -5,7 +5,7 @@
 #include "cli/pages.h"
 #include "cli/say.h"
 #include "cli/stop.h"
-#include "report/json_out.h"
+#include "file/json_stream.h"
 #include <string.h>
 
 static const char *lesson_id(const void *self, int index) {
@@ -44,12 +44,10 @@ static void report(const bw_args *args, const bw_lesson_job *job, const char *pa
     const double seconds = (double)job->frames / BW_LESSON_RATE;
     bw_say("Wrote %s: %.0f s.", path, seconds);
     if (!bw_option_given(args, "json")) return;
-    bw_json json = {.stream = stdout};
+    bw_json json = bw_json_to(stdout);
     bw_json_open(&json, '{');
-    bw_json_key(&json, "seconds");
-    bw_json_number(&json, seconds);
-    bw_json_key(&json, "files");
-    bw_json_open(&json, '[');
+    bw_json_put_number(&json, "seconds", seconds);
+    bw_json_put_open(&json, "files", '[');
     bw_json_text(&json, path);
     bw_json_close(&json, ']');
     bw_json_close(&json, '}');

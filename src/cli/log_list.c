@@ -3,6 +3,7 @@
 #include "cli/out.h"
 #include "cli/say.h"
 #include "cli/team_file.h"
+#include "file/json_stream.h"
 #include "report/team_json.h"
 #include "team/breaks.h"
 #include "trial/season.h"
@@ -38,7 +39,7 @@ int bw_print_entry(const bw_args *args, const bw_entry *entry, const bw_game *ga
     bw_out out;
     if (!bw_out_open(args, &out)) return BW_EXIT_FILE;
     if (bw_option_given(args, "json")) {
-        bw_json json = {.stream = out.stream};
+        bw_json json = bw_json_to(out.stream);
         bw_json_entry(&json, entry, game, bw_team_units(args));
         bw_json_end(&json);
     } else {
@@ -88,10 +89,9 @@ static int print_list(const bw_args *args, const listing *l, int first) {
         }
         return bw_out_close(&out, BW_EXIT_OK);
     }
-    bw_json json = {.stream = out.stream};
+    bw_json json = bw_json_to(out.stream);
     bw_json_open(&json, '{');
-    bw_json_key(&json, "breaks");
-    bw_json_open(&json, '[');
+    bw_json_put_open(&json, "breaks", '[');
     for (int i = first; i < l->count; i++)
         bw_json_entry(&json, &l->entries[i], game_of(l, &l->entries[i]), units);
     bw_json_close(&json, ']');

@@ -7,7 +7,7 @@
 #include "core/level.h"
 #include "core/text.h"
 #include "file/document.h"
-#include "report/json_out.h"
+#include "file/json_stream.h"
 #include "scheme/fresh.h"
 #include "scheme/tree.h"
 #include "scheme/write.h"
@@ -53,12 +53,10 @@ static int report(const bw_args *args, const bw_scheme *scheme, const char *path
     bw_say("Wrote %s: \"%s\", %d stage%s. Next: breakwater check %s", path, scheme->name,
            scheme->stage_count, scheme->stage_count == 1 ? "" : "s", path);
     if (!bw_option_given(args, "json")) return BW_EXIT_OK;
-    bw_json json = {.stream = stdout};
+    bw_json json = bw_json_to(stdout);
     bw_json_open(&json, '{');
-    bw_json_key(&json, "file");
-    bw_json_text(&json, path);
-    bw_json_key(&json, "stages");
-    bw_json_open(&json, '[');
+    bw_json_put_text(&json, "file", path);
+    bw_json_put_open(&json, "stages", '[');
     for (int i = 0; i < scheme->stage_count; i++)
         bw_json_number(&json, scheme->stages[i].defenders);
     bw_json_close(&json, ']');

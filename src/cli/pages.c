@@ -5,7 +5,7 @@
 #include "draw/sheet.h"
 #include "file/beside.h"
 #include "file/document.h"
-#include "report/json_out.h"
+#include "file/json_stream.h"
 #include <errno.h>
 #include <stdlib.h>
 #include <string.h>
@@ -123,12 +123,10 @@ static void report(const bw_args *args, const painting *p) {
     else
         bw_say("Wrote %s to %s: %d pages.", first, last, pages);
     if (!bw_option_given(args, "json")) return;
-    bw_json json = {.stream = stdout};
+    bw_json json = bw_json_to(stdout);
     bw_json_open(&json, '{');
-    bw_json_key(&json, "pages");
-    bw_json_number(&json, pages);
-    bw_json_key(&json, "files");
-    bw_json_open(&json, '[');
+    bw_json_put_number(&json, "pages", pages);
+    bw_json_put_open(&json, "files", '[');
     for (int n = 1; n <= (one ? 1 : pages); n++) {
         page_path(p, n, first);
         bw_json_text(&json, one ? p->path : first);

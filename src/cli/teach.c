@@ -6,7 +6,7 @@
 #include "cli/stop.h"
 #include "cli/teach_parts.h"
 #include "cli/trials.h"
-#include "report/json_out.h"
+#include "file/json_stream.h"
 #include <errno.h>
 #include <stdlib.h>
 #include <string.h>
@@ -153,12 +153,11 @@ static int make_one(const bw_teach_job *job, const bw_teach_part *part, int *pag
 
 static void report(const bw_teach_job *job, const bool *wanted, const int *pages) {
     const bool as_json = bw_option_given(job->args, "json");
-    bw_json json = {.stream = stdout};
+    bw_json json = bw_json_to(stdout);
     char path[PATH_SIZE];
     if (as_json) {
         bw_json_open(&json, '{');
-        bw_json_key(&json, "files");
-        bw_json_open(&json, '[');
+        bw_json_put_open(&json, "files", '[');
     }
     for (int i = 0; bw_teach_part_at(i); i++) {
         const bw_teach_part *part = bw_teach_part_at(i);
@@ -170,12 +169,9 @@ static void report(const bw_teach_job *job, const bool *wanted, const int *pages
             bw_say("Wrote %s.", path);
         if (!as_json) continue;
         bw_json_open(&json, '{');
-        bw_json_key(&json, "part");
-        bw_json_text(&json, part->name);
-        bw_json_key(&json, "file");
-        bw_json_text(&json, path);
-        bw_json_key(&json, "pages");
-        bw_json_number(&json, pages[i]);
+        bw_json_put_text(&json, "part", part->name);
+        bw_json_put_text(&json, "file", path);
+        bw_json_put_number(&json, "pages", pages[i]);
         bw_json_close(&json, '}');
     }
     if (!as_json) return;

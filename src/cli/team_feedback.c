@@ -8,7 +8,7 @@
 #include "core/feedback.h"
 #include "core/maths.h"
 #include "core/typical.h"
-#include "report/json_out.h"
+#include "file/json_stream.h"
 #include "scheme/fresh.h"
 #include "team/breaks.h"
 #include "team/revisions.h"
@@ -106,8 +106,7 @@ static void json_figure(bw_json *json, const char *key, const bw_feedback_figure
                   {"n", f->cases},
                   {"weight", weight},
                   {"after", f->after}};
-    bw_json_key(json, key);
-    bw_json_open(json, '{');
+    bw_json_put_open(json, key, '{');
     for (int i = 0; i < BW_COUNT(values); i++) {
         bw_json_key(json, values[i].key);
         bw_json_number(json, values[i].value);
@@ -116,13 +115,12 @@ static void json_figure(bw_json *json, const char *key, const bw_feedback_figure
 }
 
 static void print_json(FILE *out, const bw_feedback *f, bool applied) {
-    bw_json json = {.stream = out};
+    bw_json json = bw_json_to(out);
     bw_json_open(&json, '{');
     json_figure(&json, "pass_caught", &f->completion, BW_FEEDBACK_PASSES);
     json_figure(&json, "goals_a_shot", &f->shot, BW_FEEDBACK_SHOTS);
     json_figure(&json, "seconds_to_a_goal", &f->goal_s, BW_FEEDBACK_GOALS);
-    bw_json_key(&json, "applied");
-    bw_json_bool(&json, applied);
+    bw_json_put_bool(&json, "applied", applied);
     bw_json_close(&json, '}');
     bw_json_end(&json);
 }

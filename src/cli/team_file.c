@@ -3,8 +3,8 @@
 #include "cli/out.h"
 #include "cli/say.h"
 #include "core/text.h"
+#include "file/json_stream.h"
 #include "file/open.h"
-#include "report/json_out.h"
 #include "team/csv.h"
 #include "team/date.h"
 #include "team/export.h"
@@ -87,7 +87,7 @@ int bw_tell_facts(const bw_args *args, const bw_fact *facts, int count) {
     bw_out out;
     if (!bw_option_given(args, "json")) return BW_EXIT_OK;
     if (!bw_out_open(args, &out)) return BW_EXIT_FILE;
-    bw_json json = {.stream = out.stream};
+    bw_json json = bw_json_to(out.stream);
     bw_json_open(&json, '{');
     for (int i = 0; i < count; i++) {
         bw_json_key(&json, facts[i].key);
@@ -102,8 +102,7 @@ int bw_tell_facts(const bw_args *args, const bw_fact *facts, int count) {
 }
 
 static void json_places(bw_json *json, const char *key, const bw_error *list, int count) {
-    bw_json_key(json, key);
-    bw_json_open(json, '[');
+    bw_json_put_open(json, key, '[');
     for (int i = 0; i < count; i++) {
         bw_json_open(json, '{');
         bw_json_put_number(json, "line", list[i].line);
@@ -118,7 +117,7 @@ static int json_import(const bw_args *args, const bw_import *done, int code) {
     bw_out out;
     if (!bw_option_given(args, "json")) return code;
     if (!bw_out_open(args, &out)) return BW_EXIT_FILE;
-    bw_json json = {.stream = out.stream};
+    bw_json json = bw_json_to(out.stream);
     bw_json_open(&json, '{');
     const bool taken = done->fault_count == 0;
     bw_json_put_number(&json, "rows", done->rows);

@@ -4,7 +4,7 @@
 #include "cli/out.h"
 #include "cli/say.h"
 #include "cli/team_file.h"
-#include "report/json_out.h"
+#include "file/json_stream.h"
 #include "report/team_json.h"
 #include "team/forget.h"
 #include <stdlib.h>
@@ -26,7 +26,7 @@ static int tell(const asked *a, bool done) {
     if (done && !as_json) return BW_EXIT_OK;
     if (!bw_out_open(a->args, &out)) return BW_EXIT_FILE;
     if (as_json) {
-        bw_json json = {.stream = out.stream};
+        bw_json json = bw_json_to(out.stream);
         bw_json_open(&json, '{');
         bw_json_put_number(&json, "jersey", a->jersey);
         bw_json_put_bool(&json, "forgotten", done);

@@ -5,7 +5,7 @@
 #include "cli/team_file.h"
 #include "cli/team_roster.h"
 #include "core/level.h"
-#include "report/json_out.h"
+#include "file/json_stream.h"
 #include "scheme/margin.h"
 #include <stdlib.h>
 
@@ -97,8 +97,7 @@ static void json_man(bw_json *json, const bw_squad *s, const bw_squad_man *m) {
     bw_json_put_number(json, "clock_late_s", f->late);
     bw_json_put_number(json, "splits", f->splits);
     bw_json_put_text(json, "date", m->legs.date);
-    bw_json_key(json, "margins");
-    bw_json_open(json, '[');
+    bw_json_put_open(json, "margins", '[');
     for (int i = 0; s->has_scheme && i < s->scheme.stage_count; i++) {
         bw_margin margin[BW_MAX_SPOTS];
         bw_margins(&s->scheme, i, f->legs, margin);
@@ -122,10 +121,9 @@ static void json_man(bw_json *json, const bw_squad *s, const bw_squad_man *m) {
 }
 
 static void print_json(FILE *out, const bw_squad *s) {
-    bw_json json = {.stream = out};
+    bw_json json = bw_json_to(out);
     bw_json_open(&json, '{');
-    bw_json_key(&json, "players");
-    bw_json_open(&json, '[');
+    bw_json_put_open(&json, "players", '[');
     for (int i = 0; i < s->count; i++)
         json_man(&json, s, &s->men[i]);
     bw_json_close(&json, ']');

@@ -5,7 +5,7 @@
 #include "cli/say.h"
 #include "cli/team_file.h"
 #include "cli/team_roster.h"
-#include "report/json_out.h"
+#include "file/json_stream.h"
 #include "tune/who.h"
 #include <stdlib.h>
 #include <string.h>
@@ -88,13 +88,12 @@ static void print_text(FILE *out, const job *j) {
 }
 
 static void print_json(FILE *out, const job *j) {
-    bw_json json = {.stream = out};
+    bw_json json = bw_json_to(out);
     bw_json_open(&json, '{');
     bw_json_put_number(&json, "defenders", j->who.spots);
     bw_json_put_text(&json, "by", bw_who_aim_choice(j->aim));
     bw_json_put_text(&json, "unit", j->aim == BW_WHO_WORTH ? "goals a break" : "s");
-    bw_json_key(&json, "places");
-    bw_json_open(&json, '[');
+    bw_json_put_open(&json, "places", '[');
     for (int p = 0; p < j->who.place_count; p++) {
         const bw_who_place *place = &j->who.place[p];
         bw_json_open(&json, '{');

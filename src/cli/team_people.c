@@ -5,6 +5,7 @@
 #include "cli/say.h"
 #include "cli/team_file.h"
 #include "core/text.h"
+#include "file/json_stream.h"
 #include "report/team_json.h"
 #include "team/games.h"
 #include "team/roster.h"
@@ -77,7 +78,7 @@ static int print_player(const bw_args *args, const bw_player *p) {
     bw_out out;
     if (!bw_out_open(args, &out)) return BW_EXIT_FILE;
     if (bw_option_given(args, "json")) {
-        bw_json json = {.stream = out.stream};
+        bw_json json = bw_json_to(out.stream);
         bw_json_player(&json, p);
         bw_json_end(&json);
     } else {

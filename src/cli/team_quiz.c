@@ -4,6 +4,7 @@
 #include "cli/say.h"
 #include "cli/team_file.h"
 #include "core/quiz_code.h"
+#include "file/json_stream.h"
 #include "report/team_json.h"
 #include "scheme/quiz_words.h"
 #include "team/date.h"
@@ -79,8 +80,7 @@ static void json_said(bw_json *json, const char *code) {
     } numbers[] = {{"day", said.day},        {"asked", said.asked},     {"right", said.right},
                    {"places", said.tries},   {"bias_x_m", said.bias.x}, {"bias_y_m", said.bias.y},
                    {"spread_m", said.spread}};
-    bw_json_key(json, "spot");
-    bw_json_text(json, said.spot);
+    bw_json_put_text(json, "spot", said.spot);
     for (int i = 0; i < BW_COUNT(numbers); i++) {
         bw_json_key(json, numbers[i].key);
         bw_json_number(json, numbers[i].value);
@@ -88,17 +88,14 @@ static void json_said(bw_json *json, const char *code) {
 }
 
 static void json_results(FILE *out, const bw_quiz_result *list, int count) {
-    bw_json json = {.stream = out};
+    bw_json json = bw_json_to(out);
     bw_json_open(&json, '{');
-    bw_json_key(&json, "quiz_results");
-    bw_json_open(&json, '[');
+    bw_json_put_open(&json, "quiz_results", '[');
     for (int i = 0; i < count; i++) {
         bw_json_open(&json, '{');
-        bw_json_key(&json, "jersey");
-        bw_json_number(&json, list[i].jersey);
+        bw_json_put_number(&json, "jersey", list[i].jersey);
         bw_json_time(&json, "time", list[i].time);
-        bw_json_key(&json, "code");
-        bw_json_text(&json, list[i].code);
+        bw_json_put_text(&json, "code", list[i].code);
         json_said(&json, list[i].code);
         bw_json_close(&json, '}');
     }

@@ -5,6 +5,7 @@
 #include "cli/team_file.h"
 #include "core/text.h"
 #include "file/document.h"
+#include "file/json_stream.h"
 #include "report/team_json.h"
 #include "scheme/tree.h"
 #include "scheme/write.h"
@@ -46,21 +47,16 @@ static void print_revisions(FILE *out, const bw_revision *list, int count) {
 }
 
 static void json_revisions(FILE *out, const bw_revision *list, int count) {
-    bw_json json = {.stream = out};
+    bw_json json = bw_json_to(out);
     bw_json_open(&json, '{');
-    bw_json_key(&json, "revisions");
-    bw_json_open(&json, '[');
+    bw_json_put_open(&json, "revisions", '[');
     for (int i = 0; i < count; i++) {
         bw_json_open(&json, '{');
-        bw_json_key(&json, "revision");
-        bw_json_number(&json, (double)list[i].id);
-        bw_json_key(&json, "scheme");
-        bw_json_text(&json, list[i].scheme);
+        bw_json_put_number(&json, "revision", (double)list[i].id);
+        bw_json_put_text(&json, "scheme", list[i].scheme);
         bw_json_time(&json, "time", list[i].time);
-        bw_json_key(&json, "hash");
-        bw_json_text(&json, list[i].hash);
-        bw_json_key(&json, "note");
-        bw_json_text(&json, list[i].note);
+        bw_json_put_text(&json, "hash", list[i].hash);
+        bw_json_put_text(&json, "note", list[i].note);
         bw_json_close(&json, '}');
     }
     bw_json_close(&json, ']');

@@ -2,6 +2,7 @@
 /// team show: what the file holds, counted, and the roster.
 #include "cli/out.h"
 #include "cli/team_file.h"
+#include "file/json_stream.h"
 #include "report/team_json.h"
 #include "team/breaks.h"
 #include "team/games.h"
@@ -84,18 +85,13 @@ static void print_text(FILE *out, const holdings *h) {
 }
 
 static void json_games(bw_json *json, const holdings *h) {
-    bw_json_key(json, "games");
-    bw_json_open(json, '[');
+    bw_json_put_open(json, "games", '[');
     for (int i = 0; i < h->game_count; i++) {
         bw_json_open(json, '{');
-        bw_json_key(json, "game");
-        bw_json_number(json, (double)h->games[i].id);
-        bw_json_key(json, "date");
-        bw_json_text(json, h->games[i].date);
-        bw_json_key(json, "opponent");
-        bw_json_text(json, h->games[i].opponent);
-        bw_json_key(json, "field");
-        bw_json_text(json, h->games[i].field);
+        bw_json_put_number(json, "game", (double)h->games[i].id);
+        bw_json_put_text(json, "date", h->games[i].date);
+        bw_json_put_text(json, "opponent", h->games[i].opponent);
+        bw_json_put_text(json, "field", h->games[i].field);
         bw_json_close(json, '}');
     }
     bw_json_close(json, ']');
@@ -109,18 +105,15 @@ static void print_json(FILE *out, const holdings *h) {
                   {"breaks", h->entries},
                   {"revisions", h->revisions},
                   {"quiz_results", h->quizzes}};
-    bw_json json = {.stream = out};
+    bw_json json = bw_json_to(out);
     bw_json_open(&json, '{');
-    bw_json_key(&json, "team");
-    bw_json_text(&json, h->name);
-    bw_json_key(&json, "full_names");
-    bw_json_bool(&json, h->full_names);
+    bw_json_put_text(&json, "team", h->name);
+    bw_json_put_bool(&json, "full_names", h->full_names);
     for (int i = 0; i < BW_COUNT(counts); i++) {
         bw_json_key(&json, counts[i].key);
         bw_json_number(&json, counts[i].count);
     }
-    bw_json_key(&json, "players");
-    bw_json_open(&json, '[');
+    bw_json_put_open(&json, "players", '[');
     for (int i = 0; i < h->player_count; i++)
         bw_json_player(&json, &h->players[i]);
     bw_json_close(&json, ']');

@@ -6,7 +6,7 @@
 #include "cli/say.h"
 #include "cli/term.h"
 #include "core/shape.h"
-#include "report/json_out.h"
+#include "file/json_stream.h"
 #include "scheme/caption.h"
 
 /// A question and its answer.
@@ -25,36 +25,27 @@ static double shown(const answer *a, double metres) {
 }
 
 static void json_place(bw_json *json, const answer *a, bw_vec at) {
-    bw_json_key(json, "x");
-    bw_json_number(json, shown(a, at.x));
-    bw_json_key(json, "y");
-    bw_json_number(json, shown(a, at.y));
+    bw_json_put_number(json, "x", shown(a, at.x));
+    bw_json_put_number(json, "y", shown(a, at.y));
 }
 
 static void print_json(FILE *out, const answer *a) {
     const bw_stage *stage = &a->scheme->stages[a->stage];
-    bw_json json = {.stream = out};
+    bw_json json = bw_json_to(out);
     bw_json_open(&json, '{');
-    bw_json_key(&json, "stage");
-    bw_json_number(&json, stage->defenders);
-    bw_json_key(&json, "units");
-    bw_json_text(&json, bw_unit_short(a->scheme->units));
-    bw_json_key(&json, "ball");
-    bw_json_open(&json, '{');
+    bw_json_put_number(&json, "stage", stage->defenders);
+    bw_json_put_text(&json, "units", bw_unit_short(a->scheme->units));
+    bw_json_put_open(&json, "ball", '{');
     json_place(&json, a, a->ball);
     bw_json_close(&json, '}');
-    bw_json_key(&json, "spots");
-    bw_json_open(&json, '[');
+    bw_json_put_open(&json, "spots", '[');
     for (int s = 0; s < stage->defenders; s++) {
         bw_json_open(&json, '{');
-        bw_json_key(&json, "id");
-        bw_json_text(&json, stage->spots[s].id);
+        bw_json_put_text(&json, "id", stage->spots[s].id);
         json_place(&json, a, a->station[s].at);
-        bw_json_key(&json, "duty");
-        bw_json_text(&json, bw_duty_name(a->station[s].duty));
+        bw_json_put_text(&json, "duty", bw_duty_name(a->station[s].duty));
         if (a->station[s].man >= 0) {
-            bw_json_key(&json, "man");
-            bw_json_number(&json, a->station[s].man + 1);
+            bw_json_put_number(&json, "man", a->station[s].man + 1);
         }
         bw_json_close(&json, '}');
     }

@@ -3,8 +3,8 @@
 #ifndef BW_REPORT_CAUTIONS_JSON_H
 #define BW_REPORT_CAUTIONS_JSON_H
 
+#include "core/json.h"
 #include "core/scheme.h"
-#include "report/json_out.h"
 
 /// "cautions": [{"about", "text", "source"}], then "defer": whose word goes before them, and
 /// "publishers": their names in full.

@@ -2,8 +2,8 @@
 #include "report/review_board.h"
 
 #include "draw/svg.h"
+#include "file/json_stream.h"
 #include "report/beta.h"
-#include "report/json_out.h"
 #include "report/review_part.h"
 #include <stdlib.h>
 
@@ -17,26 +17,20 @@ typedef struct maker {
     char *svg;
 } maker;
 
-static void put_text(bw_json *json, const char *key, const char *text) {
-    bw_json_key(json, key);
-    bw_json_text(json, text);
-}
-
 static void put_row(maker *m, const char *label, const char *words) {
     bw_json_open(&m->json, '{');
-    put_text(&m->json, "label", label);
-    put_text(&m->json, "words", words);
+    bw_json_put_text(&m->json, "label", label);
+    bw_json_put_text(&m->json, "words", words);
     bw_json_close(&m->json, '}');
 }
 
 static void begin_part(maker *m, const char *title) {
     bw_json_open(&m->json, '{');
-    put_text(&m->json, "title", title);
+    bw_json_put_text(&m->json, "title", title);
 }
 
 static void begin_list(maker *m, const char *key) {
-    bw_json_key(&m->json, key);
-    bw_json_open(&m->json, '[');
+    bw_json_put_open(&m->json, key, '[');
 }
 
 static void put_counted(maker *m, const char *label, bw_count count, const char *what) {
@@ -80,7 +74,7 @@ static void put_pictures(maker *m, const char *what, const bw_plot_row *rows, in
         bw_json_text(&m->json, out.full ? "" : m->svg);
     }
     bw_json_close(&m->json, ']');
-    put_text(&m->json, "alt", "The rows above as dots with their likely ranges.");
+    bw_json_put_text(&m->json, "alt", "The rows above as dots with their likely ranges.");
 }
 
 static void say_group(const maker *m, const bw_group *g, bool shots, bool leaning, bw_text *out) {
@@ -217,7 +211,7 @@ static void put_parts(maker *m) {
 }
 
 bool bw_review_board(FILE *stream, const bw_review *r, int width) {
-    maker m = {.json = {.stream = stream}, .review = r, .width = width};
+    maker m = {.json = bw_json_to(stream), .review = r, .width = width};
     char line[LINE];
     bw_text t = bw_text_in(line, sizeof line);
     m.ink = malloc(BW_INK_PAGE_BYTES);
@@ -229,10 +223,9 @@ bool bw_review_board(FILE *stream, const bw_review *r, int width) {
             bw_put(&t, ": ");
         }
         bw_say_season(r, &t);
-        put_text(&m.json, "title", line);
-        put_text(&m.json, "about", r->about ? r->about : "");
-        bw_json_key(&m.json, "modelled");
-        bw_json_bool(&m.json, r->modelled);
+        bw_json_put_text(&m.json, "title", line);
+        bw_json_put_text(&m.json, "about", r->about ? r->about : "");
+        bw_json_put_bool(&m.json, "modelled", r->modelled);
         begin_list(&m, "parts");
         put_parts(&m);
         bw_json_close(&m.json, ']');

@@ -1,11 +1,10 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "file/json_stream.h"
 #include "report/beta.h"
-#include "report/json_out.h"
 #include "report/review.h"
 
 static void interval(bw_json *json, const char *key, bw_interval i) {
-    bw_json_key(json, key);
-    bw_json_open(json, '[');
+    bw_json_put_open(json, key, '[');
     bw_json_number(json, i.low);
     bw_json_number(json, i.high);
     bw_json_close(json, ']');
@@ -13,8 +12,7 @@ static void interval(bw_json *json, const char *key, bw_interval i) {
 
 /// A rate only where there are ten cases, and never without its interval.
 static void put_count(bw_json *json, const char *key, bw_count count) {
-    bw_json_key(json, key);
-    bw_json_open(json, '{');
+    bw_json_put_open(json, key, '{');
     bw_json_put_number(json, "hits", count.hits);
     bw_json_put_number(json, "n", count.cases);
     if (bw_may_say(count.cases) != BW_SAY_COUNTS) {
@@ -33,8 +31,7 @@ static void put_group(bw_json *json, const bw_review *r, const bw_group *g, bool
     put_count(json, "goals", g->goals);
     put_count(json, "shots", g->shots);
     put_count(json, "goals_a_shot", g->on_shot);
-    bw_json_key(json, "outcomes");
-    bw_json_open(json, '{');
+    bw_json_put_open(json, "outcomes", '{');
     for (int o = 0; o < BW_OUTCOME_COUNT; o++)
         bw_json_put_number(json, bw_outcome_id((bw_outcome)o), g->outcome[o]);
     bw_json_close(json, '}');
@@ -53,8 +50,7 @@ static void put_group(bw_json *json, const bw_review *r, const bw_group *g, bool
 
 static void put_groups(bw_json *json, const bw_review *r, const char *key, const bw_group *list,
                        int count, bool leaning) {
-    bw_json_key(json, key);
-    bw_json_open(json, '[');
+    bw_json_put_open(json, key, '[');
     for (int i = 0; i < count; i++) {
         if (list[i].breaks > 0) put_group(json, r, &list[i], leaning);
     }
@@ -66,8 +62,7 @@ static void put_change(bw_json *json, const bw_review *r) {
     const bw_group *before = &r->season->revisions[r->before],
                    *after = &r->season->revisions[r->after];
     char line[800];
-    bw_json_key(json, "change");
-    bw_json_open(json, '{');
+    bw_json_put_open(json, "change", '{');
     bw_json_put_text(json, "from", before->label);
     bw_json_put_text(json, "to", after->label);
     put_count(json, "before", before->goals);
@@ -83,8 +78,7 @@ static void put_change(bw_json *json, const bw_review *r) {
 static void put_calibration(bw_json *json, const bw_review *r) {
     const bw_calibration *c = &r->season->calibration;
     if (!r->modelled || c->cases == 0) return;
-    bw_json_key(json, "model");
-    bw_json_open(json, '{');
+    bw_json_put_open(json, "model", '{');
     bw_json_put_number(json, "n", c->cases);
     bw_json_put_number(json, "expected_goals", c->expected);
     bw_json_put_number(json, "goals", c->happened);
@@ -95,8 +89,7 @@ static void put_calibration(bw_json *json, const bw_review *r) {
         bw_json_put_number(json, "resolution", c->resolution);
         bw_json_put_number(json, "uncertainty", c->uncertainty);
         bw_json_put_number(json, "spiegelhalter_z", c->z);
-        bw_json_key(json, "bins");
-        bw_json_open(json, '[');
+        bw_json_put_open(json, "bins", '[');
         for (int k = 0; k < BW_CALIBRATION_BINS; k++) {
             if (c->bin[k].count.cases == 0) continue;
             bw_json_open(json, '{');
@@ -110,8 +103,7 @@ static void put_calibration(bw_json *json, const bw_review *r) {
 }
 
 static void put_named(bw_json *json, const bw_review *r) {
-    bw_json_key(json, "out_of_place");
-    bw_json_open(json, '[');
+    bw_json_put_open(json, "out_of_place", '[');
     for (int i = 0; i < r->season->named_count; i++) {
         bw_json_open(json, '{');
         bw_json_put_text(json, "who", r->season->named[i].who);
@@ -123,7 +115,7 @@ static void put_named(bw_json *json, const bw_review *r) {
 }
 
 void bw_review_json(FILE *stream, const bw_review *r) {
-    bw_json json = {.stream = stream};
+    bw_json json = bw_json_to(stream);
     bw_json_open(&json, '{');
     bw_json_put_text(&json, "team", r->team);
     bw_json_key(&json, "all");

@@ -5,14 +5,12 @@
 
 static void text_member(bw_json *json, const char *key, const char *text) {
     if (!text[0]) return;
-    bw_json_key(json, key);
-    bw_json_text(json, text);
+    bw_json_put_text(json, key, text);
 }
 
 static void number_member(bw_json *json, const char *key, bool known, double value) {
     if (!known) return;
-    bw_json_key(json, key);
-    bw_json_number(json, value);
+    bw_json_put_number(json, key, value);
 }
 
 void bw_json_time(bw_json *json, const char *key, int64_t time) {
@@ -27,13 +25,11 @@ void bw_json_player(bw_json *json, const bw_player *p) {
     number_member(json, "jersey", true, p->jersey);
     text_member(json, "initials", p->initials);
     text_member(json, "name", p->name);
-    bw_json_key(json, "spots");
-    bw_json_open(json, '[');
+    bw_json_put_open(json, "spots", '[');
     for (int i = 0; i < p->spot_count; i++) {
         bw_json_open(json, '{');
         text_member(json, "spot", p->spots[i].spot);
-        bw_json_key(json, "fixed");
-        bw_json_bool(json, p->spots[i].fixed);
+        bw_json_put_bool(json, "fixed", p->spots[i].fixed);
         bw_json_close(json, '}');
     }
     bw_json_close(json, ']');
@@ -60,8 +56,7 @@ void bw_json_entry(bw_json *json, const bw_entry *e, const bw_game *game, bw_uni
                   e->shot.x / per);
     number_member(json, units == BW_METRES ? "shot_y_m" : "shot_y_yd", e->shot_known,
                   e->shot.y / per);
-    bw_json_key(json, "out");
-    bw_json_open(json, '[');
+    bw_json_put_open(json, "out", '[');
     for (int i = 0; i < e->out_count; i++)
         bw_json_text(json, e->out[i]);
     bw_json_close(json, ']');
@@ -86,8 +81,7 @@ void bw_json_places(bw_json *json, const bw_places *places, const bool *strike) 
     char seen[16];
     snprintf(seen, sizeof seen, "%08x", places->seen);
     bw_json_put_text(json, "seen", seen);
-    bw_json_key(json, "places");
-    bw_json_open(json, '[');
+    bw_json_put_open(json, "places", '[');
     for (int i = 0; i < places->count; i++) {
         bw_json_open(json, '{');
         bw_json_put_number(json, "number", i + 1);

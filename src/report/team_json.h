@@ -4,8 +4,8 @@
 #define BW_REPORT_TEAM_JSON_H
 
 #include "core/entry.h"
+#include "core/json.h"
 #include "core/scheme.h"
-#include "report/json_out.h"
 #include "team/games.h"
 #include "team/places.h"
 #include "team/roster.h"

@@ -1,17 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "report/test_json.h"
 #include "core/text.h"
-#include "report/json_out.h"
-
-static void put_number(bw_json *json, const char *key, double value) {
-    bw_json_key(json, key);
-    bw_json_number(json, value);
-}
-
-static void put_text(bw_json *json, const char *key, const char *text) {
-    bw_json_key(json, key);
-    bw_json_text(json, text);
-}
+#include "file/json_stream.h"
 
 /// A length in the people's unit, which the key's ending names: "short" gives "short_yd".
 static void put_length(bw_json *json, const char *key, double metres, bw_units units) {
@@ -20,13 +10,12 @@ static void put_length(bw_json *json, const char *key, double metres, bw_units u
     bw_put(&t, key);
     bw_put_char(&t, '_');
     bw_put(&t, bw_unit_short(units));
-    put_number(json, name, bw_in_unit(units, metres));
+    bw_json_put_number(json, name, bw_in_unit(units, metres));
 }
 
 /// Whole seconds 1 to 10 of a curve.
 static void put_curve(bw_json *json, const char *key, const double *worth) {
-    bw_json_key(json, key);
-    bw_json_open(json, '[');
+    bw_json_put_open(json, key, '[');
     for (int t = 1; t <= BW_MAX_SECONDS; t++)
         bw_json_number(json, worth[t]);
     bw_json_close(json, ']');
@@ -39,12 +28,12 @@ static const char *place_id(const bw_ground *ground, int place) {
 /// Where the ball goes: the receiver's place for a pass, "goal" for a shot, nothing for a hold.
 static void put_target(bw_json *json, const bw_ground *ground, const bw_answer_ply *step) {
     switch (step->ply.kind) {
-    case BW_SHOOT: put_text(json, "to", "goal"); break;
+    case BW_SHOOT: bw_json_put_text(json, "to", "goal"); break;
     case BW_PASS:
-        put_text(json, "to", place_id(ground, bw_ground_nearest(ground, step->to)));
-        put_number(json, "receiver", step->ply.to + 1);
+        bw_json_put_text(json, "to", place_id(ground, bw_ground_nearest(ground, step->to)));
+        bw_json_put_number(json, "receiver", step->ply.to + 1);
         break;
-    case BW_CARRY: put_text(json, "to", place_id(ground, step->ply.to)); break;
+    case BW_CARRY: bw_json_put_text(json, "to", place_id(ground, step->ply.to)); break;
     default: break;
     }
 }
@@ -56,33 +45,31 @@ static const char *spot_id(const bw_ground *ground, int stage, int job, bool mat
 
 static void put_late(bw_json *json, const bw_ground *ground, const char *spot, double seconds,
                      double metres) {
-    put_text(json, "spot", spot);
-    put_number(json, "late_s", seconds);
+    bw_json_put_text(json, "spot", spot);
+    bw_json_put_number(json, "late_s", seconds);
     put_length(json, "away", metres, ground->scheme->units);
 }
 
 static void put_answer(bw_json *json, const bw_trial *trial) {
     const bw_ground *ground = trial->begun.ground;
     const bw_answer *a = &trial->curve.answer;
-    bw_json_key(json, "answer");
-    bw_json_open(json, '[');
+    bw_json_put_open(json, "answer", '[');
     for (int i = 0; i < a->count; i++) {
         const bw_answer_ply *step = &a->plies[i];
         const bw_straggler *man = &trial->straggler[i];
         bw_json_open(json, '{');
-        put_text(json, "ply", bw_kind_name((bw_kind)step->ply.kind));
-        put_number(json, "who", step->who + 1);
+        bw_json_put_text(json, "ply", bw_kind_name((bw_kind)step->ply.kind));
+        bw_json_put_number(json, "who", step->who + 1);
         put_target(json, ground, step);
-        put_number(json, "at_s", step->at_s);
-        put_number(json, "end_s", step->end_s);
-        put_number(json, "p", step->chance);
+        bw_json_put_number(json, "at_s", step->at_s);
+        bw_json_put_number(json, "end_s", step->end_s);
+        bw_json_put_number(json, "p", step->chance);
         if (step->ply.cutter != BW_NOBODY) {
-            put_number(json, "cutter", step->ply.cutter + 1);
-            put_text(json, "cut_to", place_id(ground, step->ply.cut_place));
+            bw_json_put_number(json, "cutter", step->ply.cutter + 1);
+            bw_json_put_text(json, "cut_to", place_id(ground, step->ply.cut_place));
         }
         if (man->man >= 0) {
-            bw_json_key(json, "latest");
-            bw_json_open(json, '{');
+            bw_json_put_open(json, "latest", '{');
             put_late(json, ground, spot_id(ground, man->stage, man->job, man->matched),
                      man->seconds, man->metres);
             bw_json_close(json, '}');
@@ -94,20 +81,18 @@ static void put_answer(bw_json *json, const bw_trial *trial) {
 
 static void put_weakest(bw_json *json, const bw_trial *trial) {
     const bw_ground *ground = trial->begun.ground;
-    bw_json_key(json, "weakest");
-    bw_json_open(json, '[');
+    bw_json_put_open(json, "weakest", '[');
     for (int i = 0; i < bw_weak_shown(trial); i++) {
         const bw_rotation *r = &trial->whatif.weak[i];
         bw_json_open(json, '{');
-        put_text(json, "from", place_id(ground, r->from));
-        put_text(json, "to", place_id(ground, r->to));
-        put_number(json, "worth", r->cost);
-        put_number(json, "thrown", r->use);
-        put_number(json, "p", r->chance);
-        put_number(json, "as_it_is", r->moving);
-        put_number(json, "if_set", r->set);
-        bw_json_key(json, "late");
-        bw_json_open(json, '[');
+        bw_json_put_text(json, "from", place_id(ground, r->from));
+        bw_json_put_text(json, "to", place_id(ground, r->to));
+        bw_json_put_number(json, "worth", r->cost);
+        bw_json_put_number(json, "thrown", r->use);
+        bw_json_put_number(json, "p", r->chance);
+        bw_json_put_number(json, "as_it_is", r->moving);
+        bw_json_put_number(json, "if_set", r->set);
+        bw_json_put_open(json, "late", '[');
         for (int k = 0; k < r->behind_count; k++) {
             const bw_behind *man = &r->behind[k];
             if (!bw_is_late(man->seconds, man->metres)) continue;
@@ -130,8 +115,7 @@ static void put_late_men(bw_json *json, const bw_trial *trial) {
     for (int i = 0; i < c->late_count; i++)
         bw_json_number(json, bw_in_unit(units, trial->begun.def.late[i]));
     bw_json_close(json, ']');
-    bw_json_key(json, "late_s");
-    bw_json_open(json, '[');
+    bw_json_put_open(json, "late_s", '[');
     for (int i = 0; i < c->late_count; i++)
         bw_json_number(json, c->late_s[i]);
     bw_json_close(json, ']');
@@ -140,43 +124,40 @@ static void put_late_men(bw_json *json, const bw_trial *trial) {
 static void put_trial(bw_json *json, const bw_trial *trial) {
     const bw_curve *c = &trial->curve;
     bw_json_open(json, '{');
-    put_number(json, "offence", trial->def.offence);
-    put_number(json, "defence", trial->def.defence);
-    put_text(json, "set", trial->def.set);
-    put_text(json, "start", trial->def.start);
-    put_text(json, "level", trial->begun.ground->level->id);
-    bw_json_key(json, "seconds");
-    bw_json_open(json, '[');
+    bw_json_put_number(json, "offence", trial->def.offence);
+    bw_json_put_number(json, "defence", trial->def.defence);
+    bw_json_put_text(json, "set", trial->def.set);
+    bw_json_put_text(json, "start", trial->def.start);
+    bw_json_put_text(json, "level", trial->begun.ground->level->id);
+    bw_json_put_open(json, "seconds", '[');
     for (int t = 1; t <= BW_MAX_SECONDS; t++)
         bw_json_number(json, t);
     bw_json_close(json, ']');
-    put_number(json, "rollouts", c->forecast.rollouts);
-    put_number(json, "depth", trial->effort.curve.search.depth);
+    bw_json_put_number(json, "rollouts", c->forecast.rollouts);
+    bw_json_put_number(json, "depth", trial->effort.curve.search.depth);
     put_curve(json, "best", c->best);
     put_curve(json, "typical", c->typical);
     put_curve(json, "typical_error", c->error);
     put_curve(json, "even_numbers", c->settled);
     put_late_men(json, trial);
-    put_number(json, "even_s", c->even_s);
-    put_number(json, "plateau", c->plateau);
-    put_number(json, "time_bought_s", c->bought_s);
-    bw_json_key(json, "holds");
-    bw_json_bool(json, !c->ever_beaten);
-    put_number(json, "seconds_missing", c->missing_s);
-    put_number(json, "answer_for_s", c->answer_s);
-    put_number(json, "answer_worth", c->answer.worth);
+    bw_json_put_number(json, "even_s", c->even_s);
+    bw_json_put_number(json, "plateau", c->plateau);
+    bw_json_put_number(json, "time_bought_s", c->bought_s);
+    bw_json_put_bool(json, "holds", !c->ever_beaten);
+    bw_json_put_number(json, "seconds_missing", c->missing_s);
+    bw_json_put_number(json, "answer_for_s", c->answer_s);
+    bw_json_put_number(json, "answer_worth", c->answer.worth);
     put_answer(json, trial);
     put_weakest(json, trial);
     bw_json_close(json, '}');
 }
 
 void bw_test_json(FILE *out, const bw_report *report) {
-    bw_json json = {.stream = out};
+    bw_json json = bw_json_to(out);
     bw_json_open(&json, '{');
-    put_text(&json, "units", bw_unit_short(report->ground->scheme->units));
-    put_number(&json, "seed", (double)report->headline->def.seed);
-    bw_json_key(&json, "breaks");
-    bw_json_open(&json, '[');
+    bw_json_put_text(&json, "units", bw_unit_short(report->ground->scheme->units));
+    bw_json_put_number(&json, "seed", (double)report->headline->def.seed);
+    bw_json_put_open(&json, "breaks", '[');
     put_trial(&json, report->headline);
     for (int i = 0; i < report->standard_count; i++) {
         const bw_trial *trial = &report->standard[i];

@@ -1,6 +1,6 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "core/level.h"
-#include "report/json_out.h"
+#include "file/json_stream.h"
 #include "report/tune_report.h"
 
 static double shown(const bw_tune_report *r, const bw_knob *knob, double value) {
@@ -9,8 +9,7 @@ static double shown(const bw_tune_report *r, const bw_knob *knob, double value) 
 
 /// Whose: a spot and his mirror image, by id; nobody's for a number of the rule.
 static void put_spots(bw_json *json, const bw_stage *stage, int spot, int twin) {
-    bw_json_key(json, "spots");
-    bw_json_open(json, '[');
+    bw_json_put_open(json, "spots", '[');
     if (spot >= 0) bw_json_text(json, stage->spots[spot].id);
     if (spot >= 0 && twin >= 0 && twin != spot) bw_json_text(json, stage->spots[twin].id);
     bw_json_close(json, ']');
@@ -18,8 +17,7 @@ static void put_spots(bw_json *json, const bw_stage *stage, int spot, int twin) 
 
 static void put_changes(bw_json *json, const bw_tune_report *r) {
     const bw_stage *stage = &r->def->scheme->stages[r->def->stage];
-    bw_json_key(json, "numbers");
-    bw_json_open(json, '[');
+    bw_json_put_open(json, "numbers", '[');
     for (int k = 0; k < r->tuned->knob_count; k++) {
         const bw_knob *knob = &r->tuned->knobs[k];
         char name[3 * BW_NAME_SIZE];
@@ -43,8 +41,7 @@ static void put_homes(bw_json *json, const bw_tune_report *r) {
     const bw_stage *before = &r->def->scheme->stages[r->def->stage];
     const bw_stage *after = &r->tuned->scheme.stages[r->def->stage];
     const double unit = bw_unit_length(r->def->scheme->units);
-    bw_json_key(json, "homes");
-    bw_json_open(json, '[');
+    bw_json_put_open(json, "homes", '[');
     for (int s = 0; s < before->defenders; s++) {
         bw_json_open(json, '{');
         bw_json_put_text(json, "spot", before->spots[s].id);
@@ -76,8 +73,7 @@ static void put_gain(bw_json *json, const bw_tune_report *r, bw_drill_kind kind,
 }
 
 static void put_evidence(bw_json *json, const bw_tune_report *r) {
-    bw_json_key(json, "goals_a_break");
-    bw_json_open(json, '[');
+    bw_json_put_open(json, "goals_a_break", '[');
     for (int kind = 0; kind < BW_DRILL_KINDS; kind++) {
         if (r->evidence->drills[kind] == 0) continue;
         bw_json_open(json, '{');
@@ -99,8 +95,7 @@ static void put_map(bw_json *json, const bw_tune_report *r, const bw_sense_map *
     bw_json_open(json, '{');
     bw_json_put_text(json, "spot", stage->spots[map->spot].id);
     put_spots(json, stage, map->spot, map->twin);
-    bw_json_key(json, "cost_by_out_then_right");
-    bw_json_open(json, '[');
+    bw_json_put_open(json, "cost_by_out_then_right", '[');
     for (int out = 0; out < BW_SENSE_SIDE; out++) {
         bw_json_open(json, '[');
         for (int across = 0; across < BW_SENSE_SIDE; across++) {
@@ -118,8 +113,7 @@ static void put_map(bw_json *json, const bw_tune_report *r, const bw_sense_map *
 /// What the figures leave out.
 static void put_limits(bw_json *json, const bw_tune_report *r) {
     char words[600];
-    bw_json_key(json, "limits");
-    bw_json_open(json, '[');
+    bw_json_put_open(json, "limits", '[');
     for (int i = 0;; i++) {
         bw_text t = bw_text_in(words, sizeof words);
         if (!bw_say_tune_limit(r, i, &t)) break;
@@ -129,7 +123,7 @@ static void put_limits(bw_json *json, const bw_tune_report *r) {
 }
 
 void bw_tune_json(FILE *stream, const bw_tune_report *r) {
-    bw_json json = {.stream = stream};
+    bw_json json = bw_json_to(stream);
     const bw_stage *stage = &r->def->scheme->stages[r->def->stage];
     char line[512];
     bw_json_open(&json, '{');
@@ -149,12 +143,10 @@ void bw_tune_json(FILE *stream, const bw_tune_report *r) {
     put_limits(&json, r);
     bw_json_put_number(&json, "pull_before", r->tuned->pull_before);
     bw_json_put_number(&json, "pull_after", r->tuned->pull_after);
-    bw_json_key(&json, "precision");
-    bw_json_open(&json, '{');
+    bw_json_put_open(&json, "precision", '{');
     bw_json_put_number(&json, "step", r->sense->step / bw_unit_length(r->def->scheme->units));
     bw_json_put_number(&json, "chance", r->sense->flat);
-    bw_json_key(&json, "homes");
-    bw_json_open(&json, '[');
+    bw_json_put_open(&json, "homes", '[');
     for (int i = 0; i < r->sense->map_count; i++)
         put_map(&json, r, &r->sense->maps[i]);
     bw_json_close(&json, ']');

@@ -2,6 +2,7 @@
 /// One record a line, so that two versions of a scheme compare well line by line.
 #include "scheme/write.h"
 #include "core/field.h"
+#include "core/json.h"
 #include "core/level.h"
 #include "scheme/rule_param.h"
 #include "scheme/sides.h"
@@ -14,36 +15,15 @@ typedef struct writing {
     double per; ///< metres in the file's unit
 } writing;
 
-/// A line end has a short escape; any other control character, which the reader would refuse, is
-/// still written so that the file stays JSON.
-static void put_string(bw_text *out, const char *s) {
-    static const char hex[] = "0123456789abcdef";
-    bw_put_char(out, '"');
-    for (; *s; s++) {
-        const unsigned char c = (unsigned char)*s;
-        if (c == '\n') {
-            bw_put(out, "\\n");
-        } else if (c < 0x20) {
-            bw_put(out, "\\u00");
-            bw_put_char(out, hex[c >> 4]);
-            bw_put_char(out, hex[c & 15]);
-        } else {
-            if (c == '"' || c == '\\') bw_put_char(out, '\\');
-            bw_put_char(out, *s);
-        }
-    }
-    bw_put_char(out, '"');
-}
-
 /// "key": before a value.
 static void put_key(bw_text *out, const char *key) {
-    put_string(out, key);
+    bw_put_quoted(out, key);
     bw_put(out, ": ");
 }
 
 static void put_pair(bw_text *out, const char *key, const char *value) {
     put_key(out, key);
-    put_string(out, value);
+    bw_put_quoted(out, value);
 }
 
 static void put_length(const writing *w, double metres) {
@@ -152,9 +132,9 @@ static void put_rule(const writing *w, const bw_stage *stage) {
     bw_put(out, ", \"crease_at\": ");
     put_place(w, rule->crease_at);
     bw_put(out, ", \"crease\": ");
-    put_string(out, rule->crease == BW_CREASE_FARTHEST ? "farthest"
-                    : rule->crease == BW_CREASE_NONE   ? "none"
-                                                       : stage->spots[rule->crease].id);
+    bw_put_quoted(out, rule->crease == BW_CREASE_FARTHEST ? "farthest"
+                       : rule->crease == BW_CREASE_NONE   ? "none"
+                                                          : stage->spots[rule->crease].id);
 }
 
 /// Pins the coach gave; those that follow by mirror are left out again.
@@ -216,7 +196,7 @@ static void put_late(const writing *w) {
         if (late->take_count == 0) bw_put(out, "\"match\"");
         for (int t = 0; t < late->take_count; t++) {
             bw_put(out, t == 0 ? "[" : ", ");
-            put_string(out, late->takes[t]);
+            bw_put_quoted(out, late->takes[t]);
         }
         bw_put(out, late->take_count == 0 ? "}" : "]}");
     }
@@ -243,7 +223,7 @@ static void put_sets(const writing *w) {
 static void put_stop(const writing *w, const bw_stop *stop) {
     bw_put(w->out, "{\"ball\": ");
     if (stop->at_landmark)
-        put_string(w->out, w->scheme->landmarks[stop->landmark].id);
+        bw_put_quoted(w->out, w->scheme->landmarks[stop->landmark].id);
     else
         put_place(w, stop->ball);
     bw_put(w->out, ", \"pause\": ");

@@ -24,8 +24,7 @@ bw_reply bw_on_entries(bw_site *site, bw_ask *ask) {
     answer = bw_reply_no_memory();
     if (bw_reply_json_begin(&out)) {
         free(answer.own.data);
-        bw_json_key(&out.json, "entries");
-        bw_json_open(&out.json, '[');
+        bw_json_put_open(&out.json, "entries", '[');
         for (int i = 0; i < count; i++)
             bw_json_entry(&out.json, &list[i], NULL, BW_METRES);
         bw_json_close(&out.json, ']');
@@ -74,15 +73,13 @@ static bw_status store(bw_team *team, batch *b, bw_error *error) {
 static bw_reply tell(const batch *b) {
     bw_reply_json out;
     if (!bw_reply_json_begin(&out)) return bw_reply_no_memory();
-    bw_json_key(&out.json, "entries");
-    bw_json_open(&out.json, '[');
+    bw_json_put_open(&out.json, "entries", '[');
     for (int i = 0; i < b->sent.count; i++) {
         bw_json_open(&out.json, '{');
-        bw_reply_put_text(&out.json, "id", b->entries[i].client);
-        bw_reply_put_number(&out.json, "number", (double)b->entries[i].order);
-        bw_reply_put_bool(&out.json, "fresh", b->fresh[i]);
-        if (b->odd[i].kind != BW_ODD_NOTHING)
-            bw_reply_put_text(&out.json, "odd", b->odd[i].message);
+        bw_json_put_text(&out.json, "id", b->entries[i].client);
+        bw_json_put_number(&out.json, "number", (double)b->entries[i].order);
+        bw_json_put_bool(&out.json, "fresh", b->fresh[i]);
+        if (b->odd[i].kind != BW_ODD_NOTHING) bw_json_put_text(&out.json, "odd", b->odd[i].message);
         bw_json_close(&out.json, '}');
     }
     bw_json_close(&out.json, ']');

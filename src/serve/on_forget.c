@@ -25,7 +25,7 @@ static bw_reply tell_places(const bw_places *places) {
         return bw_reply_words(422, "There are more places than this page can show; use breakwater "
                                    "team forget.");
     if (!bw_reply_json_begin(&out)) return bw_reply_no_memory();
-    bw_reply_put_bool(&out.json, "named", places->named);
+    bw_json_put_bool(&out.json, "named", places->named);
     bw_json_places(&out.json, places, NULL);
     return bw_reply_json_end(&out, 200);
 }
@@ -48,11 +48,11 @@ bw_reply bw_on_places(bw_site *site, bw_ask *ask) {
 static bw_reply tell_forgotten(const bw_forgotten *what) {
     bw_reply_json out;
     if (!bw_reply_json_begin(&out)) return bw_reply_no_memory();
-    bw_reply_put_number(&out.json, "splits", what->splits);
-    bw_reply_put_number(&out.json, "quiz_results", what->quizzes);
-    bw_reply_put_number(&out.json, "breaks", what->marks);
-    bw_reply_put_number(&out.json, "texts", what->texts);
-    bw_reply_put_number(&out.json, "left", what->left);
+    bw_json_put_number(&out.json, "splits", what->splits);
+    bw_json_put_number(&out.json, "quiz_results", what->quizzes);
+    bw_json_put_number(&out.json, "breaks", what->marks);
+    bw_json_put_number(&out.json, "texts", what->texts);
+    bw_json_put_number(&out.json, "left", what->left);
     return bw_reply_json_end(&out, 200);
 }
 

@@ -17,13 +17,13 @@ static const char *state_name(bw_job_state state) {
 static bw_reply tell(const bw_job_view *view, int status) {
     bw_reply_json out;
     if (!bw_reply_json_begin(&out)) return bw_reply_no_memory();
-    bw_reply_put_number(&out.json, "id", view->id);
-    bw_reply_put_text(&out.json, "state", state_name(view->state));
-    bw_reply_put_number(&out.json, "done", view->done);
-    bw_reply_put_number(&out.json, "count", view->count);
-    bw_reply_put_text(&out.json, "kind", view->kind->id);
-    bw_reply_put_text(&out.json, "ending", view->kind->ending);
-    bw_reply_put_text(&out.json, "message", view->why);
+    bw_json_put_number(&out.json, "id", view->id);
+    bw_json_put_text(&out.json, "state", state_name(view->state));
+    bw_json_put_number(&out.json, "done", view->done);
+    bw_json_put_number(&out.json, "count", view->count);
+    bw_json_put_text(&out.json, "kind", view->kind->id);
+    bw_json_put_text(&out.json, "ending", view->kind->ending);
+    bw_json_put_text(&out.json, "message", view->why);
     return bw_reply_json_end(&out, status);
 }
 

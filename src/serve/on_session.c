@@ -18,24 +18,24 @@ static const char *rights_name(bw_rights rights) {
 bw_reply bw_on_hello(bw_site *site, bw_ask *ask) {
     bw_reply_json out;
     if (!bw_reply_json_begin(&out)) return bw_reply_no_memory();
-    bw_reply_put_text(&out.json, "server", "breakwater");
-    bw_reply_put_text(&out.json, "version", BW_VERSION);
-    bw_reply_put_text(&out.json, "rights",
-                      rights_name(ask->session ? ask->session->rights : BW_STRANGER));
-    bw_reply_put_bool(&out.json, "shared", ask->door->shared);
-    bw_reply_put_bool(&out.json, "scheme", site->store.path != NULL);
+    bw_json_put_text(&out.json, "server", "breakwater");
+    bw_json_put_text(&out.json, "version", BW_VERSION);
+    bw_json_put_text(&out.json, "rights",
+                     rights_name(ask->session ? ask->session->rights : BW_STRANGER));
+    bw_json_put_bool(&out.json, "shared", ask->door->shared);
+    bw_json_put_bool(&out.json, "scheme", site->store.path != NULL);
     const bool coach = ask->session && ask->session->rights == BW_COACH;
-    bw_reply_put_bool(&out.json, "team", coach && site->team != NULL);
-    bw_reply_put_text(&out.json, "name",
-                      coach && site->store.path ? bw_store_name(&site->store) : "");
+    bw_json_put_bool(&out.json, "team", coach && site->team != NULL);
+    bw_json_put_text(&out.json, "name",
+                     coach && site->store.path ? bw_store_name(&site->store) : "");
     return bw_reply_json_end(&out, 200);
 }
 
 static bw_reply let_in(const bw_session *session) {
     bw_reply_json out;
     if (!bw_reply_json_begin(&out)) return bw_reply_no_memory();
-    bw_reply_put_text(&out.json, "secret", session->secret);
-    bw_reply_put_text(&out.json, "rights", rights_name(session->rights));
+    bw_json_put_text(&out.json, "secret", session->secret);
+    bw_json_put_text(&out.json, "rights", rights_name(session->rights));
     return bw_reply_json_end(&out, 200);
 }
 

@@ -11,8 +11,7 @@ static void put_qr(bw_json *json, const bw_share *share) {
     bw_share_link(share, &t);
     bw_qr qr;
     if (!bw_qr_make(link, &qr)) return;
-    bw_json_key(json, "qr");
-    bw_json_open(json, '[');
+    bw_json_put_open(json, "qr", '[');
     for (int i = 0; i < qr.side; i++) {
         for (int k = 0; k < qr.side; k++)
             row[k] = qr.dark[i][k] ? '1' : '0';
@@ -23,16 +22,15 @@ static void put_qr(bw_json *json, const bw_share *share) {
 }
 
 static void put_devices(bw_json *json, const bw_sessions *sessions, double now) {
-    bw_json_key(json, "devices");
-    bw_json_open(json, '[');
+    bw_json_put_open(json, "devices", '[');
     for (int i = 0; i < BW_MAX_SESSIONS; i++) {
         const bw_session *s = &sessions->list[i];
         if (!s->secret[0] || s->rights != BW_PLAYER) continue;
         bw_json_open(json, '{');
-        bw_reply_put_number(json, "id", s->id);
-        bw_reply_put_text(json, "name", s->device);
-        bw_reply_put_text(json, "address", s->address);
-        bw_reply_put_number(json, "joined_s_ago", now - s->joined);
+        bw_json_put_number(json, "id", s->id);
+        bw_json_put_text(json, "name", s->device);
+        bw_json_put_text(json, "address", s->address);
+        bw_json_put_number(json, "joined_s_ago", now - s->joined);
         bw_json_close(json, '}');
     }
     bw_json_close(json, ']');
@@ -42,17 +40,17 @@ bw_reply bw_on_share(bw_site *site, bw_ask *ask) {
     bw_share *share = &site->share;
     bw_reply_json out;
     if (!bw_reply_json_begin(&out)) return bw_reply_no_memory();
-    bw_reply_put_bool(&out.json, "wanted", share->wanted);
-    bw_reply_put_bool(&out.json, "open", share->open);
-    bw_reply_put_text(&out.json, "refused", share->refused);
+    bw_json_put_bool(&out.json, "wanted", share->wanted);
+    bw_json_put_bool(&out.json, "open", share->open);
+    bw_json_put_text(&out.json, "refused", share->refused);
     if (share->open && bw_join_keep(&share->join, ask->now)) {
         char code[BW_CODE_SIZE + 1];
         bw_text t = bw_text_in(code, sizeof code);
         bw_join_put(&share->join, &t);
-        bw_reply_put_text(&out.json, "address", share->base);
-        bw_reply_put_text(&out.json, "code", code);
-        bw_reply_put_number(&out.json, "code_s_left", bw_join_left(&share->join, ask->now));
-        bw_reply_put_number(&out.json, "share_s_left", share->until - ask->now);
+        bw_json_put_text(&out.json, "address", share->base);
+        bw_json_put_text(&out.json, "code", code);
+        bw_json_put_number(&out.json, "code_s_left", bw_join_left(&share->join, ask->now));
+        bw_json_put_number(&out.json, "share_s_left", share->until - ask->now);
         put_qr(&out.json, share);
     }
     put_devices(&out.json, &site->sessions, ask->now);

@@ -16,14 +16,13 @@ static bw_status put_games(bw_team *team, bw_json *json, bw_error *error) {
     bw_game *games;
     int count;
     const bw_status status = bw_team_games(team, &games, &count, error);
-    bw_json_key(json, "games");
-    bw_json_open(json, '[');
+    bw_json_put_open(json, "games", '[');
     for (int i = 0; status == BW_OK && i < count; i++) {
         bw_json_open(json, '{');
-        bw_reply_put_number(json, "id", (double)games[i].id);
-        bw_reply_put_text(json, "date", games[i].date);
-        bw_reply_put_text(json, "opponent", games[i].opponent);
-        bw_reply_put_text(json, "field", games[i].field);
+        bw_json_put_number(json, "id", (double)games[i].id);
+        bw_json_put_text(json, "date", games[i].date);
+        bw_json_put_text(json, "opponent", games[i].opponent);
+        bw_json_put_text(json, "field", games[i].field);
         bw_json_close(json, '}');
     }
     bw_json_close(json, ']');
@@ -35,13 +34,12 @@ static bw_status put_revisions(bw_team *team, bw_json *json, bw_error *error) {
     bw_revision *list;
     int count;
     const bw_status status = bw_team_revisions(team, &list, &count, error);
-    bw_json_key(json, "revisions");
-    bw_json_open(json, '[');
+    bw_json_put_open(json, "revisions", '[');
     for (int i = 0; status == BW_OK && i < count; i++) {
         bw_json_open(json, '{');
-        bw_reply_put_number(json, "id", (double)list[i].id);
-        bw_reply_put_text(json, "scheme", list[i].scheme);
-        bw_reply_put_text(json, "note", list[i].note);
+        bw_json_put_number(json, "id", (double)list[i].id);
+        bw_json_put_text(json, "scheme", list[i].scheme);
+        bw_json_put_text(json, "note", list[i].note);
         bw_json_close(json, '}');
     }
     bw_json_close(json, ']');
@@ -53,8 +51,7 @@ static bw_status put_players(bw_team *team, bw_json *json, bw_error *error) {
     bw_player *list;
     int count;
     const bw_status status = bw_team_players(team, &list, &count, error);
-    bw_json_key(json, "players");
-    bw_json_open(json, '[');
+    bw_json_put_open(json, "players", '[');
     for (int i = 0; status == BW_OK && i < count; i++)
         bw_json_player(json, &list[i]);
     bw_json_close(json, ']');
@@ -66,15 +63,14 @@ static bw_status put_splits(bw_team *team, bw_json *json, bw_error *error) {
     bw_timed_split *list;
     int count;
     const bw_status status = bw_team_splits(team, -1, &list, &count, error);
-    bw_json_key(json, "splits");
-    bw_json_open(json, '[');
+    bw_json_put_open(json, "splits", '[');
     for (int i = 0; status == BW_OK && i < count; i++) {
         bw_json_open(json, '{');
-        bw_reply_put_number(json, "jersey", list[i].jersey);
-        bw_reply_put_text(json, "date", list[i].date);
-        bw_reply_put_number(json, "distance_m", list[i].distance);
-        bw_reply_put_number(json, "seconds", list[i].seconds);
-        bw_reply_put_text(json, "clock", list[i].clock);
+        bw_json_put_number(json, "jersey", list[i].jersey);
+        bw_json_put_text(json, "date", list[i].date);
+        bw_json_put_number(json, "distance_m", list[i].distance);
+        bw_json_put_number(json, "seconds", list[i].seconds);
+        bw_json_put_text(json, "clock", list[i].clock);
         bw_json_close(json, '}');
     }
     bw_json_close(json, ']');
@@ -94,8 +90,7 @@ static bw_status put_legs(bw_team *team, bw_units units, bw_json *json, bw_error
     const int level = status == BW_OK ? scheme->level : 0;
     free(scheme);
     status = bw_team_splits(team, -1, &list, &count, error);
-    bw_json_key(json, "legs");
-    bw_json_open(json, '[');
+    bw_json_put_open(json, "legs", '[');
     // Splits come by player.
     for (int i = 0, before = -1; status == BW_OK && i < count; before = list[i++].jersey) {
         if (list[i].jersey == before) continue;
@@ -105,8 +100,8 @@ static bw_status put_legs(bw_team *team, bw_units units, bw_json *json, bw_error
             bw_legs_of(list, count, list[i].jersey, bw_reaction(bw_level_at(level), 1));
         bw_say_legs(&legs, units, &t);
         bw_json_open(json, '{');
-        bw_reply_put_number(json, "jersey", list[i].jersey);
-        bw_reply_put_text(json, "words", line);
+        bw_json_put_number(json, "jersey", list[i].jersey);
+        bw_json_put_text(json, "words", line);
         bw_json_close(json, '}');
     }
     bw_json_close(json, ']');
@@ -126,11 +121,11 @@ static void put_table(const bw_form_table *table, bw_json *json) {
         const bw_form_member *m = &table->members[i];
         bw_json_key(json, m->key);
         bw_json_open(json, '{');
-        bw_reply_put_text(json, "is", kinds[m->kind]);
-        if (m->of) bw_reply_put_text(json, "of", m->of->name);
+        bw_json_put_text(json, "is", kinds[m->kind]);
+        if (m->of) bw_json_put_text(json, "of", m->of->name);
         if (m->kind == BW_MEMBER_WHOLE || m->kind == BW_MEMBER_ROW || m->kind == BW_MEMBER_NUMBER)
-            bw_reply_put_number(json, "least", m->low);
-        if (m->high > 0) bw_reply_put_number(json, "most", m->high);
+            bw_json_put_number(json, "least", m->low);
+        if (m->high > 0) bw_json_put_number(json, "most", m->high);
         bw_json_close(json, '}');
     }
     bw_json_close(json, '}');
@@ -138,9 +133,8 @@ static void put_table(const bw_form_table *table, bw_json *json) {
 
 /// What the page may send, for it to be built from.
 static void put_takes(bw_json *json) {
-    bw_reply_put_number(json, "at_once", BW_SENT_MAX);
-    bw_json_key(json, "takes");
-    bw_json_open(json, '{');
+    bw_json_put_number(json, "at_once", BW_SENT_MAX);
+    bw_json_put_open(json, "takes", '{');
     for (int i = 0; bw_team_form_at(i); i++)
         put_table(bw_team_form_at(i), json);
     bw_json_close(json, '}');
@@ -153,9 +147,9 @@ static bw_status put_all(bw_team *team, bw_units units, bw_json *json, bw_error 
     if (status == BW_OK) status = bw_team_setting(team, BW_SETTING_TEAM, name, sizeof name, error);
     if (status == BW_OK) status = bw_team_names(team, &names, error);
     if (status != BW_OK) return status;
-    bw_reply_put_text(json, "mark", mark);
-    bw_reply_put_text(json, "name", name);
-    bw_reply_put_bool(json, "full_names", names);
+    bw_json_put_text(json, "mark", mark);
+    bw_json_put_text(json, "name", name);
+    bw_json_put_bool(json, "full_names", names);
     put_takes(json);
     status = put_games(team, json, error);
     if (status == BW_OK) status = put_revisions(team, json, error);
@@ -203,7 +197,7 @@ bw_reply bw_on_game(bw_site *site, bw_ask *ask) {
     bw_reply_json out;
     if (status != BW_OK) return bw_desk_refusal(&error);
     if (!bw_reply_json_begin(&out)) return bw_reply_no_memory();
-    bw_reply_put_number(&out.json, "id", (double)game.id);
+    bw_json_put_number(&out.json, "id", (double)game.id);
     return bw_reply_json_end(&out, 200);
 }
 

@@ -45,8 +45,9 @@ bw_reply bw_reply_bytes(const char *type, bw_bytes bytes) {
 
 bool bw_reply_json_begin(bw_reply_json *out) {
     *out = (bw_reply_json){.bytes = {NULL, 0}};
-    out->json.stream = open_memstream(&out->bytes.data, &out->bytes.length);
-    if (!out->json.stream) return false;
+    out->stream = open_memstream(&out->bytes.data, &out->bytes.length);
+    if (!out->stream) return false;
+    out->json = bw_json_to(out->stream);
     bw_json_open(&out->json, '{');
     return true;
 }
@@ -54,26 +55,11 @@ bool bw_reply_json_begin(bw_reply_json *out) {
 bw_reply bw_reply_json_end(bw_reply_json *out, int status) {
     bw_json_close(&out->json, '}');
     bw_json_end(&out->json);
-    if (fclose(out->json.stream) != 0) {
+    if (fclose(out->stream) != 0) {
         free(out->bytes.data);
         return bw_reply_no_memory();
     }
     bw_reply answer = bw_reply_bytes("application/json", out->bytes);
     answer.status = status;
     return answer;
-}
-
-void bw_reply_put_text(bw_json *json, const char *key, const char *text) {
-    bw_json_key(json, key);
-    bw_json_text(json, text);
-}
-
-void bw_reply_put_number(bw_json *json, const char *key, double number) {
-    bw_json_key(json, key);
-    bw_json_number(json, number);
-}
-
-void bw_reply_put_bool(bw_json *json, const char *key, bool value) {
-    bw_json_key(json, key);
-    bw_json_bool(json, value);
 }

@@ -3,7 +3,7 @@
 #ifndef BW_SERVE_REPLY_H
 #define BW_SERVE_REPLY_H
 
-#include "report/json_out.h"
+#include "file/json_stream.h"
 #include "serve/press.h"
 #include "serve/store.h"
 
@@ -31,15 +31,11 @@ bw_reply bw_reply_bytes(const char *type, bw_bytes bytes);
 
 /// JSON: begin, write with *json, end. When memory runs out the answer is a sentence that says so.
 typedef struct bw_reply_json {
+    FILE *stream;
     bw_json json;
     bw_bytes bytes;
 } bw_reply_json;
 bool bw_reply_json_begin(bw_reply_json *out);
 bw_reply bw_reply_json_end(bw_reply_json *out, int status);
-
-/// Members of an object.
-void bw_reply_put_text(bw_json *json, const char *key, const char *text);
-void bw_reply_put_number(bw_json *json, const char *key, double number);
-void bw_reply_put_bool(bw_json *json, const char *key, bool value);
 
 #endif

@@ -1,30 +1,23 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "web/abi.h"
 
-static void put_quoted(bw_text *out, const char *word) {
-    bw_put_char(out, '"');
-    bw_put(out, word);
-    bw_put_char(out, '"');
-}
+#include "core/base.h"
+#include "core/json.h"
 
-static void put_block(bw_text *out, const bw_abi_block *block) {
-    put_quoted(out, block->name);
-    bw_put(out, ":{\"size\":");
-    bw_put_int(out, (long long)block->size);
-    bw_put(out, ",\"fields\":{");
+static void put_block(bw_json *json, const bw_abi_block *block) {
+    bw_json_put_open(json, block->name, '{');
+    bw_json_put_number(json, "size", (double)block->size);
+    bw_json_put_open(json, "fields", '{');
     for (int i = 0; i < block->count; i++) {
         const bw_abi_field *f = &block->fields[i];
-        if (i > 0) bw_put_char(out, ',');
-        put_quoted(out, f->name);
-        bw_put(out, ":[");
-        bw_put_int(out, (long long)f->offset);
-        bw_put_char(out, ',');
-        put_quoted(out, f->kind);
-        bw_put_char(out, ',');
-        bw_put_int(out, (long long)(f->size / f->one));
-        bw_put_char(out, ']');
+        bw_json_put_open(json, f->name, '[');
+        bw_json_number(json, (double)f->offset);
+        bw_json_text(json, f->kind);
+        bw_json_number(json, (double)(f->size / f->one));
+        bw_json_close(json, ']');
     }
-    bw_put(out, "}}");
+    bw_json_close(json, '}');
+    bw_json_close(json, '}');
 }
 
 /// A constant's name as JavaScript writes names: LATE_MEN becomes lateMen.
@@ -38,29 +31,29 @@ static void put_camel(bw_text *out, const char *name) {
     }
 }
 
-static void put_enumeration(bw_text *out, const bw_abi_enumeration *e) {
-    put_quoted(out, e->name);
-    bw_put(out, ":{");
+static void put_enumeration(bw_json *json, const bw_abi_enumeration *e) {
+    bw_json_put_open(json, e->name, '{');
     for (int i = 0; i < e->count; i++) {
-        bw_put(out, i > 0 ? ",\"" : "\"");
-        put_camel(out, e->values[i].name);
-        bw_put(out, "\":");
-        bw_put_int(out, e->values[i].value);
+        char name[64];
+        bw_text t = bw_text_in(name, sizeof name);
+        put_camel(&t, e->values[i].name);
+        BW_ASSERT(!t.full);
+        bw_json_put_number(json, name, e->values[i].value);
     }
-    bw_put_char(out, '}');
+    bw_json_close(json, '}');
 }
 
 void bw_put_abi(bw_text *out, const bw_abi_block *blocks, int block_count,
                 const bw_abi_enumeration *enumerations, int enumeration_count) {
-    bw_put(out, "{\"blocks\":{");
-    for (int i = 0; i < block_count; i++) {
-        if (i > 0) bw_put_char(out, ',');
-        put_block(out, &blocks[i]);
-    }
-    bw_put(out, "},\"enumerations\":{");
-    for (int i = 0; i < enumeration_count; i++) {
-        if (i > 0) bw_put_char(out, ',');
-        put_enumeration(out, &enumerations[i]);
-    }
-    bw_put(out, "}}");
+    bw_json json = bw_json_in(out);
+    bw_json_open(&json, '{');
+    bw_json_put_open(&json, "blocks", '{');
+    for (int i = 0; i < block_count; i++)
+        put_block(&json, &blocks[i]);
+    bw_json_close(&json, '}');
+    bw_json_put_open(&json, "enumerations", '{');
+    for (int i = 0; i < enumeration_count; i++)
+        put_enumeration(&json, &enumerations[i]);
+    bw_json_close(&json, '}');
+    bw_json_close(&json, '}');
 }

@@ -1,79 +1,75 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "web/hand_say.h"
 
+#include "core/json.h"
 #include "scheme/caption.h"
 #include "scheme/rotation.h"
-#include "web/hand_json.h"
 
 enum { SENTENCE = 500 };
 
-static void say_rotations(const bw_rotations *rotations, int count, bw_text *out) {
-    bool comma = false;
-    bw_put_char(out, '[');
+static void say_rotations(const bw_rotations *rotations, int count, bw_json *json) {
+    bw_json_open(json, '[');
     for (int a = 0; a < count; a++) {
         for (int b = 0; b < count; b++) {
             if (!rotations->rotation[a][b]) continue;
-            bw_hand_put_comma(out, comma);
-            comma = true;
-            bw_put_char(out, '[');
-            bw_put_int(out, a);
-            bw_put_char(out, ',');
-            bw_put_int(out, b);
-            bw_put_char(out, ']');
+            bw_json_open(json, '[');
+            bw_json_number(json, a);
+            bw_json_number(json, b);
+            bw_json_close(json, ']');
         }
     }
-    bw_put_char(out, ']');
+    bw_json_close(json, ']');
 }
 
 void bw_hand_say_about(const bw_hand *hand, bw_text *out) {
     const bw_scheme *scheme = &hand->scheme;
     bw_rotations rotations;
     bw_rotations_of(scheme, &rotations);
-    bw_put(out, "{\"stages\":[");
+    bw_json json = bw_json_in(out);
+    bw_json_open(&json, '{');
+    bw_json_put_open(&json, "stages", '[');
     for (int i = 0; i < scheme->stage_count; i++) {
         const bw_stage *stage = &scheme->stages[i];
-        bw_hand_put_comma(out, i > 0);
-        bw_put_char(out, '{');
-        bw_hand_put_value(out, "defenders", stage->defenders);
-        bw_hand_put_key(out, "spots");
-        bw_put_char(out, '[');
+        bw_json_open(&json, '{');
+        bw_json_put_number(&json, "defenders", stage->defenders);
+        bw_json_put_open(&json, "spots", '[');
         for (int s = 0; s < stage->defenders; s++) {
-            bw_hand_put_comma(out, s > 0);
-            bw_put_char(out, '{');
-            bw_hand_put_words(out, "id", stage->spots[s].id);
-            bw_hand_put_words(out, "name", stage->spots[s].name);
-            bw_put_char(out, '}');
+            bw_json_open(&json, '{');
+            bw_json_put_text(&json, "id", stage->spots[s].id);
+            bw_json_put_text(&json, "name", stage->spots[s].name);
+            bw_json_close(&json, '}');
         }
-        bw_put(out, "]}");
+        bw_json_close(&json, ']');
+        bw_json_close(&json, '}');
     }
-    bw_put(out, "],\"rotations\":");
-    say_rotations(&rotations, scheme->landmark_count, out);
-    bw_hand_put_key(out, "places");
-    bw_put_char(out, '[');
+    bw_json_close(&json, ']');
+    bw_json_key(&json, "rotations");
+    say_rotations(&rotations, scheme->landmark_count, &json);
+    bw_json_put_open(&json, "places", '[');
     for (int l = 0; l < scheme->landmark_count; l++) {
         const bw_vec at = bw_view_point(&hand->chart, scheme->landmarks[l].at);
-        bw_hand_put_comma(out, l > 0);
-        bw_put_char(out, '{');
-        bw_hand_put_words(out, "name", scheme->landmarks[l].name);
-        bw_hand_put_value(out, "x", at.x);
-        bw_hand_put_value(out, "y", at.y);
-        bw_put_char(out, '}');
+        bw_json_open(&json, '{');
+        bw_json_put_text(&json, "name", scheme->landmarks[l].name);
+        bw_json_put_number(&json, "x", at.x);
+        bw_json_put_number(&json, "y", at.y);
+        bw_json_close(&json, '}');
     }
-    bw_put_char(out, ']');
-    bw_hand_put_words(out, "unit", bw_unit_long(scheme->units));
-    bw_put_char(out, '}');
+    bw_json_close(&json, ']');
+    bw_json_put_text(&json, "unit", bw_unit_long(scheme->units));
+    bw_json_close(&json, '}');
 }
 
 void bw_hand_say_card(bw_hand *hand, int card, bw_text *out) {
     const bw_card *c = &hand->card[card];
-    bw_put_char(out, '{');
-    bw_hand_put_words(out, "key", bw_hand_key(hand, card));
-    bw_hand_put_value(out, "ease", c->ease);
-    bw_hand_put_value(out, "streak", c->streak);
-    bw_hand_put_value(out, "interval", c->interval);
-    bw_hand_put_value(out, "due", c->due);
-    bw_hand_put_value(out, "answers", c->answers);
-    bw_put_char(out, '}');
+    bw_json json = bw_json_in(out);
+    bw_json_open(&json, '{');
+    bw_json_put_text(&json, "key", bw_hand_key(hand, card));
+    bw_json_put_number(&json, "ease", c->ease);
+    bw_json_put_number(&json, "streak", c->streak);
+    bw_json_put_number(&json, "interval", c->interval);
+    bw_json_put_number(&json, "due", c->due);
+    bw_json_put_number(&json, "answers", c->answers);
+    bw_json_close(&json, '}');
 }
 
 static int latest(const bw_walk_moment *moment, int spots) {
@@ -108,9 +104,10 @@ void bw_hand_say_lateness(const bw_hand *hand, int spot, bw_text *out) {
         bw_put(&t, " s later: go early.");
     }
     bw_put(&t, " By the model, for the usual player of your level.");
-    bw_put_char(out, '{');
-    bw_hand_put_words(out, "words", words);
-    bw_put_char(out, '}');
+    bw_json json = bw_json_in(out);
+    bw_json_open(&json, '{');
+    bw_json_put_text(&json, "words", words);
+    bw_json_close(&json, '}');
 }
 
 void bw_hand_say_place(const bw_hand *hand, bw_vec at, bw_text *out) {
@@ -119,11 +116,12 @@ void bw_hand_say_place(const bw_hand *hand, bw_vec at, bw_text *out) {
     bw_text t = bw_text_in(words, sizeof words);
     bw_say_place(hand->scheme.units, at, &t);
     const bw_vec point = bw_view_point(&hand->chart, at);
-    bw_put_char(out, '{');
-    bw_hand_put_value(out, "x", point.x);
-    bw_hand_put_value(out, "y", point.y);
-    bw_hand_put_value(out, "right", bw_round_to(at.x / unit, 10));
-    bw_hand_put_value(out, "out", bw_round_to(at.y / unit, 10));
-    bw_hand_put_words(out, "words", words);
-    bw_put_char(out, '}');
+    bw_json json = bw_json_in(out);
+    bw_json_open(&json, '{');
+    bw_json_put_number(&json, "x", point.x);
+    bw_json_put_number(&json, "y", point.y);
+    bw_json_put_number(&json, "right", bw_round_to(at.x / unit, 10));
+    bw_json_put_number(&json, "out", bw_round_to(at.y / unit, 10));
+    bw_json_put_text(&json, "words", words);
+    bw_json_close(&json, '}');
 }
