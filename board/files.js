@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Scheme files in and out. The file is the document; what is in none yet is told, and kept in the crash
 // journal meanwhile.
+import { clock } from './clock.js';
 import { About } from './core.js';
 import { find, write } from './dom.js';
 import { Journal } from './journal.js';
@@ -18,13 +19,6 @@ const minute = 60 * 1000;
 export function fileName(name) {
   const plain = name.toLowerCase().replace(/[^a-z0-9]+/g, '-').replace(/^-|-$/g, '');
   return plain || 'scheme';
-}
-
-/** "14:32", and the day when it is not today's. @param {number} when */
-export function clock(when) {
-  const date = new Date(when), time = date.toLocaleTimeString([], { hour: '2-digit', minute: '2-digit' });
-  if (date.toDateString() === new Date().toDateString()) return time;
-  return `${date.toLocaleDateString([], { day: 'numeric', month: 'long' })}, ${time}`;
 }
 
 export class Files {

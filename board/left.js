@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Unsaved work of an earlier visit, offered in words and never taken up or thrown away by itself.
-import { clock } from './files.js';
+import { clock } from './clock.js';
 import { find, write } from './dom.js';
 
 /** @typedef {import('./files.js').Files} Files */

@@ -63,7 +63,7 @@ headers() { tools/check-headers gcc && tools/check-headers clang-14; }
 symbols() { tools/check-symbols --self-test && tools/check-symbols build; }
 format() { tools/list-sources | xargs "$(tools/find-tool clang-format)" --dry-run -Werror; }
 tidy() { tools/tidy build/asan; }
-text() { tools/check-text; }
+text() { tools/check-text && tools/check-circles --self-test && tools/check-circles; }
 
 phases="text format types headers debug release asan msan tsan golden board symbols tidy"
 

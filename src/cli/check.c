@@ -7,6 +7,7 @@
 #include "core/text.h"
 #include "file/document.h"
 #include "file/json_stream.h"
+#include "file/locate.h"
 #include "scheme/lint.h"
 #include <string.h>
 

@@ -3,7 +3,7 @@
 #ifndef BW_CLI_SAY_H
 #define BW_CLI_SAY_H
 
-#include "cli/options.h"
+#include "cli/command.h"
 #include "scheme/error.h"
 
 /// "breakwater: error: ..." on standard error, printf-style.

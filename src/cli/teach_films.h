@@ -3,7 +3,7 @@
 #ifndef BW_CLI_TEACH_FILMS_H
 #define BW_CLI_TEACH_FILMS_H
 
-#include "cli/teach_parts.h"
+#include "cli/teach_job.h"
 
 /// Makes them in the folder `path`: "round.mp4", "round.webm", "round.vtt". A bw_teach_part's make.
 int bw_teach_films(const bw_teach_job *job, const char *path, int *pages);

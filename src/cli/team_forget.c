@@ -7,6 +7,7 @@
 #include "file/json_stream.h"
 #include "report/team_json.h"
 #include "team/forget.h"
+#include "team/scrub.h"
 #include <stdlib.h>
 #include <unistd.h>
 

@@ -1,5 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "core/bound.h"
+#include "core/play.h"
+#include "core/play_part.h"
 
 /// Figures are raised by this, more than their own rounding.
 #define RAISED (1 + 1e-9)

@@ -3,6 +3,7 @@
 #include "core/break.h"
 #include "core/attack_set.h"
 #include "core/match.h"
+#include "core/shade.h"
 
 /// A man is judged by where his run carries him within this many seconds.
 #define LEAD 0.4

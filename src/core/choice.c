@@ -1,5 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "core/choice.h"
+#include "core/play.h"
+#include "core/play_part.h"
 
 /// What is left of a promise that comes later: the break is closing, and people know it.
 static double hurried(const bw_break *b, const bw_state *from, const bw_state *to) {

@@ -2,8 +2,8 @@
 /// What each ply does, and the chance that it keeps the ball. All constants here are assumed unless
 /// the level carries them; docs/model.md tells what rests on them.
 #include "core/play.h"
+#include "core/play_part.h"
 #include "core/ramp.h"
-#include "core/run.h"
 
 /// A pass loses to each defender who can reach its lane at most this share.
 #define PICKED_OFF 0.7

@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 /// Which plies there are from a state.
-#include "core/run.h"
+#include "core/play.h"
+#include "core/play_part.h"
 
 /// A cut is worth beginning when the place is better by this much (goals, with time and room).
 #define CUT_GAIN 0.05

@@ -4,7 +4,7 @@
 #ifndef BW_CORE_RUN_H
 #define BW_CORE_RUN_H
 
-#include "core/play.h"
+#include "core/ply.h"
 
 /// Who looks on, and how the ball flies meanwhile.
 typedef struct bw_onlooker {
@@ -49,39 +49,5 @@ void bw_runner_go(bw_runner *r, const bw_stride *stride, int ticks, int freeze);
 
 /// Attacker `a` gives up where he was bound for and comes to a stop.
 void bw_run_stop(const bw_break *b, bw_state *s, int a);
-
-/// A pass in its parts, so that passes from one wind-up can share it, and one that looks bad when it
-/// leaves the stick need not be played.
-typedef struct bw_flight {
-    bw_vec from, aim;
-    int ticks, freeze;
-    double chance; ///< at release: thrown, not picked off; catching in a crowd still to come
-} bw_flight;
-
-void bw_play_windup(const bw_break *b, const bw_state *from, bw_ply ply, bw_state *to,
-                    const bw_onlooker *onlooker);
-void bw_play_release(const bw_break *b, const bw_state *released, int to_man, bw_flight *flight);
-double bw_play_flight(const bw_break *b, const bw_state *released, int to_man,
-                      const bw_flight *flight, bw_state *to, const bw_onlooker *onlooker);
-
-/// The plies of bw_plies that begin no cut, in the same order.
-int bw_plies_uncut(const bw_break *b, const bw_state *s, bw_ply *list);
-
-/// Ticks a pass flies from `from` to a man at `at` with velocity `v` (zero when he stands).
-int bw_flight_ticks(const bw_ground *g, bw_vec from, bw_vec at, bw_vec v);
-
-/// Ticks a carry of d metres takes.
-int bw_carry_ticks(const bw_ground *g, double d);
-
-/// Chance that a pass this long is thrown and caught when no defender is near: never rises with length.
-double bw_pass_thrown(const bw_level *level, double length);
-
-/// How much of a pass from `from` to `at`, `length` > 0 m, the defenders and the goal leave, by where
-/// they are when it is thrown; `flight` seconds.
-double bw_lane_left(const bw_break *b, const bw_state *s, bw_vec from, bw_vec at, double length,
-                    double flight);
-
-/// Share of a shot from `at` that all defenders leave where they are.
-double bw_shot_open(const bw_break *b, const bw_state *s, bw_vec at);
 
 #endif

@@ -5,6 +5,8 @@
 /// and order change neither the worth nor the answer.
 #include "core/search.h"
 #include "core/bound.h"
+#include "core/play.h"
+#include "core/play_part.h"
 #include "core/table.h"
 
 /// A floor handed down is loosened by this, so that rounding never cuts off an equal.

@@ -10,13 +10,7 @@
 #include "core/field.h"
 #include "core/neighbour.h"
 #include "core/scheme.h"
-
-/// One spot's answer.
-typedef struct bw_station {
-    bw_vec at;    ///< where he belongs
-    bw_duty duty; ///< what he does there
-    int man;      ///< index of the attacker he shades to or has, -1 if none
-} bw_station;
+#include "core/station.h"
 
 /// A stage made ready for bw_where.
 typedef struct bw_plan {
@@ -45,15 +39,5 @@ void bw_plan_build(const bw_scheme *scheme, int stage, bw_plan *plan);
 /// about 0.1 microseconds, 0.4 where places are pinned.
 void bw_where(const bw_plan *plan, bw_vec ball, const bw_vec *attackers, int count,
               bw_station *out);
-
-/// Where a man who has an attacker stands: goal side of him, tighter the nearer the ball.
-bw_vec bw_mark_place(bw_vec attacker, bw_vec ball, bool has_ball);
-
-/// The same while the attacker does not have the ball. Inline, for every man of every step of a break
-/// asks: a tenth of a forecast's time. Share of the way to the goal: common practice, no source.
-static inline bw_vec bw_sag_place(bw_vec attacker, bw_vec ball) {
-    const double sag = bw_clamp(0.10 + 0.018 * bw_distance(attacker, ball), 0.10, 0.42);
-    return bw_lerp(attacker, bw_v(0, 0), sag);
-}
 
 #endif

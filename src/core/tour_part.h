@@ -3,7 +3,7 @@
 #ifndef BW_CORE_TOUR_PART_H
 #define BW_CORE_TOUR_PART_H
 
-#include "core/tour.h"
+#include "core/tour_def.h"
 
 /// How often each move is made.
 typedef struct bw_counts {

@@ -7,13 +7,7 @@
 #define BW_DRAW_LESSON_FILM_H
 
 #include "core/text.h"
-#include "core/walk.h"
-#include "draw/ink.h"
-#include "draw/view.h"
-
-/// The picture's size, points: 16 to 9.
-#define BW_FILM_WIDE 600.0
-#define BW_FILM_TALL 337.5
+#include "draw/lesson_ready.h"
 
 /// Seconds of the card before and of the card after.
 #define BW_FILM_TITLE 2.5
@@ -21,15 +15,6 @@
 
 /// Enough for the captions of any lesson.
 enum { BW_FILM_CAPTIONS = 96 * 1024, BW_FILM_CAPTION = 900 };
-
-/// A lesson made ready. About 25 kB; `scheme` and `lesson` must outlive it.
-typedef struct bw_lesson_film {
-    const bw_scheme *scheme;
-    const bw_lesson *lesson;
-    bw_walk walk;
-    uint32_t keys;  ///< what its pictures have
-    bw_lines lines; ///< solid runs unless the caller changes it
-} bw_lesson_film;
 
 /// Makes a lesson of a valid scheme ready.
 void bw_lesson_film_build(const bw_scheme *scheme, const bw_lesson *lesson, bw_lesson_film *film);

@@ -3,7 +3,8 @@
 #ifndef BW_DRAW_LESSON_PARTS_H
 #define BW_DRAW_LESSON_PARTS_H
 
-#include "draw/lesson_film.h"
+#include "draw/lesson_ready.h"
+#include "draw/view.h"
 
 /// Draws the chart of a moment into the view's box.
 void bw_lesson_chart(const bw_lesson_film *film, const bw_walk_moment *moment, const bw_view *view,

@@ -7,6 +7,7 @@
 #include "file/open.h"
 #include "scheme/kind.h"
 #include "scheme/read.h"
+#include "scheme/tree_build.h"
 #include "scheme/write.h"
 #include <errno.h>
 #include <jansson.h>

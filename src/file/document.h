@@ -4,14 +4,9 @@
 #define BW_FILE_DOCUMENT_H
 
 #include "core/scheme.h"
+#include "file/source.h"
 #include "scheme/tree.h"
 #include <stddef.h>
-
-/// The text a scheme was read from, kept so that later findings can name line and column.
-typedef struct bw_source {
-    char *text;
-    size_t length;
-} bw_source;
 
 /// Reads a scheme file; "-" is standard input. On failure *error says why in one sentence
 /// (BW_BAD_INPUT, BW_LIMIT, or BW_FILE when it cannot be read) and *source is empty.
@@ -29,10 +24,6 @@ bw_status bw_tree_parse(const char *text, size_t length, bw_tree *tree, bw_error
 /// Reads a scheme from text in memory.
 /// The text may hold anything; it is not changed.
 bw_status bw_document_parse(const char *text, size_t length, bw_scheme *scheme, bw_error *error);
-
-/// Line and column of the value a JSON Pointer names; of its nearest existing parent when it is
-/// not there. Columns count characters.
-void bw_source_locate(const bw_source *source, const char *pointer, int *line, int *column);
 
 void bw_source_drop(bw_source *source);
 

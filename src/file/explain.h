@@ -3,7 +3,8 @@
 #ifndef BW_FILE_EXPLAIN_H
 #define BW_FILE_EXPLAIN_H
 
-#include "file/document.h"
+#include "file/source.h"
+#include "scheme/error.h"
 #include <jansson.h>
 
 /// Writes the sentence of an error whose pointer is known, and its status. `at` is the byte at fault,

@@ -5,13 +5,9 @@
 #ifndef BW_PAINT_FILM_H
 #define BW_PAINT_FILM_H
 
+#include "paint/film_kind.h"
 #include "paint/paint.h"
 #include <stdatomic.h>
-
-typedef enum bw_film_kind { BW_FILM_MP4, BW_FILM_WEBM, BW_FILM_GIF, BW_FILM_KINDS } bw_film_kind;
-
-/// Smallest and largest width; the height follows from the page. Even numbers only.
-enum { BW_FILM_WIDTH_MIN = 160, BW_FILM_WIDTH_MAX = 1920, BW_FILM_GIF_WIDTH = 640 };
 
 /// What to make. Nothing is kept.
 typedef struct bw_film {

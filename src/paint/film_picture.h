@@ -4,7 +4,8 @@
 #ifndef BW_PAINT_FILM_PICTURE_H
 #define BW_PAINT_FILM_PICTURE_H
 
-#include "paint/film.h"
+#include "paint/film_kind.h"
+#include "paint/paint.h"
 
 struct AVFrame;
 typedef struct bw_film_picture bw_film_picture;

@@ -3,7 +3,9 @@
 #ifndef BW_PAINT_FILM_STREAM_H
 #define BW_PAINT_FILM_STREAM_H
 
-#include "paint/film.h"
+#include "core/base.h"
+#include "core/text.h"
+#include "paint/film_kind.h"
 
 struct AVFrame;
 typedef struct bw_film_stream bw_film_stream;

@@ -13,6 +13,8 @@
 /// So every set opens its two faces with a library of its own and hands them to cairo, which then
 /// neither opens nor closes any.
 #define _GNU_SOURCE
+#include "paint/fonts.h"
+
 #include "core/base.h"
 #include "paint/fonts_pango.h"
 

@@ -3,7 +3,6 @@
 #ifndef BW_PAINT_FONTS_PANGO_H
 #define BW_PAINT_FONTS_PANGO_H
 
-#include "paint/fonts.h"
 #include <ft2build.h>
 #include FT_FREETYPE_H
 #include <pango/pangocairo.h>
@@ -13,7 +12,7 @@ struct bw_fonts {
     FT_Library library; ///< of this set alone; has the faces open
     PangoFontMap *map;
     PangoFontDescription *faces[2]; ///< regular, bold
-    bw_fonts *next;                 ///< among those nobody has
+    struct bw_fonts *next;          ///< among those nobody has
 };
 
 #endif

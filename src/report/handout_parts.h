@@ -3,7 +3,7 @@
 #ifndef BW_REPORT_HANDOUT_PARTS_H
 #define BW_REPORT_HANDOUT_PARTS_H
 
-#include "report/handout.h"
+#include "report/teach.h"
 
 typedef struct bw_handout_job {
     const bw_teach *teach;

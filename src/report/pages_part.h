@@ -3,7 +3,8 @@
 #ifndef BW_REPORT_PAGES_PART_H
 #define BW_REPORT_PAGES_PART_H
 
-#include "report/pages.h"
+#include "draw/sheet.h"
+#include "report/test_text.h"
 
 void bw_page_worth(const bw_report *report, bw_sheet *sheet);
 void bw_page_answer(const bw_report *report, bw_sheet *sheet);

@@ -1,5 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 /// The lint: which parts look at what, and the writing they share.
+#include "scheme/lint.h"
+
 #include "core/ball.h"
 #include "scheme/caption.h"
 #include "scheme/lint_part.h"

@@ -7,7 +7,7 @@
 #include "core/level.h"
 #include "core/shape.h"
 #include "core/text.h"
-#include "scheme/lint.h"
+#include "scheme/error.h"
 #include "scheme/rotation.h"
 
 /// A lint under way. The stage fields hold one stage at a time.

@@ -3,7 +3,7 @@
 #ifndef BW_SERVE_ROUTE_H
 #define BW_SERVE_ROUTE_H
 
-#include "serve/site.h"
+#include "serve/request.h"
 
 typedef struct bw_route {
     const char *method;

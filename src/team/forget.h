@@ -29,7 +29,4 @@ typedef struct bw_forgotten {
 bw_status bw_team_forget(bw_team *team, int jersey, const bw_forget_how *how, bw_forgotten *what,
                          bw_error *error);
 
-/// Writes the file anew without anything that was deleted, and empties the log beside it.
-bw_status bw_team_scrub(bw_team *team, bw_error *error);
-
 #endif

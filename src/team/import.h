@@ -5,6 +5,7 @@
 #ifndef BW_TEAM_IMPORT_H
 #define BW_TEAM_IMPORT_H
 
+#include "team/imported.h"
 #include "team/team.h"
 #include <stdbool.h>
 
@@ -18,26 +19,11 @@ typedef enum bw_csv_sheet {
 /// "roster", "splits", "breaks"; NULL past the last.
 const char *bw_sheet_id(int sheet);
 
-enum { BW_MAX_FAULTS = 20 };
-
 /// How rows are taken.
 typedef struct bw_import_how {
     int64_t now;   ///< seconds since 1970; 0: no clock, and no day is ahead
     bool keep_odd; ///< rows that hold what is hardly meant (odd.h) are taken and noted, not refused
 } bw_import_how;
-
-typedef struct bw_import {
-    int rows;    ///< read, the header left out
-    int added;   ///< new
-    int changed; ///< players who are now otherwise than they were
-    int known;   ///< in the file already, and unchanged
-    int fault_count;
-    int faults_left;                ///< beyond what is kept
-    bw_error faults[BW_MAX_FAULTS]; ///< in the order of the rows
-    int note_count;
-    int notes_left;                ///< beyond what is kept
-    bw_error notes[BW_MAX_FAULTS]; ///< of rows that were taken: what changed, and what is odd
-} bw_import;
 
 /// BW_OK when all of it is in the file. Otherwise none of it is: *error says so, and faults tell why when
 /// rows are at fault.

@@ -5,7 +5,7 @@
 #define BW_TEAM_SCHEME_TEXTS_H
 
 #include "core/scheme.h"
-#include "team/texts.h"
+#include "team/speech.h"
 
 /// Goes over all of them. True when something was changed. An id that is changed becomes a new one that no
 /// other has.

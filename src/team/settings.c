@@ -1,7 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "team/settings.h"
 #include "core/text.h"
-#include "team/forget.h"
+#include "team/scrub.h"
 #include "team/sql.h"
 #include <string.h>
 

@@ -22,7 +22,7 @@ bw_status bw_team_set(bw_team *team, const char *name, const char *value, bw_err
 /// a jersey number with initials is enough for all that is computed.
 bw_status bw_team_names(bw_team *team, bool *on, bw_error *error);
 
-/// Turning them off erases every full name from the file for good (see forget.h).
+/// Turning them off erases every full name from the file for good (see scrub.h).
 bw_status bw_team_allow_names(bw_team *team, bool on, bw_error *error);
 
 #endif

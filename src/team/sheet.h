@@ -6,8 +6,9 @@
 
 #include "core/base.h"
 #include "team/csv.h"
-#include "team/import.h"
+#include "team/imported.h"
 #include "team/odd.h"
+#include "team/team.h"
 
 typedef struct bw_sheet_column {
     const char *name;

@@ -5,14 +5,9 @@
 #include "core/level.h"
 #include "draw/keeper.h"
 #include "scheme/read.h"
+#include "scheme/tree_build.h"
 #include "scheme/write.h"
 #include "web/board_aside.h"
-#include "web/board_edit.h"
-#include "web/board_ghost.h"
-
-double bw_board_unit(const bw_board *board) {
-    return bw_unit_length(board->scheme.units);
-}
 
 void bw_board_reset(bw_board *board) {
     board->open = false;
@@ -99,14 +94,6 @@ void bw_board_set_mode(bw_board *board, bw_board_mode mode) {
     if (mode == BW_BOARD_PINS) // a pin belongs to a landmark
         bw_board_ball_to(board, bw_board_nearest(board));
     bw_board_settle(board);
-}
-
-int bw_board_landmark(const bw_board *board) {
-    for (int l = 0; l < board->scheme.landmark_count; l++) {
-        const bw_vec at = board->scheme.landmarks[l].at;
-        if (at.x == board->ball.x && at.y == board->ball.y) return l;
-    }
-    return -1;
 }
 
 static void throw_ball(bw_board *board, bw_vec at) {

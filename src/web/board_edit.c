@@ -5,6 +5,7 @@
 #include "web/board_edit.h"
 
 #include "scheme/twin.h"
+#include "web/board_run.h"
 
 static bw_stage *stage_of(bw_board *board) {
     return &board->scheme.stages[board->stage];

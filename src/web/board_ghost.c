@@ -13,12 +13,6 @@ static bool there(const bw_board *board, int spot) {
            board->ghosted[spot];
 }
 
-void bw_board_put_away(bw_board *board) {
-    board->ghost_stage = 0;
-    for (int s = 0; s < BW_MAX_SPOTS; s++)
-        board->ghosted[s] = false;
-}
-
 void bw_board_suggest(bw_board *board, int spot, bw_vec home) {
     const int defenders = board->scheme.stages[board->stage].defenders;
     if (spot < 0 || spot >= defenders) return;

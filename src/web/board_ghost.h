@@ -11,9 +11,6 @@
 /// Suggests a home, metres, for a spot of the stage shown. A suggestion for another stage is forgotten.
 void bw_board_suggest(bw_board *board, int spot, bw_vec home);
 
-/// Forgets every suggestion.
-void bw_board_put_away(bw_board *board);
-
 /// Moves a spot's home to its suggestion. His mirror image follows as edits do; with edits unlocked he
 /// takes his own suggestion. Homes are edited then. False: none is suggested in the stage shown.
 bool bw_board_take_home(bw_board *board, int spot);

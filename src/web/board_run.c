@@ -1,7 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 /// The unit running after the ball. As in a break (core/run.c): the men see the ball late by the
 /// level's reaction, their last effort going on meanwhile, and then run to their places (core/follow.h).
-#include "web/board.h"
+#include "web/board_run.h"
 
 #include "core/level.h"
 

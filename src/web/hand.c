@@ -4,6 +4,7 @@
 
 #include "draw/hand_chart.h"
 #include "scheme/read.h"
+#include "scheme/tree_build.h"
 
 bw_status bw_hand_take(bw_hand *hand) {
     hand->error = (bw_error){0};

@@ -2,6 +2,7 @@
 #include "web/hand_page.h"
 
 #include "draw/theme.h"
+#include "scheme/tree_build.h"
 #include "web/abi.h"
 #include "web/export.h"
 #include "web/hand_say.h"

@@ -3,8 +3,10 @@
 
 #include "trial/trial.h"
 #include "web/abi.h"
+#include "web/board_rule.h"
+#include "web/lesson.h"
 #include "web/log.h"
-#include "web/page.h"
+#include "web/page_list.h"
 #include "web/tester_say.h"
 
 #define I32 BW_ABI_I32

@@ -5,6 +5,7 @@
 #include "core/text.h"
 #include "draw/svg.h"
 #include "scheme/kind.h"
+#include "scheme/tree_build.h"
 #include "web/export.h"
 #include "web/layout.h"
 

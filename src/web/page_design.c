@@ -3,6 +3,7 @@
 /// for now the scheme's, and to see a part of the field larger.
 #include "core/field.h"
 #include "core/text.h"
+#include "web/board_adopt.h"
 #include "web/board_aside.h"
 #include "web/board_ghost.h"
 #include "web/board_soundings.h"

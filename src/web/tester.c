@@ -5,6 +5,7 @@
 #include "core/level.h"
 #include "core/text.h"
 #include "scheme/read.h"
+#include "scheme/tree_build.h"
 #include "trial/standard.h"
 
 /// A late man nobody has a distance for, m.

@@ -4,6 +4,7 @@
 /// are told, and every refusal is a sentence.
 #include "core/text.h"
 #include "serve/route.h"
+#include "serve/site.h"
 #include <stdint.h>
 #include <stdio.h>
 #include <stdlib.h>

@@ -3,7 +3,7 @@
 #include "core/text.h"
 #include "harness.h"
 #include "scheme/path.h"
-#include "scheme/tree.h"
+#include "scheme/tree_build.h"
 
 static bw_tree tree;
 

@@ -8,6 +8,7 @@
 #include "team/games.h"
 #include "team/quiz.h"
 #include "team/roster.h"
+#include "team/scrub.h"
 #include "team/settings.h"
 #include "team/splits.h"
 #include "team/sql.h"

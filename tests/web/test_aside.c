@@ -2,6 +2,7 @@
 /// Men moved by hand for now, and what can be made of it.
 #include "harness.h"
 #include "scheme/fresh.h"
+#include "web/board_adopt.h"
 #include "web/board_aside.h"
 
 static bw_board board;

@@ -1,5 +1,5 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include "scheme/tree.h"
+#include "scheme/tree_build.h"
 #include "core/text.h"
 #include "scheme/path.h"
 
