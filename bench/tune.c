@@ -68,7 +68,7 @@ static bool judge_all(judged *j) {
     bw_break_def drills[BW_MAX_DRILLS];
     const int stage = bw_scheme_stage(&scheme, 4);
     const int count = bw_drills(&scheme, stage, BW_DRILL_TRAINING, BREAKS, 1, drills);
-    bw_judge *judge = bw_judge_open(&scheme, NULL, 1);
+    bw_judge *judge = bw_judge_open(&scheme, NULL, 1, NULL);
     const bool ok = judge &&
                     time_judging(judge, &scheme, drills, count, bw_judging_quick(), &j->quick) &&
                     time_judging(judge, &scheme, drills, count, bw_judging_full(), &j->full) &&

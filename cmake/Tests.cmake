@@ -20,7 +20,7 @@ set(BW_LONG_TESTS serve/test_suggest serve/test_save cli/test_teach.sh cli/test_
 # Those that spend nearly all their time in the pure core, whose own tests run sanitised, are "model" too:
 # the sanitised build leaves them out.
 set(BW_MODEL_TESTS core/test_trade web/test_tester tune/test_tune outside/test_covering_published
-                   cli/test_test_verb.sh cli/test_tune.sh cli/test_review.sh)
+                   cli/test_test_verb.sh cli/test_tune.sh cli/test_review.sh cli/test_progress.sh)
 
 # Those that run threads of ours, one for each place that starts some (films, the battery, the judge, the
 # server and its jobs, sets of fonts): `threaded-tests`, with the label "threads", which is what the

@@ -2,6 +2,7 @@
 /// The verb `review`: what happened, with intervals, beside what the model said.
 #include "cli/out.h"
 #include "cli/pages.h"
+#include "cli/progress.h"
 #include "cli/say.h"
 #include "cli/team_file.h"
 #include "report/review_data.h"
@@ -66,9 +67,13 @@ static int review(const bw_args *args, job *j) {
     if (code == BW_EXIT_OK) code = bw_open_team(args, BW_TEAM_READ, &team);
     if (code != BW_EXIT_OK) return code;
     const bool modelled = !bw_option_given(args, "no-model");
-    if (bw_review_load(team, modelled, bw_team_units(args), NULL, &j->data, &error) != BW_OK)
-        return bw_team_refusal(team, args->operands[0], &error);
+    const bw_watcher watch = modelled ? bw_progress_begin("Playing kinds of break") : BW_UNWATCHED;
+    const bw_status status =
+        bw_review_load(team, modelled, bw_team_units(args), watch, &j->data, &error);
+    const bool interrupted = modelled && bw_progress_end();
+    if (status != BW_OK && !interrupted) return bw_team_refusal(team, args->operands[0], &error);
     bw_team_close(team);
+    if (interrupted) return bw_progress_interrupted();
     code = choose_change(args, &j->data);
     return code == BW_EXIT_OK ? deliver(args, j) : code;
 }

@@ -2,8 +2,8 @@
 /// The verb `teach`: what a coach hands out, into a folder.
 #include "cli/load.h"
 #include "cli/pages.h"
+#include "cli/progress.h"
 #include "cli/say.h"
-#include "cli/stop.h"
 #include "cli/teach_parts.h"
 #include "cli/trials.h"
 #include "file/json_stream.h"
@@ -130,24 +130,17 @@ static bool path_of(const bw_teach_job *job, const bw_teach_part *part, char *ro
     return length > 0 && length < PATH_SIZE;
 }
 
-static void show_progress(const char *what) {
-    if (!isatty(STDERR_FILENO)) return;
-    if (what)
-        fprintf(stderr, "\rMaking the %-12s", what);
-    else
-        fprintf(stderr, "\r%*s\r", 40, "");
-    fflush(stderr);
-}
-
 static int make_one(const bw_teach_job *job, const bw_teach_part *part, int *pages) {
     char path[PATH_SIZE];
     if (!path_of(job, part, path)) {
         bw_say_error("the name of the folder is too long.");
         return BW_EXIT_FILE;
     }
-    show_progress(part->name);
+    char doing[40];
+    snprintf(doing, sizeof doing, "Making the %s", part->name);
+    bw_progress_begin(doing);
     const int code = part->make(job, path, pages);
-    show_progress(NULL);
+    bw_progress_end();
     return code;
 }
 

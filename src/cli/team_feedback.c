@@ -2,6 +2,7 @@
 /// team feedback: what the team's own log says of passes, shots and speed of play, before and after; and with
 /// --apply, kept for `test --team`.
 #include "cli/out.h"
+#include "cli/progress.h"
 #include "cli/say.h"
 #include "cli/team_file.h"
 #include "cli/team_level.h"
@@ -51,8 +52,8 @@ static bw_feedback_own own_of(const bw_forecast *f) {
                              .goal_s = worth > 0 ? seconds / worth : 5};
 }
 
-/// What the model's standard break comes to.
-static bw_status play_own(job *j, bw_feedback_own *own) {
+/// What the model's standard break comes to. BW_LIMIT: cancelled; BW_NO_ROOM: no memory.
+static bw_status play_own(job *j, bw_watcher watch, bw_feedback_own *own) {
     void *memory = malloc(bw_typical_size());
     if (!memory) return BW_NO_ROOM;
     bw_status status = bw_ground_build(&j->scheme, NULL, &j->ground, NULL);
@@ -60,10 +61,17 @@ static bw_status play_own(job *j, bw_feedback_own *own) {
     if (status == BW_OK) status = bw_break_begin(&j->ground, &def, &j->begun, NULL);
     const bw_typical_def typical = bw_typical_default();
     if (status == BW_OK)
-        status = bw_typical(&j->begun, &typical, memory, bw_typical_size(), &j->forecast);
+        status = bw_typical_begin(&j->begun, &j->begun.start, &typical, memory, bw_typical_size(),
+                                  &j->forecast);
+    int done = 0;
+    bool more = status == BW_OK;
+    while (more && !bw_cancelled(&watch)) {
+        more = bw_typical_step(memory);
+        bw_tell(&watch, typical.rollouts * ++done / BW_BUNDLES, typical.rollouts);
+    }
     free(memory);
     *own = own_of(&j->forecast);
-    return status;
+    return more ? BW_LIMIT : status;
 }
 
 static void print_figure(FILE *out, const char *what, const bw_feedback_figure *f, double weight,
@@ -125,6 +133,7 @@ static void print_json(FILE *out, const bw_feedback *f, bool applied) {
     bw_json_end(&json);
 }
 
+/// BW_LIMIT: interrupted.
 static bw_status load(bw_team *team, job *j, bw_error *error) {
     bw_status status = bw_team_scheme(team, 0, &j->scheme, NULL, error);
     if (status == BW_NOT_FOUND) {
@@ -135,9 +144,11 @@ static bw_status load(bw_team *team, job *j, bw_error *error) {
     int count = 0;
     bw_feedback_own own;
     if (status == BW_OK) status = bw_team_entries(team, NULL, &entries, &count, error);
-    if (status == BW_OK && play_own(j, &own) != BW_OK) {
-        *error = (bw_error){.status = BW_NO_ROOM, .message = BW_NO_MEMORY};
-        status = BW_NO_ROOM;
+    if (status == BW_OK) {
+        status = play_own(j, bw_progress_begin("Playing the standard break"), &own);
+        if (bw_progress_end()) status = BW_LIMIT;
+        if (status == BW_NO_ROOM)
+            *error = (bw_error){.status = BW_NO_ROOM, .message = BW_NO_MEMORY};
     }
     if (status == BW_OK)
         bw_feedback_of(entries, count, bw_level_at(j->scheme.level), own, danger, j, &j->feedback);
@@ -153,6 +164,10 @@ static int run_job(const bw_args *args, job *j) {
     int code = bw_open_team(args, apply ? BW_TEAM_WRITE : BW_TEAM_READ, &team);
     if (code != BW_EXIT_OK) return code;
     bw_status status = load(team, j, &error);
+    if (status == BW_LIMIT) {
+        bw_team_close(team);
+        return bw_progress_interrupted();
+    }
     if (status == BW_OK && apply) {
         applied = bw_same(apply, "on");
         status = bw_team_keep_level(team, applied ? &j->feedback.level : NULL, &error);

@@ -2,6 +2,7 @@
 /// team lineup: who goes where, and what each choice is worth.
 #include "cli/load.h"
 #include "cli/out.h"
+#include "cli/progress.h"
 #include "cli/say.h"
 #include "cli/team_file.h"
 #include "cli/team_roster.h"
@@ -161,8 +162,10 @@ static int run_job(const bw_args *args, job *j) {
     j->aim = by && strcmp(by, "worth") == 0 ? BW_WHO_WORTH : BW_WHO_MARGIN;
     j->count = bw_squad_candidates(j->squad, j->stage, j->men, j->man);
     int unfilled;
-    const bw_status status =
-        bw_who_choose(&j->squad->scheme, j->stage, j->men, j->count, j->aim, &j->who, &unfilled);
+    const bw_watcher watch = bw_progress_begin("Trying men in places");
+    const bw_status status = bw_who_choose(&j->squad->scheme, j->stage, j->men, j->count, j->aim,
+                                           watch, &j->who, &unfilled);
+    if (bw_progress_end()) return bw_progress_interrupted();
     if (status != BW_OK) return refuse(j, status, unfilled);
     bw_out out;
     if (!bw_out_open(args, &out)) return BW_EXIT_FILE;

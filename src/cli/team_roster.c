@@ -124,7 +124,7 @@ static int take_legs(const bw_squad *s, int stage, const char *path, bw_legs leg
     bw_who who;
     const int count = bw_squad_candidates(s, stage, men, man);
     const bw_status status =
-        bw_who_choose(&s->scheme, stage, men, count, BW_WHO_MARGIN, &who, &unfilled);
+        bw_who_choose(&s->scheme, stage, men, count, BW_WHO_MARGIN, BW_UNWATCHED, &who, &unfilled);
     if (status != BW_OK) {
         bw_say_error(
             "no line-up for this stage can be made from %s; `breakwater team lineup %s` tells why.",

@@ -1,9 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "cli/trials.h"
+#include "cli/progress.h"
 #include "cli/say.h"
-#include "cli/stop.h"
-#include <stdio.h>
-#include <unistd.h>
 
 int bw_load_ground(const bw_scheme *scheme, const bw_break_request *request, bw_ground *ground) {
     char room[256];
@@ -14,30 +12,10 @@ int bw_load_ground(const bw_scheme *scheme, const bw_break_request *request, bw_
     return BW_EXIT_WRONG;
 }
 
-static void show_progress(void *self, int done, int count) {
-    (void)self;
-    fprintf(stderr, "\rTesting breaks: %d of %d", done, count);
-    fflush(stderr);
-}
-
-static void clear_progress(void) {
-    fprintf(stderr, "\r%*s\r", 40, "");
-    fflush(stderr);
-}
-
 int bw_run_battery(bw_battery *battery) {
-    const bool terminal = isatty(STDERR_FILENO) && battery->count > 1;
-    if (terminal) battery->progress = show_progress;
-    battery->cancel = bw_stop_flag();
-    bw_stop_watch();
+    battery->watch = bw_progress_begin("Testing breaks");
     const bw_status status = bw_battery_run(battery);
-    bw_stop_unwatch();
-    if (terminal) clear_progress();
-
-    if (atomic_load(bw_stop_flag())) {
-        bw_say("Interrupted.");
-        return BW_EXIT_INTERRUPTED;
-    }
+    if (bw_progress_end()) return bw_progress_interrupted();
     if (status != BW_NO_ROOM) return BW_EXIT_OK;
     return bw_say_no_memory();
 }

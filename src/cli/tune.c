@@ -3,19 +3,17 @@
 #include "cli/load.h"
 #include "cli/out.h"
 #include "cli/pages.h"
+#include "cli/progress.h"
 #include "cli/say.h"
 #include "cli/team_roster.h"
 #include "cli/tune_journal.h"
 #include "cli/tune_options.h"
 #include "cli/tune_save.h"
 #include "report/tune_report.h"
-#include <signal.h>
-#include <stdatomic.h>
 #include <stdlib.h>
 #include <string.h>
-#include <unistd.h>
 
-enum { INTERRUPTED = 130, EVIDENCE_SEEDS = 3, EVIDENCE_BREAKS = 12 };
+enum { EVIDENCE_SEEDS = 3, EVIDENCE_BREAKS = 12 };
 
 typedef struct job {
     bw_scheme scheme;
@@ -27,27 +25,7 @@ typedef struct job {
     bw_tune_report report;
     char path[BW_TUNE_PATH];
     bw_paper paper;
-    const char *doing; ///< for the progress line
 } job;
-
-/// A signal handler can reach nothing but a global.
-static atomic_bool interrupted;
-
-static void interrupt(int signal) {
-    (void)signal;
-    atomic_store(&interrupted, true);
-}
-
-static bool stop(void *self) {
-    (void)self;
-    return atomic_load(&interrupted);
-}
-
-static void show_progress(void *self, int done, int of) {
-    const job *j = self;
-    fprintf(stderr, "\r%s: %d of %d  ", j->doing, done, of);
-    fflush(stderr);
-}
 
 static void record(void *self, double value) {
     job *j = self;
@@ -69,33 +47,14 @@ static int refuse(const job *j, bw_status status) {
 
 /// The search, the evidence and the maps.
 static bw_status work(job *j) {
-    j->doing = "Trying shapes";
     bw_status status = bw_tune(&j->def, &j->tuned);
     if (status != BW_OK) return status;
-    j->doing = "Playing held-out breaks";
+    bw_progress_go_on("Playing held-out breaks");
     const int most = j->def.training < EVIDENCE_BREAKS ? j->def.training : EVIDENCE_BREAKS;
     status = bw_evidence_collect(&j->def, &j->tuned.scheme, EVIDENCE_SEEDS, most, &j->evidence);
     if (status != BW_OK) return status;
-    j->doing = "Looking where a yard matters";
+    bw_progress_go_on("Looking where a yard matters");
     return bw_sense_map_all(&j->def, &j->tuned.scheme, &j->sense);
-}
-
-/// The same with progress on a terminal and Ctrl-C obeyed.
-static bw_status work_watched(job *j) {
-    struct sigaction act = {.sa_handler = interrupt}, before;
-    sigemptyset(&act.sa_mask);
-    sigaction(SIGINT, NULL, &before);
-    // Who started us to run on through interrupts meant it.
-    if (before.sa_handler != SIG_IGN) sigaction(SIGINT, &act, NULL);
-    const bool terminal = isatty(STDERR_FILENO);
-    j->def.self = j;
-    j->def.stop = stop;
-    j->def.record = record;
-    if (terminal) j->def.progress = show_progress;
-    const bw_status status = work(j);
-    sigaction(SIGINT, &before, NULL);
-    if (terminal) fprintf(stderr, "\r%*s\r", 60, "");
-    return status;
 }
 
 static int say_interrupted(const bw_args *args, const job *j) {
@@ -107,7 +66,7 @@ static int say_interrupted(const bw_args *args, const job *j) {
         bw_say("Interrupted after %d candidates; nothing was written. With --resume FILE the work "
                "is kept.",
                j->tuned.tried);
-    return INTERRUPTED;
+    return BW_EXIT_INTERRUPTED;
 }
 
 static bw_status draw_page(const void *self, int number, bw_ink *ink) {
@@ -143,7 +102,11 @@ static int run_job(const bw_args *args, job *j) {
     if (code == BW_EXIT_OK) code = bw_load_squad_legs(args, &j->scheme, j->def.stage, j->def.legs);
     if (code == BW_EXIT_OK) code = bw_tune_journal_open(args, &j->def, &j->journal);
     if (code != BW_EXIT_OK) return code;
-    const bw_status status = work_watched(j);
+    j->def.record = record;
+    j->def.recorder = j;
+    j->def.watch = bw_progress_begin("Trying shapes");
+    const bw_status status = work(j);
+    bw_progress_end();
     if (status == BW_LIMIT) return say_interrupted(args, j);
     if (status != BW_OK) return refuse(j, status);
     j->report = (bw_tune_report){.def = &j->def,

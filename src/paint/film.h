@@ -23,7 +23,7 @@ typedef struct bw_film {
     /// Called after each frame; may be NULL.
     void (*progress)(void *listener, int done, int frames);
     void *listener;
-    atomic_bool *cancel; ///< set it from anywhere, a signal handler too; may be NULL
+    const atomic_bool *cancel; ///< set it from anywhere, a signal handler too; may be NULL
 } bw_film;
 
 /// "mp4", "webm", "gif"; NULL past the last.

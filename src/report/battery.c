@@ -2,6 +2,7 @@
 #include "report/battery.h"
 
 #include <pthread.h>
+#include <stdatomic.h>
 #include <stdlib.h>
 #include <unistd.h>
 
@@ -23,8 +24,20 @@ typedef struct worker {
     pthread_t thread;
 } worker;
 
-static bool cancelled(const bw_battery *battery) {
-    return battery->cancel && atomic_load(battery->cancel);
+/// Piece by piece, so that cancelling is met within a trial too, which may take seconds.
+static void run(const bw_battery *battery, void *memory, bw_trial *trial) {
+    bw_trial_progress progress = {BW_TRIAL_TYPICAL, 0, 0};
+    bw_status status = BW_OK;
+    bool begun = false;
+    while (status == BW_OK && progress.part != BW_TRIAL_DONE) {
+        if (bw_cancelled(&battery->watch))
+            status = trial->status = BW_LIMIT;
+        else if (begun)
+            status = bw_trial_step(memory, &progress);
+        else
+            status = bw_trial_begin(battery->ground, memory, bw_trial_size(), trial);
+        begun = true;
+    }
 }
 
 static void *work(void *self) {
@@ -35,10 +48,7 @@ static void *work(void *self) {
         const int i = atomic_fetch_add(&p->next, 1);
         if (i >= battery->count) break;
         bw_trial *trial = &battery->trials[i];
-        if (cancelled(battery))
-            trial->status = BW_LIMIT;
-        else
-            bw_trial_run(battery->ground, me->memory, bw_trial_size(), trial);
+        run(battery, me->memory, trial);
         pthread_mutex_lock(&p->lock);
         p->done++;
         pthread_cond_signal(&p->finished);
@@ -91,8 +101,7 @@ static void watch(pool *p) {
         if (told == p->done) pthread_cond_wait(&p->finished, &p->lock);
         const int done = p->done;
         pthread_mutex_unlock(&p->lock);
-        if (done > told && p->battery->progress)
-            p->battery->progress(p->battery->self, done, p->battery->count);
+        if (done > told) bw_tell(&p->battery->watch, done, p->battery->count);
         told = done;
         pthread_mutex_lock(&p->lock);
     }
@@ -113,5 +122,5 @@ bw_status bw_battery_run(bw_battery *battery) {
     pthread_cond_destroy(&p.finished);
     pthread_mutex_destroy(&p.lock);
     if (count == 0) return BW_NO_ROOM;
-    return cancelled(battery) ? BW_LIMIT : BW_OK;
+    return bw_cancelled(&battery->watch) ? BW_LIMIT : BW_OK;
 }

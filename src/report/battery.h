@@ -5,7 +5,7 @@
 #define BW_REPORT_BATTERY_H
 
 #include "trial/trial.h"
-#include <stdatomic.h>
+#include "trial/watcher.h"
 
 /// Workspace of all threads together at most.
 #define BW_BATTERY_BYTES ((size_t)48 << 20)
@@ -14,14 +14,11 @@ typedef struct bw_battery {
     const bw_ground *ground;
     bw_trial *trials; ///< their defs and efforts filled in; the heaviest first saves time
     int count;
-    int threads; ///< at most; 0: one for each core
-    /// Called after each trial from the thread that ran bw_battery_run; may be NULL.
-    void (*progress)(void *self, int done, int count);
-    void *self;
-    atomic_bool *cancel; ///< set it from anywhere, a signal handler too; may be NULL
+    int threads;      ///< at most; 0: one for each core
+    bw_watcher watch; ///< told after each trial
 } bw_battery;
 
-/// Runs all trials. BW_LIMIT: cancelled, the trials not run have that status too. BW_NO_ROOM: no
+/// Runs all trials. BW_LIMIT: cancelled, the trials not done have that status too. BW_NO_ROOM: no
 /// memory. A trial's own refusal is in its status and does not stop the others.
 bw_status bw_battery_run(bw_battery *battery);
 

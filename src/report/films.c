@@ -63,7 +63,7 @@ static void make(pool *p, int index, bw_fonts *fonts) {
                     .fonts = fonts,
                     .progress = count_frame,
                     .listener = p,
-                    .cancel = films->cancel};
+                    .cancel = films->watch.cancel};
     for (int kind = 0; kind < BW_FILM_KINDS; kind++)
         film.paths[kind] = job->paths[kind];
     job->status = wants_film(job) ? bw_film_make(&film, &why) : BW_OK;
@@ -122,7 +122,7 @@ static void watch(pool *p, int all) {
         soon.tv_sec += soon.tv_nsec / 1000000000;
         soon.tv_nsec %= 1000000000;
         pthread_cond_timedwait(&p->ended, &p->lock, &soon);
-        if (films->progress) films->progress(films->self, atomic_load(&p->frames), all);
+        bw_tell(&films->watch, atomic_load(&p->frames), all);
     }
     pthread_mutex_unlock(&p->lock);
 }

@@ -6,6 +6,7 @@
 
 #include "draw/lesson_film.h"
 #include "paint/film.h"
+#include "trial/watcher.h"
 
 /// Pictures a second.
 enum { BW_LESSON_RATE = 25, BW_FILM_WHY = 400 };
@@ -27,11 +28,8 @@ typedef struct bw_films {
     int width; ///< pixels, as in bw_film
     const bw_theme *theme;
     bw_lines lines;
-    int threads; ///< at most; 0: one for each core
-    /// Called now and then with the frames done so far, from the thread that called; may be NULL.
-    void (*progress)(void *self, int done, int frames);
-    void *self;
-    atomic_bool *cancel; ///< may be NULL
+    int threads;      ///< at most; 0: one for each core
+    bw_watcher watch; ///< told now and then of the frames drawn so far
 } bw_films;
 
 /// Makes them all. The first status of a job that is not BW_OK; BW_NO_ROOM: no memory.

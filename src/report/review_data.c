@@ -71,24 +71,23 @@ static void choose_change(bw_review_data *d) {
     }
 }
 
-static bw_status play(bw_team *team, const atomic_bool *cancel, bw_review_data *d,
-                      bw_error *error) {
+static bw_status play(bw_team *team, bw_watcher watch, bw_review_data *d, bw_error *error) {
     d->forecast = calloc((size_t)d->entry_count, sizeof *d->forecast);
     if (!d->forecast) return no_memory(error);
     const bw_status status =
-        bw_forecast_breaks(team, d->entries, d->entry_count, cancel, d->forecast);
+        bw_forecast_breaks(team, d->entries, d->entry_count, watch, d->forecast);
     if (status == BW_NO_ROOM) return no_memory(error);
     if (status != BW_OK) *error = (bw_error){.status = status, .message = "it was cancelled"};
     return status;
 }
 
-bw_status bw_review_load(bw_team *team, bool modelled, bw_units units, const atomic_bool *cancel,
+bw_status bw_review_load(bw_team *team, bool modelled, bw_units units, bw_watcher watch,
                          bw_review_data *d, bw_error *error) {
     memset(d, 0, sizeof *d);
     bw_status status = read_all(team, d, error);
     if (status == BW_OK && !name_all(d)) status = no_memory(error);
     modelled = modelled && d->has_scheme && d->entry_count > 0;
-    if (status == BW_OK && modelled) status = play(team, cancel, d, error);
+    if (status == BW_OK && modelled) status = play(team, watch, d, error);
     if (status != BW_OK) return status;
     count(d);
     d->review = (bw_review){.season = &d->season,

@@ -7,7 +7,7 @@
 #include "team/games.h"
 #include "team/revisions.h"
 #include "team/settings.h"
-#include <stdatomic.h>
+#include "trial/watcher.h"
 
 typedef struct bw_review_data {
     char name[BW_SETTING_SIZE], about[BW_SETTING_SIZE];
@@ -23,10 +23,10 @@ typedef struct bw_review_data {
     bw_review review; ///< points into all of the above
 } bw_review_data;
 
-/// Reads and counts; with `modelled` the model is played beside, which takes seconds and ends early once
-/// *cancel (NULL: never) is true. Compared are the two newest revisions that breaks were played under.
+/// Reads and counts; with `modelled` the model is played beside, which takes seconds and is told of kinds
+/// of break. Compared are the two newest revisions that breaks were played under.
 /// BW_OK, or a sentence in *error (BW_LIMIT: cancelled). *data is to be dropped in either case.
-bw_status bw_review_load(bw_team *team, bool modelled, bw_units units, const atomic_bool *cancel,
+bw_status bw_review_load(bw_team *team, bool modelled, bw_units units, bw_watcher watch,
                          bw_review_data *data, bw_error *error);
 
 /// Frees what *data points to.

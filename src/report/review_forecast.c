@@ -17,6 +17,7 @@ typedef struct kind {
 
 typedef struct player {
     bw_team *team;
+    bw_watcher watch;
     bw_scheme scheme;
     bw_judge *judge; ///< of `scheme`
     int64_t revision;
@@ -37,7 +38,7 @@ static bool open_revision(player *p, int64_t revision) {
     bw_status status = bw_team_scheme(p->team, revision, &p->scheme, NULL, &error);
     if (status != BW_OK && revision != 0)
         status = bw_team_scheme(p->team, 0, &p->scheme, NULL, &error);
-    if (status == BW_OK) p->judge = bw_judge_open(&p->scheme, NULL, 0);
+    if (status == BW_OK) p->judge = bw_judge_open(&p->scheme, NULL, 0, p->watch.cancel);
     return p->judge != NULL;
 }
 
@@ -57,30 +58,36 @@ static double play(player *p, const kind *k) {
     return p->verdict.typical;
 }
 
-static double chance_of(player *p, const bw_entry *e) {
+/// The kind a break is of, listed when it is new; NULL when there is no room for one more.
+static kind *kind_of(player *p, const bw_entry *e) {
     for (int i = 0; i < p->kind_count; i++) {
-        const kind *k = &p->kinds[i];
+        kind *k = &p->kinds[i];
         if (k->revision == e->revision && k->offence == e->offence && k->defence == e->defence)
-            return k->chance;
+            return k;
     }
-    if (p->kind_count == MOST_KINDS) return -1;
+    if (p->kind_count == MOST_KINDS) return NULL;
     kind *k = &p->kinds[p->kind_count++];
     *k = (kind){e->revision, e->offence, e->defence, -1};
-    k->chance = play(p, k);
-    return k->chance;
+    return k;
 }
 
-bw_status bw_forecast_breaks(bw_team *team, const bw_entry *entries, int count,
-                             const atomic_bool *cancel, double *forecast) {
+bw_status bw_forecast_breaks(bw_team *team, const bw_entry *entries, int count, bw_watcher watch,
+                             double *forecast) {
     player *p = calloc(1, sizeof *p);
     if (!p) return BW_NO_ROOM;
     p->team = team;
-    bool cancelled = false;
-    for (int i = 0; i < count && !cancelled; i++) {
-        forecast[i] = chance_of(p, &entries[i]);
-        cancelled = cancel && atomic_load(cancel);
+    p->watch = watch;
+    for (int i = 0; i < count; i++)
+        kind_of(p, &entries[i]);
+    for (int k = 0; k < p->kind_count && !bw_cancelled(&watch); k++) {
+        p->kinds[k].chance = play(p, &p->kinds[k]);
+        bw_tell(&watch, k + 1, p->kind_count);
+    }
+    for (int i = 0; i < count; i++) {
+        const kind *k = kind_of(p, &entries[i]);
+        forecast[i] = k ? k->chance : -1;
     }
     bw_judge_close(p->judge);
     free(p);
-    return cancelled ? BW_LIMIT : BW_OK;
+    return bw_cancelled(&watch) ? BW_LIMIT : BW_OK;
 }

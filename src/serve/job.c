@@ -60,9 +60,7 @@ static void look(const bw_job *job, bw_job_view *view) {
 static bool start(bw_job *job, bw_work *work) {
     if (job->state == BW_JOB_RUNNING) return false;
     clear(job);
-    work->battery.progress = tell;
-    work->battery.self = job;
-    work->battery.cancel = &job->cancel;
+    work->battery.watch = (bw_watcher){tell, job, &job->cancel};
     job->work = work;
     job->state = BW_JOB_RUNNING;
     job->started = pthread_create(&job->thread, NULL, run, job) == 0;

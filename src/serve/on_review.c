@@ -37,7 +37,7 @@ bw_reply bw_on_review(bw_site *site, bw_ask *ask) {
         bw_team_close(team);
         return bw_reply_no_memory();
     }
-    const bw_status status = bw_review_load(team, false, BW_YARDS, NULL, data, &error);
+    const bw_status status = bw_review_load(team, false, BW_YARDS, BW_UNWATCHED, data, &error);
     bw_team_close(team);
     answer = status == BW_OK ? write(ask, &data->review, width) : bw_desk_refusal(&error);
     bw_review_drop(data);

@@ -29,7 +29,7 @@ typedef struct bw_work {
     bw_paper paper;
     const bw_theme *theme;
     bw_ground ground;
-    bw_battery battery; ///< its progress, self and cancel are the caller's
+    bw_battery battery; ///< its watch is the caller's, and every kind's
     bw_report report;
     bw_trial trials[BW_TEST_MAX];
 } bw_work;

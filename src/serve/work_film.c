@@ -30,9 +30,7 @@ bw_status bw_make_film(bw_work *w, bw_press *press, bw_bytes *result, bw_text *w
                       .count = 1,
                       .width = WIDTH,
                       .theme = w->theme,
-                      .progress = w->battery.progress,
-                      .self = w->battery.self,
-                      .cancel = w->battery.cancel};
+                      .watch = w->battery.watch};
     status = bw_films_make(&films);
     if (status != BW_OK) bw_put(why, lesson.why[0] ? lesson.why : "The film could not be made.");
     if (status == BW_OK && !bw_scratch_take(&scratch, result)) {

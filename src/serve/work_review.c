@@ -10,7 +10,7 @@ static bw_status load(bw_work *w, bw_review_data *data, bw_text *why) {
     bw_error error;
     bw_status status = bw_team_open(w->team, BW_TEAM_READ, &team, &error);
     if (status == BW_OK) {
-        status = bw_review_load(team, !w->seen_only, BW_YARDS, w->battery.cancel, data, &error);
+        status = bw_review_load(team, !w->seen_only, BW_YARDS, w->battery.watch, data, &error);
         bw_team_close(team);
     }
     if (status == BW_OK) return BW_OK;

@@ -105,18 +105,10 @@ typedef struct tuning {
     double before, each, all; ///< candidates: of the parts done, of a step of this part, in all
 } tuning;
 
-static bool stop(void *self) {
-    const tuning *t = self;
-    const atomic_bool *cancel = t->work->battery.cancel;
-    return cancel && atomic_load(cancel);
-}
-
 static void tell(void *self, int done, int of) {
     (void)of;
     const tuning *t = self;
-    if (t->work->battery.progress)
-        t->work->battery.progress(t->work->battery.self, (int)(t->before + t->each * done),
-                                  (int)t->all);
+    bw_tell(&t->work->battery.watch, (int)(t->before + t->each * done), (int)t->all);
 }
 
 /// Candidates that the maps take.
@@ -137,9 +129,7 @@ static bw_status go(tuning *t) {
     const int most = def->training < EVIDENCE_BREAKS ? def->training : EVIDENCE_BREAKS;
     const double round = 2 * full_cost * most / def->training;
     const int rounds = EVIDENCE_SEEDS * BW_DRILL_KINDS;
-    def->self = t;
-    def->stop = stop;
-    def->progress = tell;
+    def->watch = (bw_watcher){tell, t, t->work->battery.watch.cancel};
     t->each = 1;
     t->all = def->budget + rounds * round + map_cost(def);
     bw_status status = bw_tune(def, &t->tuned);

@@ -43,15 +43,10 @@ static bw_gain gain_of(const tally *t, int apart) {
     return g;
 }
 
-static bool stopped(const bw_tuning *def) {
-    return def->stop && def->stop(def->self);
-}
-
 static bw_status collect_kind(collecting *c, bw_drill_kind kind, bw_judge *judge, int most) {
     tally typical = {.count = 0}, best = {.count = 0};
     int count = 0;
     for (int seed = 0; seed < c->out->seeds; seed++) {
-        if (stopped(c->def)) return BW_LIMIT;
         count = bw_drills(c->def->scheme, c->def->stage, kind, most,
                           c->def->seed + 1000 * (uint64_t)(seed + 1), c->drills);
         if (count == 0) return BW_OK;
@@ -64,7 +59,7 @@ static bw_status collect_kind(collecting *c, bw_drill_kind kind, bw_judge *judge
         if (status != BW_OK) return status;
         count_seed(&typical, c->a.typical_each, c->b.typical_each, count, seed);
         count_seed(&best, c->a.best_each, c->b.best_each, count, seed);
-        if (c->def->progress) c->def->progress(c->def->self, ++c->done, c->of);
+        bw_tell(&c->def->watch, ++c->done, c->of);
     }
     c->out->drills[kind] = count;
     c->out->typical[kind] = gain_of(&typical, count);
@@ -85,7 +80,7 @@ bw_status bw_evidence_collect(const bw_tuning *def, const bw_scheme *after, int 
     bw_status status = BW_OK;
     for (int kind = 0; kind < BW_DRILL_KINDS && status == BW_OK; kind++) {
         const bw_level *level = kind == BW_DRILL_LEVEL ? bw_level_at(out->level) : NULL;
-        bw_judge *judge = bw_judge_open(def->scheme, level, def->threads);
+        bw_judge *judge = bw_judge_open(def->scheme, level, def->threads, def->watch.cancel);
         status = judge ? collect_kind(c, (bw_drill_kind)kind, judge, most) : BW_NO_ROOM;
         bw_judge_close(judge);
     }

@@ -26,7 +26,7 @@ typedef struct bw_evidence {
 
 /// Judges both schemes fully on every kind of break with `seeds` seeds (1 to BW_EVIDENCE_SEEDS), at most
 /// `most` breaks a kind. Seeds other than the tuning's are used, so that even the training breaks are
-/// played anew. Progress and stop as in the tuning; BW_LIMIT: stopped.
+/// played anew. Watched as the tuning is; BW_LIMIT: cancelled.
 bw_status bw_evidence_collect(const bw_tuning *def, const bw_scheme *after, int seeds, int most,
                               bw_evidence *out);
 

@@ -14,6 +14,7 @@ struct bw_judge {
     pthread_cond_t work, idle;
     pthread_t thread[MOST_THREADS];
     int threads;
+    const atomic_bool *cancel;
 
     // The question at hand, guarded by the lock but for what only the asking thread writes between two.
     const bw_break_def *drills;
@@ -38,6 +39,10 @@ static size_t scratch_size(void) {
     return a > b ? a : b;
 }
 
+static bool cancelled(const bw_judge *j) {
+    return j->cancel && atomic_load(j->cancel);
+}
+
 static bw_status judge_one(const bw_judge *j, int i, void *scratch) {
     bw_break b;
     bw_status status = bw_break_begin(&j->ground, &j->drills[i], &b, NULL);
@@ -46,8 +51,12 @@ static bw_status judge_one(const bw_judge *j, int i, void *scratch) {
     typical.rollouts = j->how.rollouts;
     typical.seconds = j->how.seconds;
     bw_forecast forecast;
-    status = bw_typical(&b, &typical, scratch, scratch_size(), &forecast);
+    status = bw_typical_begin(&b, &b.start, &typical, scratch, scratch_size(), &forecast);
     if (status != BW_OK) return status;
+    do {
+        if (cancelled(j)) return BW_LIMIT;
+    } while (bw_typical_step(scratch));
+    if (cancelled(j)) return BW_LIMIT;
     bw_search_def search = bw_search_default();
     search.seconds = j->how.seconds;
     search.depth = j->how.depth;
@@ -74,7 +83,7 @@ static void *work(void *self) {
         pthread_mutex_lock(&j->lock);
         if (status != BW_OK) j->status = status;
         j->finished++;
-        j->done++;
+        j->done += status == BW_OK;
         if (j->finished == j->count) pthread_cond_signal(&j->idle);
     }
     pthread_mutex_unlock(&j->lock);
@@ -82,11 +91,13 @@ static void *work(void *self) {
     return NULL;
 }
 
-bw_judge *bw_judge_open(const bw_scheme *scheme, const bw_level *level, int threads) {
+bw_judge *bw_judge_open(const bw_scheme *scheme, const bw_level *level, int threads,
+                        const atomic_bool *cancel) {
     bw_judge *j = calloc(1, sizeof *j);
     if (!j) return NULL;
     j->level = level ? *level : *bw_level_at(scheme->level);
     j->quick = j->level;
+    j->cancel = cancel;
     if (bw_ground_build(scheme, &j->level, &j->ground, NULL) != BW_OK) {
         free(j);
         return NULL;
@@ -143,11 +154,12 @@ bw_status bw_judge_scheme(bw_judge *j, const bw_scheme *scheme, const bw_break_d
     pthread_mutex_unlock(&j->lock);
     verdict->count = count;
     verdict->typical = verdict->best = 0;
+    if (status != BW_OK) return status;
     for (int i = 0; i < count; i++) {
         verdict->typical += verdict->typical_each[i] / count;
         verdict->best += verdict->best_each[i] / count;
     }
-    return status;
+    return BW_OK;
 }
 
 uint64_t bw_judge_done(const bw_judge *judge) {

@@ -8,6 +8,7 @@
 #include "core/level.h"
 #include "core/scheme.h"
 #include "tune/drills.h"
+#include <stdatomic.h>
 
 /// How thoroughly a break is judged.
 typedef struct bw_judging {
@@ -35,16 +36,18 @@ typedef struct bw_judgement {
 typedef struct bw_judge bw_judge;
 
 /// Opens a judge for schemes on this scheme's field with its landmarks, at a level (NULL: its own).
-/// `threads` 0: one for each core. NULL: no memory.
-bw_judge *bw_judge_open(const bw_scheme *scheme, const bw_level *level, int threads);
+/// `threads` 0: one for each core. Once *cancel (NULL: never) is true it judges nothing more. NULL: no
+/// memory.
+bw_judge *bw_judge_open(const bw_scheme *scheme, const bw_level *level, int threads,
+                        const atomic_bool *cancel);
 void bw_judge_close(bw_judge *judge);
 
 /// Judges a scheme that differs from the opened one in its stages alone. BW_BAD_INPUT: a break that
-/// cannot begin.
+/// cannot begin. BW_LIMIT: cancelled, which is met within a break too; the verdict means nothing.
 bw_status bw_judge_scheme(bw_judge *judge, const bw_scheme *scheme, const bw_break_def *drills,
                           int count, bw_judging how, bw_judgement *verdict);
 
-/// Breaks judged since it was opened.
+/// Breaks judged to the end since it was opened.
 uint64_t bw_judge_done(const bw_judge *judge);
 
 #endif

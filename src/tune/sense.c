@@ -21,11 +21,11 @@ static double aim_of(const mapping *m, const bw_judgement *v) {
 }
 
 static bw_status judge(mapping *m, bw_judgement *verdict) {
-    if (m->def->stop && m->def->stop(m->def->self)) return BW_LIMIT;
     const bw_status status = bw_judge_scheme(m->judge, &m->candidate, m->drills, m->drill_count,
                                              bw_judging_quick(), verdict);
-    if (m->def->progress) m->def->progress(m->def->self, ++m->done, m->of);
-    return status;
+    if (status != BW_OK) return status;
+    bw_tell(&m->def->watch, ++m->done, m->of);
+    return BW_OK;
 }
 
 /// Variance of the mean difference from the middle, from break to break.
@@ -136,7 +136,8 @@ bw_status bw_sense_map_all(const bw_tuning *def, const bw_scheme *scheme, bw_sen
         memcpy(m->drills[i].legs, def->legs, sizeof def->legs);
     list_all(m, out);
     m->of = 1 + out->map_count * BW_SENSE_SIDE * BW_SENSE_SIDE + out->scale_count * BW_SENSE_SIDE;
-    m->judge = m->drill_count > 0 ? bw_judge_open(scheme, NULL, def->threads) : NULL;
+    m->judge =
+        m->drill_count > 0 ? bw_judge_open(scheme, NULL, def->threads, def->watch.cancel) : NULL;
     bw_status status = m->drill_count == 0 ? BW_BAD_INPUT : BW_NO_ROOM;
     if (m->judge) status = map_all(m, out);
     bw_judge_close(m->judge);

@@ -35,7 +35,7 @@ typedef struct bw_sense {
 } bw_sense;
 
 /// Maps every home and every number of the rule around a scheme, on the tuning's training breaks, by
-/// quick judging. Progress and stop as in the tuning; BW_LIMIT: stopped.
+/// quick judging. Watched as the tuning is; BW_LIMIT: cancelled.
 /// About 49 candidates for each pair of homes.
 bw_status bw_sense_map_all(const bw_tuning *def, const bw_scheme *scheme, bw_sense *out);
 

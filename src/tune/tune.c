@@ -5,6 +5,7 @@
 #include "scheme/lint.h"
 #include "scheme/write.h"
 #include "tune/minimise.h"
+#include <math.h>
 #include <stdlib.h>
 #include <string.h>
 
@@ -89,7 +90,7 @@ static double aim(run *r, const double *at) {
 static double value(void *self, const double *at) {
     run *r = self;
     const bw_tuning *def = r->def;
-    const int i = r->out->tried++;
+    const int i = r->out->tried;
     double sum;
     if (i < def->known_count) {
         sum = def->known[i];
@@ -100,15 +101,16 @@ static double value(void *self, const double *at) {
             sum = aim(r, at) + practice_pull(r, at);
         else
             sum += FAULT;
-        if (def->record) def->record(def->self, sum);
+        if (r->status != BW_OK) return HUGE_VAL; // broken off half-way: no value of this candidate
+        if (def->record) def->record(def->recorder, sum);
     }
-    if (def->progress) def->progress(def->self, r->out->tried, def->budget);
+    bw_tell(&def->watch, ++r->out->tried, def->budget);
     return sum;
 }
 
 static bool stop(void *self) {
     run *r = self;
-    return r->status != BW_OK || (r->def->stop && r->def->stop(r->def->self));
+    return r->status != BW_OK || bw_cancelled(&r->def->watch);
 }
 
 /// To a tenth of the shown unit, a hundredth for shares: what a coach would write down.
@@ -148,7 +150,7 @@ static bw_status search(run *r) {
     return status;
 }
 
-static void conclude(run *r) {
+static bw_status conclude(run *r) {
     bw_tuned *out = r->out;
     double now[BW_MAX_KNOBS];
     for (int k = 0; k < out->knob_count; k++)
@@ -158,6 +160,7 @@ static void conclude(run *r) {
     out->aim_after = aim(r, out->at);
     out->pull_after = practice_pull(r, out->at);
     out->scheme = r->candidate;
+    return r->status;
 }
 
 bw_status bw_tune(const bw_tuning *def, bw_tuned *out) {
@@ -174,11 +177,10 @@ bw_status bw_tune(const bw_tuning *def, bw_tuned *out) {
     r->out = out;
     r->status = BW_OK;
     r->errors = bw_tune_errors(def->scheme);
-    r->judge = bw_judge_open(def->scheme, NULL, def->threads);
+    r->judge = bw_judge_open(def->scheme, NULL, def->threads, def->watch.cancel);
     bw_status status = r->judge ? search(r) : BW_NO_ROOM;
     if (r->status != BW_OK) status = r->status;
-    if (status == BW_OK || status == BW_LIMIT) conclude(r);
-    out->stopped = status == BW_LIMIT;
+    if (status == BW_OK) status = conclude(r);
     bw_judge_close(r->judge);
     free(r);
     return status;

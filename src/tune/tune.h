@@ -4,6 +4,7 @@
 #ifndef BW_TUNE_TUNE_H
 #define BW_TUNE_TUNE_H
 
+#include "trial/watcher.h"
 #include "tune/judge.h"
 #include "tune/knob.h"
 
@@ -24,10 +25,9 @@ typedef struct bw_tuning {
     /// Values of the first candidates of the very same tuning, when it was broken off; NULL for none.
     const double *known;
     int known_count;
-    void (*record)(void *self, double value);       ///< each new value; may be NULL
-    void (*progress)(void *self, int done, int of); ///< may be NULL
-    bool (*stop)(void *self);                       ///< may be NULL
-    void *self;
+    void (*record)(void *self, double value); ///< each new value; may be NULL
+    void *recorder;                           ///< its self
+    bw_watcher watch;                         ///< told of candidates, or steps of what follows them
 } bw_tuning;
 
 bw_tuning bw_tuning_default(const bw_scheme *scheme, int stage);
@@ -42,11 +42,10 @@ typedef struct bw_tuned {
     double aim_before, aim_after;       ///< goals a break on the training breaks, quick judging
     double pull_before, pull_after;     ///< what the pull toward practice added to each
     int tried;                          ///< candidates looked at
-    bool stopped;                       ///< before the budget was used up
 } bw_tuned;
 
 /// Tunes. BW_BAD_INPUT: nothing to turn (all is kept) or no break is short-handed with this stage;
-/// BW_NO_ROOM: no memory; BW_LIMIT: stopped, *out has the best so far. The same definition gives the
+/// BW_NO_ROOM: no memory; BW_LIMIT: cancelled, of *out `tried` alone counts. The same definition gives the
 /// same answer on any number of threads. O(budget * training) breaks.
 bw_status bw_tune(const bw_tuning *def, bw_tuned *out);
 

@@ -23,6 +23,8 @@ typedef struct choosing {
     bw_break_def drills[WORTH_DRILLS];
     int drill_count;
     bw_judgement verdict;
+    bw_watcher watch;
+    int done; ///< plays of all drills, of plays()
 } choosing;
 
 /// Late men of the standard break with this stage: those who bring numbers to even.
@@ -81,6 +83,22 @@ static void fill_margins(choosing *c) {
     }
 }
 
+/// Whether a man's own legs are to be tried in a place.
+static bool tried(const choosing *c, int man, int place) {
+    return place < BW_MAX_SPOTS && c->men[man].legs.vmax > 0 &&
+           c->lineup.cost[man][place] < BW_LINEUP_NEVER;
+}
+
+/// How often the drills are played in all: with level legs, each man in each place, those chosen.
+static int plays(const choosing *c) {
+    int count = 2;
+    for (int m = 0; m < c->count; m++) {
+        for (int p = 0; p < c->lineup.places; p++)
+            count += tried(c, m, p);
+    }
+    return count;
+}
+
 static bw_status play(choosing *c, const bw_legs *legs, double *typical) {
     for (int i = 0; i < c->drill_count; i++)
         memcpy(c->drills[i].legs, legs, sizeof c->drills[i].legs);
@@ -89,8 +107,10 @@ static bw_status play(choosing *c, const bw_legs *legs, double *typical) {
     how.depth = 0;
     const bw_status status =
         bw_judge_scheme(c->judge, c->scheme, c->drills, c->drill_count, how, &c->verdict);
+    if (status != BW_OK) return status;
     *typical = c->verdict.typical;
-    return status;
+    bw_tell(&c->watch, ++c->done, plays(c));
+    return BW_OK;
 }
 
 /// What one man's legs in one place change, everybody else on the level's.
@@ -101,7 +121,7 @@ static bw_status fill_worths(choosing *c, double *level) {
         for (int p = 0; p < c->lineup.places && status == BW_OK; p++) {
             double typical = *level;
             if (c->lineup.cost[m][p] >= BW_LINEUP_NEVER) continue;
-            if (c->men[m].legs.vmax > 0 && p < BW_MAX_SPOTS) {
+            if (tried(c, m, p)) {
                 legs[p] = c->men[m].legs;
                 status = play(c, legs, &typical);
                 legs[p] = (bw_legs){0, 0};
@@ -192,7 +212,7 @@ static bw_status choose(choosing *c, bw_who_aim aim, bw_who *out, int *unfilled)
 }
 
 bw_status bw_who_choose(const bw_scheme *scheme, int stage, const bw_candidate *men, int count,
-                        bw_who_aim aim, bw_who *out, int *unfilled) {
+                        bw_who_aim aim, bw_watcher watch, bw_who *out, int *unfilled) {
     *out = (bw_who){.spots = scheme->stages[stage].defenders};
     *unfilled = -1;
     char name[BW_LINEUP_PLACES][BW_NAME_SIZE];
@@ -202,6 +222,7 @@ bw_status bw_who_choose(const bw_scheme *scheme, int stage, const bw_candidate *
     choosing *c = calloc(1, sizeof *c);
     if (!c) return BW_NO_ROOM;
     c->scheme = scheme;
+    c->watch = watch;
     c->stage = stage;
     c->men = men;
     c->count = count < BW_LINEUP_MEN ? count : BW_LINEUP_MEN;
@@ -210,7 +231,7 @@ bw_status bw_who_choose(const bw_scheme *scheme, int stage, const bw_candidate *
     c->drill_count = bw_drills(scheme, stage, BW_DRILL_TRAINING, WORTH_DRILLS, 1, c->drills);
     bw_status status = BW_OK;
     if (aim == BW_WHO_WORTH) {
-        c->judge = c->drill_count > 0 ? bw_judge_open(scheme, NULL, 0) : NULL;
+        c->judge = c->drill_count > 0 ? bw_judge_open(scheme, NULL, 0, watch.cancel) : NULL;
         if (!c->judge) status = c->drill_count > 0 ? BW_NO_ROOM : BW_BAD_INPUT;
     }
     if (status == BW_OK) status = choose(c, aim, out, unfilled);

@@ -6,6 +6,7 @@
 
 #include "core/lineup.h"
 #include "core/scheme.h"
+#include "trial/watcher.h"
 #include "tune/judge.h"
 
 /// A player who may be chosen.
@@ -52,7 +53,8 @@ void bw_who_codes(const bw_scheme *scheme, int stage, int place,
 
 /// Chooses. BW_NOT_FOUND: some place nobody can play; *unfilled names the first such when it can be told
 /// (-1 otherwise). BW_BAD_INPUT: a player fixed to two places or two to one; BW_NO_ROOM: no memory.
+/// By worth it takes seconds: the watch is told of men tried in places; BW_LIMIT: cancelled.
 bw_status bw_who_choose(const bw_scheme *scheme, int stage, const bw_candidate *men, int count,
-                        bw_who_aim aim, bw_who *out, int *unfilled);
+                        bw_who_aim aim, bw_watcher watch, bw_who *out, int *unfilled);
 
 #endif

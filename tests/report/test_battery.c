@@ -99,7 +99,7 @@ static void progress_counts_up_to_all(void) {
     fill(trials);
     seen s = {0};
     bw_battery battery = {
-        .ground = &ground, .trials = trials, .count = TRIALS, .progress = watch, .self = &s};
+        .ground = &ground, .trials = trials, .count = TRIALS, .watch = {watch, &s, NULL}};
     CHECK_INT(bw_battery_run(&battery), BW_OK);
     CHECK_INT(s.last, TRIALS);
     CHECK(!s.wrong);
@@ -109,7 +109,8 @@ static void cancelling_ends_it(void) {
     static bw_trial trials[TRIALS];
     atomic_bool cancel = true;
     fill(trials);
-    bw_battery battery = {.ground = &ground, .trials = trials, .count = TRIALS, .cancel = &cancel};
+    bw_battery battery = {
+        .ground = &ground, .trials = trials, .count = TRIALS, .watch = {NULL, NULL, &cancel}};
     CHECK_INT(bw_battery_run(&battery), BW_LIMIT);
     for (int i = 0; i < TRIALS; i++)
         CHECK_INT(trials[i].status, BW_LIMIT);
@@ -118,8 +119,7 @@ static void cancelling_ends_it(void) {
     atomic_store(&cancel, false);
     seen s = {.cancel = &cancel};
     battery.threads = 1;
-    battery.progress = watch;
-    battery.self = &s;
+    battery.watch = (bw_watcher){watch, &s, &cancel};
     CHECK_INT(bw_battery_run(&battery), BW_LIMIT);
     CHECK(s.calls >= 1);
 }

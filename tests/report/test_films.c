@@ -97,7 +97,7 @@ static void cancelled_films_are_not_there(void) {
                       .count = 1,
                       .width = 160,
                       .theme = bw_theme_at(BW_THEME_CHART),
-                      .cancel = &cancel};
+                      .watch = {NULL, NULL, &cancel}};
     CHECK_INT(bw_films_make(&films), BW_LIMIT);
     CHECK(access(paths[0][0], F_OK) != 0);
 }

@@ -3,6 +3,7 @@
 #include "harness.h"
 #include "scheme/fresh.h"
 #include "tune/judge.h"
+#include <pthread.h>
 
 enum { DRILLS = 5, STAGE = 0 };
 
@@ -30,7 +31,7 @@ static void check_same(const bw_judgement *a, const bw_judgement *b) {
 static void any_number_of_threads_judges_the_same(void) {
     bw_judgement first = {.count = 0}, second = {.count = 0};
     for (int threads = 1; threads <= 16; threads = 2 * threads + (threads == 1)) {
-        bw_judge *judge = bw_judge_open(&fresh, NULL, threads);
+        bw_judge *judge = bw_judge_open(&fresh, NULL, threads, NULL);
         CHECK(judge != NULL);
         if (!judge) return;
         const bw_judgement a = ask(judge, &fresh), b = ask(judge, &moved),
@@ -50,7 +51,36 @@ static void any_number_of_threads_judges_the_same(void) {
 
 static void a_judge_nobody_asks_ends(void) {
     for (int threads = 1; threads <= 16; threads += 5)
-        bw_judge_close(bw_judge_open(&fresh, NULL, threads));
+        bw_judge_close(bw_judge_open(&fresh, NULL, threads, NULL));
+}
+
+/// Somebody else ends a question that would take long.
+static void *cancel_soon(void *self) {
+    atomic_store((atomic_bool *)self, true);
+    return NULL;
+}
+
+static void cancelling_is_met_before_and_within_a_break(void) {
+    static bw_judgement verdict;
+    atomic_bool cancel = true;
+    bw_judge *judge = bw_judge_open(&fresh, NULL, 2, &cancel);
+    bw_judging how = bw_judging_quick();
+    CHECK_INT(bw_judge_scheme(judge, &fresh, drills, DRILLS, how, &verdict), BW_LIMIT);
+    CHECK_INT(bw_judge_done(judge), 0);
+
+    atomic_store(&cancel, false);
+    how.rollouts = 6000;
+    pthread_t somebody;
+    CHECK_INT(pthread_create(&somebody, NULL, cancel_soon, &cancel), 0);
+    CHECK_INT(bw_judge_scheme(judge, &fresh, drills, 1, how, &verdict), BW_LIMIT);
+    CHECK_INT(bw_judge_done(judge), 0);
+    pthread_join(somebody, NULL);
+
+    // The same judge goes on when it may again.
+    atomic_store(&cancel, false);
+    ask(judge, &fresh);
+    CHECK_INT(bw_judge_done(judge), DRILLS);
+    bw_judge_close(judge);
 }
 
 int main(int argc, char **argv) {
@@ -60,5 +90,6 @@ int main(int argc, char **argv) {
     CHECK(bw_drills(&fresh, STAGE, BW_DRILL_TRAINING, DRILLS, 1, drills) == DRILLS);
     RUN(any_number_of_threads_judges_the_same);
     RUN(a_judge_nobody_asks_ends);
+    RUN(cancelling_is_met_before_and_within_a_break);
     return test_report(argc, argv);
 }

@@ -17,17 +17,27 @@ enum { TRIES = 24, MOST = 200 };
 
 typedef struct log {
     double values[MOST];
-    int count, stop_at;
+    int count, cancel_at; ///< 0: never
+    int steps, cancel_at_step;
+    atomic_bool cancel;
 } log_of;
 
 static void record(void *self, double value) {
     log_of *l = self;
     if (l->count < MOST) l->values[l->count++] = value;
+    if (l->count == l->cancel_at) atomic_store(&l->cancel, true);
 }
 
-static bool stop(void *self) {
-    const log_of *l = self;
-    return l->stop_at > 0 && l->count >= l->stop_at;
+static void count_step(void *self, int done, int of) {
+    log_of *l = self;
+    CHECK(done >= 1 && done <= of);
+    l->steps++;
+    if (l->steps == l->cancel_at_step) atomic_store(&l->cancel, true);
+}
+
+static void follow(bw_tuning *def, log_of *l) {
+    def->recorder = l;
+    def->watch = (bw_watcher){count_step, l, &l->cancel};
 }
 
 /// A small tuning: one attack set's worth of breaks, few candidates.
@@ -37,8 +47,7 @@ static bw_tuning small(log_of *l) {
     def.budget = TRIES;
     def.training = 2;
     def.record = record;
-    def.stop = stop;
-    def.self = l;
+    follow(&def, l);
     return def;
 }
 
@@ -72,16 +81,15 @@ static void goes_on_as_if_never_broken_off(void) {
     log_of l = {.count = 0};
     bw_tuning def = small(&l);
     CHECK_INT(bw_tune(&def, &whole), BW_OK);
-    log_of broken = {.stop_at = 9};
-    def.self = &broken;
+    log_of broken = {.cancel_at = 9};
+    follow(&def, &broken);
     CHECK_INT(bw_tune(&def, &part), BW_LIMIT);
-    CHECK(part.stopped);
+    CHECK_INT(part.tried, 9);
     CHECK_INT(broken.count, 9);
-    broken.stop_at = 0;
     def.known = broken.values;
     def.known_count = broken.count;
     log_of rest = {.count = 0};
-    def.self = &rest;
+    follow(&def, &rest);
     CHECK_INT(bw_tune(&def, &again), BW_OK);
     check_same(&whole, &again);
     CHECK_INT(rest.count, TRIES - 9);
@@ -171,6 +179,30 @@ static void maps_what_a_yard_costs(void) {
     }
 }
 
+/// Cancelled before it began, nothing is tried and nothing recorded; cancelled at a step of what follows the
+/// search, no further step is made.
+static void cancelling_ends_every_part(void) {
+    static bw_tuned out;
+    static bw_evidence evidence;
+    static bw_sense sense;
+    log_of l = {.cancel = true};
+    bw_tuning def = small(&l);
+    CHECK_INT(bw_tune(&def, &out), BW_LIMIT);
+    CHECK_INT(out.tried, 0);
+    CHECK_INT(l.count, 0);
+    CHECK_INT(bw_evidence_collect(&def, &scheme, 1, 2, &evidence), BW_LIMIT);
+    CHECK_INT(bw_sense_map_all(&def, &scheme, &sense), BW_LIMIT);
+    CHECK_INT(l.steps, 0);
+    log_of first = {.cancel_at_step = 1};
+    follow(&def, &first);
+    CHECK_INT(bw_evidence_collect(&def, &scheme, 2, 2, &evidence), BW_LIMIT);
+    CHECK_INT(first.steps, 1);
+    log_of third = {.cancel_at_step = 3};
+    follow(&def, &third);
+    CHECK_INT(bw_sense_map_all(&def, &scheme, &sense), BW_LIMIT);
+    CHECK_INT(third.steps, 3);
+}
+
 int main(int argc, char **argv) {
     RUN(same_on_any_number_of_threads);
     RUN(goes_on_as_if_never_broken_off);
@@ -179,5 +211,6 @@ int main(int argc, char **argv) {
     RUN(nothing_gained_by_nothing);
     RUN(held_out_is_held_out);
     RUN(maps_what_a_yard_costs);
+    RUN(cancelling_ends_every_part);
     return test_report(argc, argv);
 }

@@ -22,7 +22,8 @@ static void the_quickest_are_chosen(void) {
     everybody();
     bw_who who;
     int unfilled;
-    CHECK_INT(bw_who_choose(&scheme, 1, men, MEN, BW_WHO_MARGIN, &who, &unfilled), BW_OK);
+    CHECK_INT(bw_who_choose(&scheme, 1, men, MEN, BW_WHO_MARGIN, BW_UNWATCHED, &who, &unfilled),
+              BW_OK);
     CHECK_INT(who.place_count, 6);
     CHECK_INT(who.spots, 4);
     for (int p = 0; p < who.place_count; p++) {
@@ -44,7 +45,8 @@ static void an_idle_spot_is_told(void) {
         men[m].legs.vmax = 9; // quick enough for time to spare everywhere
     bw_who who;
     int unfilled;
-    CHECK_INT(bw_who_choose(&scheme, FIVE, men, MEN, BW_WHO_MARGIN, &who, &unfilled), BW_OK);
+    CHECK_INT(bw_who_choose(&scheme, FIVE, men, MEN, BW_WHO_MARGIN, BW_UNWATCHED, &who, &unfilled),
+              BW_OK);
     double worst = -100;
     for (int p = 0; p < who.place_count; p++) {
         CHECK_INT(who.place[p].idle, p == MIDDLE);
@@ -60,11 +62,13 @@ static void fixed_choices_stand(void) {
     men[0].fixed[2] = true;
     bw_who who;
     int unfilled;
-    CHECK_INT(bw_who_choose(&scheme, 1, men, MEN, BW_WHO_MARGIN, &who, &unfilled), BW_OK);
+    CHECK_INT(bw_who_choose(&scheme, 1, men, MEN, BW_WHO_MARGIN, BW_UNWATCHED, &who, &unfilled),
+              BW_OK);
     CHECK_INT(who.place[2].man, 0);
     CHECK(who.place[2].fixed && who.place[2].second < 0);
     men[1].fixed[2] = true;
-    CHECK_INT(bw_who_choose(&scheme, 1, men, MEN, BW_WHO_MARGIN, &who, &unfilled), BW_BAD_INPUT);
+    CHECK_INT(bw_who_choose(&scheme, 1, men, MEN, BW_WHO_MARGIN, BW_UNWATCHED, &who, &unfilled),
+              BW_BAD_INPUT);
 }
 
 static void what_cannot_be_is_said(void) {
@@ -73,11 +77,44 @@ static void what_cannot_be_is_said(void) {
         men[m].may[3] = false;
     bw_who who;
     int unfilled;
-    CHECK_INT(bw_who_choose(&scheme, 1, men, MEN, BW_WHO_MARGIN, &who, &unfilled), BW_NOT_FOUND);
+    CHECK_INT(bw_who_choose(&scheme, 1, men, MEN, BW_WHO_MARGIN, BW_UNWATCHED, &who, &unfilled),
+              BW_NOT_FOUND);
     CHECK_INT(unfilled, 3);
     everybody();
-    CHECK_INT(bw_who_choose(&scheme, 1, men, 3, BW_WHO_MARGIN, &who, &unfilled), BW_NOT_FOUND);
+    CHECK_INT(bw_who_choose(&scheme, 1, men, 3, BW_WHO_MARGIN, BW_UNWATCHED, &who, &unfilled),
+              BW_NOT_FOUND);
     CHECK_INT(unfilled, -1);
+}
+
+typedef struct steps {
+    int count, last, of, cancel_at;
+    atomic_bool cancel;
+} steps;
+
+static void count_step(void *self, int done, int of) {
+    steps *s = self;
+    CHECK_INT(done, s->last + 1);
+    s->last = done;
+    s->of = of;
+    s->count++;
+    if (s->count == s->cancel_at) atomic_store(&s->cancel, true);
+}
+
+/// By worth every man with legs of his own is tried in every place, which is told step by step.
+static void worth_is_told_of_and_cancelled(void) {
+    everybody();
+    for (int m = 1; m < MEN; m++)
+        men[m].legs.vmax = 0;
+    bw_who who;
+    int unfilled;
+    steps s = {.cancel_at = 0};
+    const bw_watcher watch = {count_step, &s, &s.cancel};
+    CHECK_INT(bw_who_choose(&scheme, 1, men, MEN, BW_WHO_WORTH, watch, &who, &unfilled), BW_OK);
+    CHECK_INT(s.of, 2 + who.place_count);
+    CHECK_INT(s.count, s.of);
+    s = (steps){.cancel_at = 2};
+    CHECK_INT(bw_who_choose(&scheme, 1, men, MEN, BW_WHO_WORTH, watch, &who, &unfilled), BW_LIMIT);
+    CHECK_INT(s.count, 2);
 }
 
 static void places_and_their_codes(void) {
@@ -98,6 +135,7 @@ int main(int argc, char **argv) {
     RUN(an_idle_spot_is_told);
     RUN(fixed_choices_stand);
     RUN(what_cannot_be_is_said);
+    RUN(worth_is_told_of_and_cancelled);
     RUN(places_and_their_codes);
     return test_report(argc, argv);
 }
