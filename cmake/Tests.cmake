@@ -10,6 +10,7 @@ set(BW_TEST_USES_core scheme)
 set(BW_TEST_USES_scheme file)
 set(BW_TEST_USES_draw file)
 set(BW_TEST_USES_file web)
+set(BW_TEST_USES_report web)
 set(BW_TEST_USES_outside tune file)
 
 # Searches of many breaks: minutes without optimisation. They carry the label "long", which the debug

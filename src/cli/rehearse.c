@@ -6,19 +6,16 @@
 #include "cli/say.h"
 #include "cli/trials.h"
 #include "report/rehearsal.h"
-#include "trial/standard.h"
 #include <stdlib.h>
 #include <string.h>
 
-enum { STARTS = 2, MINUTES_MOST = 180, JERSEY_MOST = 99 };
+enum { MINUTES_MOST = 180, JERSEY_MOST = 99 };
 
 typedef struct job {
     bw_scheme scheme;
-    bw_ground ground;
-    bw_battery battery;
     bw_rehearsal rehearsal;
     bw_paper paper;
-    bw_trial trials[BW_MAX_STAGES * STARTS];
+    bw_weak_list weak;
 } job;
 
 /// What was asked about the practice itself.
@@ -93,41 +90,11 @@ static int load_stages(const bw_args *args, job *j) {
     return BW_EXIT_WRONG;
 }
 
-/// Tests a few breaks of each stage, lightly: what is wanted is which rotations are weak.
-static int find_weak(job *j) {
-    bw_break_request request = {.seconds = 1};
-    int code = bw_load_ground(&j->scheme, &request, &j->ground);
-    if (code != BW_EXIT_OK) return code;
-    j->battery = (bw_battery){.ground = &j->ground, .trials = j->trials};
-    static const struct { double x, y; } starts[STARTS] = {{0, 15}, {0, -6}};
-    for (int i = 0; i < j->rehearsal.stage_count; i++) {
-        const int stage = j->rehearsal.stages[i].script.stage;
-        const int defence = j->scheme.stages[stage].defenders;
-        for (int k = 0; k < STARTS; k++) {
-            const bw_vec at = bw_scale(bw_v(starts[k].x, starts[k].y), BW_METRES_PER_YARD);
-            const int near = bw_ground_nearest(&j->ground, at);
-            const int landmark = near < 0 ? -1 : j->ground.places[near].landmark;
-            if (landmark < 0) continue;
-            bw_trial *trial = &j->trials[j->battery.count++];
-            trial->def = bw_standard_def(&j->scheme, defence == 3 ? 4 : 6, defence, "2-2-2",
-                                         j->scheme.landmarks[landmark].id);
-            trial->def.late_count = 0; // so that the stage stays the one to rehearse
-            trial->effort = bw_effort_standard();
-            trial->effort.with_weak = true;
-            trial->effort.seconds = 1;
-            trial->effort.curve.with_best = false;
-        }
-    }
-    return j->battery.count > 0 ? bw_run_trials(&j->battery) : BW_EXIT_OK;
-}
-
 static int build_stage(job *j, bw_rehearsal_stage *stage, const wish *w, bool plain, void *memory) {
     char room[200];
     bw_text why = bw_text_in(room, sizeof room);
     const int index = stage->script.stage;
-    bw_weakness weak;
-    if (!plain) bw_weakness_of(&j->scheme, index, j->trials, j->battery.count, &weak);
-    const bw_status status = bw_script_build(&j->scheme, index, plain ? NULL : &weak, memory,
+    const bw_status status = bw_script_build(&j->scheme, index, plain ? NULL : &j->weak, memory,
                                              bw_script_size(), &stage->script, &why);
     if (status != BW_OK) {
         bw_say_error("%s.", room);
@@ -172,7 +139,8 @@ static int run_job(const bw_args *args, job *j, void *memory) {
     if (code == BW_EXIT_OK) code = bw_load_scheme(args, &j->scheme);
     if (code == BW_EXIT_OK) code = load_stages(args, j);
     const bool plain = bw_option_given(args, "plain");
-    if (code == BW_EXIT_OK && !plain) code = find_weak(j);
+    const int stage = j->rehearsal.stage_count == 1 ? j->rehearsal.stages[0].script.stage : -1;
+    if (code == BW_EXIT_OK && !plain) code = bw_find_weak(&j->scheme, stage, 1, &j->weak);
     j->rehearsal.scheme = &j->scheme;
     for (int i = 0; i < j->rehearsal.stage_count && code == BW_EXIT_OK; i++)
         code = build_stage(j, &j->rehearsal.stages[i], &w, plain, memory);
@@ -228,8 +196,8 @@ const bw_command bw_command_rehearse = {
         "For each stage (but those that match up man to man) the shortest closed script of passes "
         "that "
         "goes through every rotation, the weak ones two or three times: which those are is what "
-        "test "
-        "finds. No closed script is shorter, and the script says whether that is proven. For each "
+        "two quick breaks of each stage tell, as for teach. No closed script is shorter, and the "
+        "script says whether that is proven. For each "
         "pass: who takes the ball and what he calls, who has the crease, who has the longest "
         "way.\n\n"
         "The plan divides the players over the rounds so that none has two turns more than "

@@ -96,23 +96,6 @@ static int load_spot(const bw_args *args, const bw_scheme *scheme, const char **
     return BW_EXIT_WRONG;
 }
 
-/// The weakest rotations, from one quick break for each stage. Without a result there are none.
-static int find_weak(bw_teach_job *job) {
-    bw_trial *trials = calloc(BW_MAX_STAGES, sizeof *trials);
-    if (!trials) return bw_say_no_memory();
-    const bw_break_request request = {0};
-    int code = bw_load_ground(&job->scheme, &request, &job->ground);
-    if (code == BW_EXIT_OK) {
-        bw_battery battery = {.ground = &job->ground, .trials = trials};
-        battery.count = bw_weak_trials(&job->scheme, job->teach.seed, trials);
-        if (battery.count > 0) code = bw_run_battery(&battery);
-        for (int i = 0; i < battery.count; i++)
-            bw_weak_take(&job->ground, &trials[i], &job->weak);
-    }
-    free(trials);
-    return code;
-}
-
 /// Makes the folder when it is not there. *made tells whether it was.
 static int open_folder(const char *folder, bool *made) {
     struct stat about;
@@ -215,7 +198,7 @@ static int run_job(const bw_args *args, bw_teach_job *job) {
     job->ink->lines = bw_option_lines(args);
     for (int i = 0; bw_teach_part_at(i) && code == BW_EXIT_OK; i++) {
         if (!wanted[i] || !bw_teach_part_at(i)->weak) continue;
-        code = find_weak(job);
+        code = bw_find_weak(&job->scheme, -1, job->teach.seed, &job->weak);
         break;
     }
     return code == BW_EXIT_OK ? make_all(job, wanted) : code;
@@ -296,7 +279,7 @@ const bw_command bw_command_teach = {
         "nothing: every picture, rotations as they run, and a quiz that asks before it shows.\n\n"
         "films: a folder with every lesson at true speed, as .mp4, .webm and, for captions, .vtt; "
         "with --gif as .gif too.\n\n"
-        "The weakest rotations come from one quick test of each stage and are a model's "
+        "The weakest rotations come from two quick breaks of each stage and are a model's "
         "estimate. The date at the foot is today's, or that of SOURCE_DATE_EPOCH. Every file is "
         "whole or not there, also when the run is interrupted; one that is there already is "
         "replaced.\n\n"

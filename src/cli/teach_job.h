@@ -4,7 +4,6 @@
 #define BW_CLI_TEACH_JOB_H
 
 #include "cli/options.h"
-#include "core/ground.h"
 #include "paint/paint.h"
 #include "report/teach.h"
 #include "team/date.h"
@@ -14,7 +13,6 @@ typedef struct bw_teach_job {
     const bw_args *args;
     const char *folder;
     bw_scheme scheme;
-    bw_ground ground; ///< of the scheme at its own level
     bw_weak_list weak;
     bw_teach teach;
     char date[BW_DATE_SIZE];

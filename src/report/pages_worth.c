@@ -5,6 +5,7 @@
 #include "draw/path.h"
 #include "report/pages_part.h"
 #include "trial/sentences.h"
+#include "trial/weak_rotations.h"
 #include "trial/words.h"
 
 enum { LINE = 1024 };
@@ -156,7 +157,7 @@ static void put_weak(const bw_report *r, const bw_sheet *sheet, double y) {
     const bw_whatif *w = &r->headline->whatif;
     const bw_box *b = &sheet->block;
     bw_heading(sheet->ink, BW_TAG_H2, BW_ROLE_TEXT, BW_TYPE_SUBHEAD, b->x, y, b->width,
-               "The weakest rotations: what to rehearse");
+               "The weakest rotations of this break: what to rehearse");
     const int count = bw_weak_shown(r->headline);
     if (count == 0) {
         bw_paragraph(sheet->ink, BW_ROLE_TEXT, BW_REGULAR, BW_TYPE_TEXT, BW_LEADING, b->x, y + 6,

@@ -5,7 +5,7 @@
 
 #include "core/text.h"
 #include "draw/sheet.h"
-#include "report/weak.h"
+#include "trial/weak_rotations.h"
 
 /// How much larger the large-print edition is: text 16 pt, labels 12 pt.
 #define BW_LARGE_PRINT (4.0 / 3)

@@ -2,6 +2,7 @@
 #include "report/test_json.h"
 #include "core/text.h"
 #include "file/json_stream.h"
+#include "trial/weak_rotations.h"
 
 /// A length in the people's unit, which the key's ending names: "short" gives "short_yd".
 static void put_length(bw_json *json, const char *key, double metres, bw_units units) {

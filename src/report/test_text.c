@@ -6,6 +6,7 @@
 #include "trial/limits.h"
 #include "trial/ranking.h"
 #include "trial/sentences.h"
+#include "trial/weak_rotations.h"
 #include "trial/words.h"
 
 enum { WIDTH = 79, LABEL = 17, LINE = 1024, BAR = 39 };
@@ -143,8 +144,9 @@ static void put_weak(const bw_report *r, bw_text *out) {
         bw_put(out, "\nNo rotation costs anything: the men are in place when the ball arrives.\n");
         return;
     }
-    bw_put(out, "\nThe weakest rotations: what to rehearse (all in 100 breaks or passes)\n"
-                "                                          costs  thrown  as it is    all set\n");
+    bw_put(out,
+           "\nThe weakest rotations of this break: what to rehearse (in 100 breaks or passes)\n"
+           "                                          costs  thrown  as it is    all set\n");
     for (int i = 0; i < count; i++)
         put_rotation(r, i, out);
 }

@@ -56,56 +56,6 @@ static bool own_image(const bw_scheme *scheme, int stage) {
     return true;
 }
 
-void bw_weakness_of(const bw_scheme *scheme, int stage, const bw_trial *trials, int count,
-                    bw_weakness *out) {
-    bw_weakness seen = {{{0}}};
-    for (int i = 0; i < count; i++) {
-        if (trials[i].status != BW_OK || trials[i].def.defence != scheme->stages[stage].defenders)
-            continue;
-        const bw_whatif *w = &trials[i].whatif;
-        for (int k = 0; k < w->count; k++) {
-            const int from = trials[i].begun.ground->places[w->weak[k].from].landmark;
-            const int to = trials[i].begun.ground->places[w->weak[k].to].landmark;
-            if (from >= 0 && to >= 0) seen.cost[from][to] += w->weak[k].cost;
-        }
-    }
-    *out = seen;
-    if (!own_image(scheme, stage)) return;
-    for (int a = 0; a < scheme->landmark_count; a++) {
-        for (int b = 0; b < scheme->landmark_count; b++) {
-            const int c = scheme->landmarks[a].twin, d = scheme->landmarks[b].twin;
-            out->cost[a][b] = (seen.cost[a][b] + seen.cost[c][d]) / 2;
-        }
-    }
-}
-
-/// Keeps the weakest rotations, the weakest first, ties in the order of the places. A pass past the
-/// neighbour counts too: the offence of the tested breaks uses it.
-static void rank_weak(const bw_rotations *rotations, const bw_weakness *weakness, const order *o,
-                      bw_script *out) {
-    static const double least = 0.0005; // as bw_weak_shown
-    double kept[BW_SCRIPT_WEAK];
-    out->weak_count = 0;
-    for (int i = 0; i < o->count; i++) {
-        for (int j = 0; j < o->count; j++) {
-            const int a = o->landmark[i], b = o->landmark[j];
-            const double cost = weakness->cost[a][b];
-            if (!rotations->pass[a][b] || cost < least) continue;
-            const bool full = out->weak_count == BW_SCRIPT_WEAK;
-            if (full && kept[BW_SCRIPT_WEAK - 1] >= cost) continue;
-            int k = full ? BW_SCRIPT_WEAK - 1 : out->weak_count++;
-            for (; k > 0 && kept[k - 1] < cost; k--) {
-                kept[k] = kept[k - 1];
-                out->weak[k][0] = out->weak[k - 1][0];
-                out->weak[k][1] = out->weak[k - 1][1];
-            }
-            kept[k] = cost;
-            out->weak[k][0] = a;
-            out->weak[k][1] = b;
-        }
-    }
-}
-
 static int rank_of(const bw_script *script, int from, int to) {
     for (int k = 0; k < script->weak_count; k++) {
         if (script->weak[k][0] == from && script->weak[k][1] == to) return k + 1;
@@ -113,12 +63,34 @@ static int rank_of(const bw_script *script, int from, int to) {
     return 0;
 }
 
+/// A pass past the neighbour counts too: the offence of the tested breaks uses it.
+static void add_weak(const bw_rotations *rotations, int from, int to, double cost, bw_script *out) {
+    if (!rotations->pass[from][to] || rank_of(out, from, to) > 0) return;
+    const int k = out->weak_count++;
+    out->weak[k][0] = from;
+    out->weak[k][1] = to;
+    out->cost[k] = cost;
+}
+
+static void take_weak(const bw_rotations *rotations, const bw_weak_list *list, bw_script *out) {
+    const bw_landmark *landmarks = out->scheme->landmarks;
+    const bool both = own_image(out->scheme, out->stage);
+    for (int i = 0; i < list->count; i++) {
+        const bw_weak *weak = &list->weak[i];
+        if (weak->stage != out->stage || weak->from_at < 0 || weak->to_at < 0) continue;
+        add_weak(rotations, weak->from_at, weak->to_at, weak->cost, out);
+        if (both)
+            add_weak(rotations, landmarks[weak->from_at].twin, landmarks[weak->to_at].twin,
+                     weak->cost, out);
+    }
+}
+
 /// How often a rotation is asked for: once, twice when it is weak, three times when it costs at least half
 /// of what the weakest does.
-static int times_of(const bw_script *script, const bw_weakness *weakness, int from, int to) {
-    if (rank_of(script, from, to) == 0) return 1;
-    const int *worst = script->weak[0];
-    return 2 * weakness->cost[from][to] >= weakness->cost[worst[0]][worst[1]] ? 3 : 2;
+static int times_of(const bw_script *script, int from, int to) {
+    const int rank = rank_of(script, from, to);
+    if (rank == 0) return 1;
+    return 2 * script->cost[rank - 1] >= script->cost[0] ? 3 : 2;
 }
 
 static double flight_of(const bw_scheme *scheme, int from, int to) {
@@ -127,8 +99,7 @@ static double flight_of(const bw_scheme *scheme, int from, int to) {
     return bw_ball_time(level->pass_speed, BW_BALL_DRAG, d);
 }
 
-static void ask(const bw_rotations *rotations, const bw_weakness *weakness, const order *o,
-                bw_script *out, bw_tour_def *def) {
+static void ask(const bw_rotations *rotations, const order *o, bw_script *out, bw_tour_def *def) {
     *def = (bw_tour_def){.count = o->count, .start = 0, .budget = BW_TOUR_BUDGET};
     for (int i = 0; i < o->count; i++) {
         for (int j = 0; j < o->count; j++) {
@@ -138,7 +109,7 @@ static void ask(const bw_rotations *rotations, const bw_weakness *weakness, cons
             const bool weak = rank_of(out, a, b) > 0;
             if (!rotations->rotation[a][b] && !weak) continue;
             out->rotations++;
-            const int times = weakness ? times_of(out, weakness, a, b) : 1;
+            const int times = times_of(out, a, b);
             def->times[i][j] = (uint8_t)times;
             out->wanted += times;
         }
@@ -216,9 +187,9 @@ static void say_why(bw_status status, const bw_scheme *scheme, const order *o, c
     bw_say_ball(scheme, scheme->landmarks[o->landmark[tour->to]].at, why);
 }
 
-bw_status bw_script_build(const bw_scheme *scheme, int stage, const bw_weakness *weakness,
+bw_status bw_script_build(const bw_scheme *scheme, int stage, const bw_weak_list *weak,
                           void *memory, size_t size, bw_script *out, bw_text *why) {
-    *out = (bw_script){.scheme = scheme, .stage = stage, .weighed = weakness != NULL};
+    *out = (bw_script){.scheme = scheme, .stage = stage, .weighed = weak != NULL};
     if (size < bw_script_size()) return BW_NO_ROOM;
     work *w = memory;
     bw_rotations rotations;
@@ -228,8 +199,8 @@ bw_status bw_script_build(const bw_scheme *scheme, int stage, const bw_weakness 
         return BW_NOT_FOUND;
     }
     const order o = order_of(scheme);
-    if (weakness) rank_weak(&rotations, weakness, &o, out);
-    ask(&rotations, weakness, &o, out, &w->def);
+    if (weak) take_weak(&rotations, weak, out);
+    ask(&rotations, &o, out, &w->def);
     const bw_status status = bw_tour_find(&w->def, w->rest, size - offsetof(work, rest), &w->tour);
     if (status != BW_OK) {
         say_why(status, scheme, &o, &w->tour, why);

@@ -6,26 +6,16 @@
 
 #include "core/tour.h"
 #include "scheme/rotation.h"
-#include "trial/trial.h"
+#include "trial/weak_rotations.h"
 
-enum { BW_SCRIPT_WEAK = 12 };
+/// Those of the scheme's list for one stage, and their mirror images.
+enum { BW_SCRIPT_WEAK = 2 * BW_WEAK_EACH };
 
 /// How fast a script is gone through.
 typedef enum bw_pace { BW_WALK, BW_HALF_SPEED, BW_FULL_SPEED, BW_PACE_COUNT } bw_pace;
 
 /// "walk", "half speed", "full speed"
 const char *bw_pace_name(bw_pace pace);
-
-/// What rehearsing is worth, by rotation: goals in a break that late men cost (core/whatif.h).
-typedef struct bw_weakness {
-    double cost[BW_MAX_LANDMARKS][BW_MAX_LANDMARKS]; ///< 0: not known to be weak
-} bw_weakness;
-
-/// Sums the what-ifs of tested breaks that begin with so many defenders in. Where landmarks and stage
-/// have mirror images a rotation and its image get the mean of both: one attack set leans to a side,
-/// practice should not.
-void bw_weakness_of(const bw_scheme *scheme, int stage, const bw_trial *trials, int count,
-                    bw_weakness *out);
 
 /// One pass of the script.
 typedef struct bw_script_stop {
@@ -54,15 +44,18 @@ typedef struct bw_script {
     double seconds[BW_PACE_COUNT]; ///< sums
     int weak_count;
     int weak[BW_SCRIPT_WEAK][2]; ///< from, to; the weakest first
+    double cost[BW_SCRIPT_WEAK]; ///< theirs, goals in one break; of a mirror image the original's
 } bw_script;
 
 /// Bytes of workspace.
 size_t bw_script_size(void);
 
-/// Builds it. `weakness` may be NULL: every rotation once. `why` may be NULL; else one sentence when the
+/// Builds it. `weak` is the scheme's list, of which the stage's between landmarks are taken in its order;
+/// where landmarks and stage have mirror images each is followed by its own, for one attack set leans to a
+/// side and practice should not. NULL: every rotation once. `why` may be NULL; else one sentence when the
 /// answer is not BW_OK: BW_NOT_FOUND no rotations; BW_UNREACHABLE, BW_LIMIT as bw_tour_find. A mirrored
 /// scheme has the mirrored script.
-bw_status bw_script_build(const bw_scheme *scheme, int stage, const bw_weakness *weakness,
+bw_status bw_script_build(const bw_scheme *scheme, int stage, const bw_weak_list *weak,
                           void *memory, size_t size, bw_script *out, bw_text *why);
 
 /// What the estimate of the time rests on and leaves out, one sentence or two.

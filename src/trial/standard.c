@@ -53,6 +53,10 @@ bw_break_def bw_standard_break(const bw_scheme *scheme) {
     return bw_standard_def(scheme, 6, 6, "2-2-2", start);
 }
 
+const char *bw_standard_behind(const bw_scheme *scheme) {
+    return scheme->landmarks[landmark_near(scheme, 0, -4)].id;
+}
+
 static bool mirrored_spots(const bw_stage *stage, const bw_scheme *scheme) {
     for (int s = 0; s < stage->defenders; s++) {
         const int twin = stage->spots[s].twin;

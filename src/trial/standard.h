@@ -12,6 +12,9 @@ enum { BW_STANDARD_MAX = 256 };
 /// men; the nearest the scheme has a stage for otherwise.
 bw_break_def bw_standard_break(const bw_scheme *scheme);
 
+/// The id of the landmark behind the goal from which the standard set starts too.
+const char *bw_standard_behind(const bw_scheme *scheme);
+
 /// A break with these numbers, set and start, and the scheme's late men as far as it has stages for
 /// them. `set` and `start` are ids that exist.
 bw_break_def bw_standard_def(const bw_scheme *scheme, int offence, int defence, const char *set,

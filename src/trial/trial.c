@@ -1,16 +1,6 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "trial/trial.h"
 
-enum { WEAK_SHOWN = 5 };
-
-int bw_weak_shown(const bw_trial *trial) {
-    int count = 0;
-    while (count < WEAK_SHOWN && count < trial->whatif.count &&
-           trial->whatif.weak[count].cost >= 0.0005)
-        count++;
-    return count;
-}
-
 bw_effort bw_effort_default(void) {
     return (bw_effort){.seconds = 4, .with_weak = true, .curve = bw_curve_default()};
 }

@@ -71,10 +71,6 @@ bw_status bw_trial_begin(const bw_ground *ground, void *memory, size_t size, bw_
 /// trial->status.
 bw_status bw_trial_step(void *memory, bw_trial_progress *progress);
 
-/// The weakest rotations a report shows: the first so many of whatif.weak, at most five, and none
-/// that costs less than 0.05 goals in 100 breaks.
-int bw_weak_shown(const bw_trial *trial);
-
 /// The defender latest to his place when the ball is with attacker `holder` in state `s`; his seconds
 /// are 0 when nobody is late.
 bw_straggler bw_latest(const bw_break *b, const bw_state *s, int holder);

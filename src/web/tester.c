@@ -7,6 +7,7 @@
 #include "scheme/read.h"
 #include "scheme/tree_build.h"
 #include "trial/standard.h"
+#include "trial/weak_rotations.h"
 
 /// A late man nobody has a distance for, m.
 static const double usual_late = 30 * BW_METRES_PER_YARD;

@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "core/attack_set.h"
 #include "draw/view.h"
+#include "trial/weak_rotations.h"
 #include "web/tester_say.h"
 
 static double none(void) {

@@ -5,6 +5,7 @@
 #include "trial/compare.h"
 #include "trial/limits.h"
 #include "trial/sentences.h"
+#include "trial/weak_rotations.h"
 #include "trial/words.h"
 
 static void say_step(const bw_trial *trial, int index, bw_text *out) {

@@ -11,7 +11,7 @@ static _Alignas(16) char memory[BW_INK_PAGE_BYTES];
 static _Alignas(16) char work[512 * 1024];
 static bw_scheme scheme;
 static bw_rehearsal r;
-static bw_weakness weak;
+static bw_weak_list weak;
 
 static void add_stage(int stage, int players, int goals, int minutes) {
     bw_rehearsal_stage *s = &r.stages[r.stage_count++];
@@ -52,11 +52,13 @@ static void begin(unsigned long long *seed, bool long_names) {
     const int level = (int)(test_random(seed) % 5);
     bw_scheme_fresh((int)(test_random(seed) % 7), level, &scheme);
     if (long_names) with_long_names();
-    memset(&weak, 0, sizeof weak);
-    for (int k = 0; k < 6; k++) {
+    weak.count = 0;
+    double cost = 0.02;
+    for (int k = 0; k < 2 * BW_WEAK_EACH; k++) {
         const int a = (int)(test_random(seed) % (unsigned)scheme.landmark_count);
         const int b = (int)(test_random(seed) % (unsigned)scheme.landmark_count);
-        weak.cost[a][b] = test_uniform(seed, 0, 0.02);
+        weak.weak[weak.count++] = (bw_weak){
+            .stage = k % 2, .from_at = a, .to_at = b, .cost = cost *= test_uniform(seed, 0.4, 1)};
     }
     memset(&r, 0, sizeof r);
     r.scheme = &scheme;

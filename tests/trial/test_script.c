@@ -9,10 +9,10 @@
 static _Alignas(16) char memory[512 * 1024];
 static bw_scheme scheme, mirrored;
 static bw_script script, other;
-static bw_weakness weak;
+static bw_weak_list weak;
 static bw_rotations rotations;
 
-static bw_status build(const bw_scheme *s, int stage, const bw_weakness *w, bw_script *out) {
+static bw_status build(const bw_scheme *s, int stage, const bw_weak_list *w, bw_script *out) {
     CHECK(bw_script_size() <= sizeof memory);
     return bw_script_build(s, stage, w, memory, sizeof memory, out, NULL);
 }
@@ -83,27 +83,51 @@ static void fresh_schemes(void) {
     }
 }
 
-/// Weak ones by chance: more often, and still proven shortest.
+/// A weaker one than all there are.
+static void add_weak(int stage, int from, int to, double cost) {
+    weak.weak[weak.count++] = (bw_weak){.stage = stage, .from_at = from, .to_at = to, .cost = cost};
+}
+
+/// Whether a rotation is among the script's first weak ones.
+static bool there(const int pair[2], int count) {
+    for (int k = 0; k < count; k++) {
+        if (script.weak[k][0] == pair[0] && script.weak[k][1] == pair[1]) return true;
+    }
+    return false;
+}
+
+/// Weak ones by chance, in the list's order: more often, and still proven shortest. Each is followed by its
+/// mirror image.
 static void weak_ones_come_more_often(void) {
     unsigned long long seed = 4;
     bw_scheme_fresh(0, 3, &scheme);
     for (int n = 0; n < 60; n++) {
-        memset(&weak, 0, sizeof weak);
-        for (int k = 0; k < 8; k++) {
+        weak.count = 0;
+        double cost = 0.03;
+        for (int k = 0; k < 2 * BW_WEAK_EACH; k++) {
             const int a = (int)(test_random(&seed) % (unsigned)scheme.landmark_count);
             const int b = (int)(test_random(&seed) % (unsigned)scheme.landmark_count);
-            weak.cost[a][b] = test_uniform(&seed, 0, 0.03);
+            add_weak(k % 2, a, b, cost *= test_uniform(&seed, 0.4, 1));
         }
         CHECK_INT(build(&scheme, 1, &weak, &script), BW_OK);
         look(&scheme);
         CHECK(script.weighed);
         CHECK_INT(script.bound, script.stop_count);
-        double before = 1;
-        for (int k = 0; k < script.weak_count; k++) {
-            const double cost = weak.cost[script.weak[k][0]][script.weak[k][1]];
-            CHECK(cost <= before && cost >= 0.0005);
-            before = cost;
+        int next = 0;
+        for (int i = 1; i < weak.count; i += 2) {
+            const bw_weak *w = &weak.weak[i];
+            const int pair[2][2] = {
+                {w->from_at, w->to_at},
+                {scheme.landmarks[w->from_at].twin, scheme.landmarks[w->to_at].twin}};
+            if (!rotations.pass[pair[0][0]][pair[0][1]]) continue;
+            for (int k = 0; k < 2; k++) {
+                if (next > 0 && there(pair[k], next)) continue;
+                CHECK_INT(script.weak[next][0], pair[k][0]);
+                CHECK_INT(script.weak[next][1], pair[k][1]);
+                CHECK_SAME(script.cost[next++], w->cost);
+            }
         }
+        CHECK_INT(next, script.weak_count);
     }
 }
 
@@ -113,9 +137,9 @@ static void schemes_by_chance_and_their_mirrors(void) {
     for (int n = 0; n < 150; n++) {
         stir(&seed);
         const int stage = (int)(test_random(&seed) % (unsigned)scheme.stage_count);
-        memset(&weak, 0, sizeof weak);
-        for (int a = 0; a < scheme.landmark_count; a++)
-            weak.cost[a][(a + 1) % scheme.landmark_count] = test_uniform(&seed, 0, 0.02);
+        weak.count = 0;
+        for (int a = 0; a < scheme.landmark_count && a < BW_WEAK_EACH; a++)
+            add_weak(stage, a, (a + 1) % scheme.landmark_count, 0.02 / (a + 1));
         bw_scheme_mirror(&scheme, &mirrored);
         const bw_status status = build(&scheme, stage, &weak, &script);
         CHECK_INT(build(&mirrored, stage, &weak, &other), status);

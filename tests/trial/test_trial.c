@@ -2,7 +2,7 @@
 /// Who is told to be late in a trial, and which rotations a report shows.
 #include "breaks.h"
 #include "harness.h"
-#include "trial/trial.h"
+#include "trial/weak_rotations.h"
 
 static bw_break b;
 

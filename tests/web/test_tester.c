@@ -4,6 +4,7 @@
 /// (tests/board/tester.test.mjs).
 #include "harness.h"
 #include "scheme/fresh.h"
+#include "trial/weak_rotations.h"
 #include "web/agree_tests.h"
 #include "web/tester_say.h"
 #include <inttypes.h>

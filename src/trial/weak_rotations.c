@@ -1,35 +1,54 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include "report/weak.h"
+#include "trial/weak_rotations.h"
 
 #include "trial/standard.h"
 #include "trial/words.h"
 
-/// Breaks simulated for each stage, and rotations looked into: enough to rank by, and no more than a coach
-/// waits for.
-enum { ROLLOUTS = 16, LOOKED_INTO = 7 };
+/// Of one break: times it is simulated, and rotations looked into. Enough to rank by, and no more than a
+/// coach waits for.
+enum { ROLLOUTS = 16, LOOKED_INTO = 4 };
 
-/// Goals in one break below which a rotation is not worth a line (as in the test report).
+/// Goals in one break below which a rotation is not worth a line.
 static const double least = 0.0005;
+
+/// So many of one break's a report shows.
+enum { SHOWN = 5 };
+
+int bw_weak_shown(const bw_trial *trial) {
+    const bw_whatif *w = &trial->whatif;
+    int count = 0;
+    while (count < SHOWN && count < w->count && w->weak[count].cost >= least)
+        count++;
+    return count;
+}
+
+/// A break of a stage, for its rotations alone.
+static bw_trial *add_break(const bw_scheme *scheme, int defence, const char *set, const char *start,
+                           bw_trial *trial) {
+    trial->def = bw_standard_def(scheme, defence == 3 ? 4 : 6, defence, set, start);
+    trial->def.late_count = 0; // or the unit is in the next stage before the ball arrives
+    trial->effort = bw_effort_standard();
+    trial->effort.with_weak = true;
+    trial->effort.weak_most = LOOKED_INTO;
+    trial->effort.curve.typical.rollouts = ROLLOUTS;
+    // Best play, the answer and the settled curve are not looked at.
+    trial->effort.curve.with_best = false;
+    trial->effort.seconds = 1;
+    trial->effort.curve.search.depth = 1;
+    trial->effort.curve.settled_rollouts = 1;
+    return trial;
+}
 
 int bw_weak_trials(const bw_scheme *scheme, uint64_t seed, bw_trial *trials) {
     const bw_break_def usual = bw_standard_break(scheme);
+    const char *const starts[] = {usual.start, bw_standard_behind(scheme)};
+    const int several = bw_same(starts[0], starts[1]) ? 1 : BW_COUNT(starts);
     int count = 0;
     for (int s = scheme->stage_count - 1; s >= 0; s--) {
-        const int in = scheme->stages[s].defenders;
         if (scheme->stages[s].match_up) continue; // nothing rotates when everyone has a man
-        bw_trial *trial = &trials[count++];
-        trial->def = bw_standard_def(scheme, in == 3 ? 4 : 6, in, usual.set, usual.start);
-        trial->def.late_count = 0; // or the unit is in the next stage before the ball arrives
-        trial->def.seed = seed;
-        trial->effort = bw_effort_standard();
-        trial->effort.with_weak = true;
-        trial->effort.weak_most = LOOKED_INTO;
-        trial->effort.curve.typical.rollouts = ROLLOUTS;
-        // Best play, the answer and the settled curve are not looked at.
-        trial->effort.curve.with_best = false;
-        trial->effort.seconds = 1;
-        trial->effort.curve.search.depth = 1;
-        trial->effort.curve.settled_rollouts = 1;
+        for (int k = 0; k < several; k++)
+            add_break(scheme, scheme->stages[s].defenders, usual.set, starts[k], &trials[count++])
+                ->def.seed = seed;
     }
     return count;
 }
