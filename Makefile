@@ -5,7 +5,7 @@ JOBS ?= $(shell nproc)
 FUZZ_SECONDS ?= 30
 
 .NOTPARALLEL:
-.PHONY: build setup demo check board board-file board-static bench wasm fuzz install format clean help
+.PHONY: build setup demo check coverage board board-file board-static bench wasm fuzz install format clean help
 
 build: build/build.ninja ## the program, at build/breakwater
 	cmake --build build -j $(JOBS) --target breakwater
@@ -22,6 +22,9 @@ demo: setup build ## check the example scheme and print its book into out/
 check: ## every test, in every build; ends with the count
 	@tools/setup.sh check
 	@JOBS=$(JOBS) tools/check.sh
+
+coverage: ## how many lines of each room the tests run, and which they do not
+	@JOBS=$(JOBS) tools/coverage
 
 board: setup build ## serve the board on a copy of the demo scheme and season, and print its address
 	@mkdir -p out
