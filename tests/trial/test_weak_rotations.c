@@ -64,6 +64,27 @@ static void it_stays_in_order_and_within_its_room(void) {
     CHECK_SAME(list.weak[0].cost, 0.9); // a trial without a result says nothing
 }
 
+/// Takes in one rotation, the same each time, at a cost.
+static void take_at(double cost, bw_weak_list *list) {
+    trial = (bw_trial){.status = BW_OK};
+    trial.whatif.count = 1;
+    trial.whatif.weak[0] = (bw_rotation){.from = 0, .to = 4, .stage = 4, .cost = cost};
+    bw_weak_take(&ground, &trial, list);
+}
+
+static void of_two_alike_the_dearer_stays(void) {
+    static bw_weak_list list;
+    const double costs[][3] = {
+        {0.02, 0.05, 0.03}, {0.05, 0.03, 0.02}, {0.02, 0.03, 0.05}, {0.05, 0.05, 0.05}};
+    for (int order = 0; order < 4; order++) {
+        list = (bw_weak_list){0};
+        for (int k = 0; k < 3; k++)
+            take_at(costs[order][k], &list);
+        CHECK_INT(list.count, 1);
+        CHECK_SAME(list.weak[0].cost, 0.05);
+    }
+}
+
 static void every_stage_that_rotates_is_tried(void) {
     static bw_trial trials[BW_WEAK_TRIALS];
     int rotating = 0;
@@ -88,6 +109,7 @@ int main(int argc, char **argv) {
     bw_scheme_fresh(0, 3, &scheme);
     CHECK_INT(bw_ground_build(&scheme, NULL, &ground, NULL), BW_OK);
     RUN(it_stays_in_order_and_within_its_room);
+    RUN(of_two_alike_the_dearer_stays);
     RUN(every_stage_that_rotates_is_tried);
     return test_report(argc, argv);
 }
