@@ -19,6 +19,7 @@ static const bw_field profiles[] = {
                "youth book, Rule 1): 110 by 60 yd, goals 80 yd apart, restraining line 20 yd from "
                "the goal line, crease 9 ft. Schools may mark it as narrow as 53 1/3 yd.",
      .date = "2017",
+     .american = true,
      .length = YD(110),
      .width = YD(60),
      .end_line = YD(15),
@@ -35,6 +36,7 @@ static const bw_field profiles[] = {
                "line 25 yd from the goal line and 40 yd from the other one, crease 9 ft. May be as "
                "narrow as 53 1/3 yd. Goal area 40 yd wide: assumed, as on the classic field.",
      .date = "2018",
+     .american = true,
      .length = YD(120),
      .width = YD(60),
      .end_line = YD(15),
@@ -50,6 +52,7 @@ static const bw_field profiles[] = {
                "apart, restraining line 20 yd from the goal line, crease 9 ft; goal-mouth arc of "
                "6 ft, NCAA 12 September 2019.",
      .date = "2020",
+     .american = true,
      .length = YD(110),
      .width = YD(60),
      .end_line = YD(15),
@@ -85,6 +88,7 @@ static const bw_field profiles[] = {
          "here 2.6 m (8.5 ft), so 10.6 and 14.6 m from the centre of the goal line. "
          "Restraining line 30 yd from the goal line, girls' classic field.",
      .date = "2025",
+     .women = true,
      .length = 110,
      .width = 60,
      .end_line = 12,
@@ -112,6 +116,7 @@ static const bw_field profiles[] = {
                "10 yd from the end line, crease 9 ft and goal 6 ft: assumed, no source was found. "
                "No restraining line.",
      .date = "2020",
+     .american = true,
      .length = YD(60),
      .width = YD(35),
      .end_line = YD(10),

@@ -13,6 +13,8 @@ typedef struct bw_field {
     const char *name;   ///< what a coach would call it
     const char *source; ///< where the figures come from, and what is assumed
     const char *date;   ///< the season or date the source speaks of
+    bool american;      ///< played in the United States alone, whose spelling its people read
+    bool women;         ///< women and girls play on it, and no men
     double length;      ///< end line to end line
     double width;       ///< sideline to sideline
     double end_line;    ///< goal line to end line, behind the goal

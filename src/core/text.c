@@ -151,6 +151,10 @@ void bw_put_number(bw_text *t, double x, int decimals) {
     put_decimal(t, d, decimals);
 }
 
+void bw_capital(char *c) {
+    if (*c >= 'a' && *c <= 'z') *c = (char)(*c - 'a' + 'A');
+}
+
 bool bw_copy(char *to, size_t room, const char *s) {
     bw_text t = bw_text_in(to, room);
     bw_put(&t, s);

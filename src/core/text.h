@@ -27,6 +27,9 @@ void bw_put_fixed(bw_text *t, double x, int decimals);
 /// x with at most `decimals` places and no trailing zeros: the canonical form of a file.
 void bw_put_number(bw_text *t, double x, int decimals);
 
+/// Makes the letter at c large if it is one of ASCII's small ones: for the head of a sentence.
+void bw_capital(char *c);
+
 bool bw_same(const char *a, const char *b);
 size_t bw_text_length(const char *s);
 

@@ -103,6 +103,20 @@ void bw_say_at(const bw_scheme *scheme, bw_vec ball, bw_text *out) {
     bw_put(out, place);
 }
 
+bw_arg bw_as_ball(const char *name, const bw_scheme *scheme, bw_vec ball) {
+    bw_arg arg;
+    bw_text own = bw_own_word(&arg, name);
+    bw_say_ball(scheme, ball, &own);
+    return arg;
+}
+
+bw_arg bw_as_at(const char *name, const bw_scheme *scheme, bw_vec ball) {
+    bw_arg arg;
+    bw_text own = bw_own_word(&arg, name);
+    bw_say_at(scheme, ball, &own);
+    return arg;
+}
+
 /// Its first letter is made large if it is one of ASCII's; others stay as they are.
 void bw_say_first(const char *name, bw_text *out) {
     char c = *name;

@@ -5,8 +5,8 @@
 #define BW_SCHEME_CAPTION_H
 
 #include "core/scheme.h"
+#include "core/sentence.h"
 #include "core/shape.h"
-#include "core/text.h"
 
 /// "3.5 yd right, 2.5 yd out": a place as a defender looking out from the goal would say it.
 void bw_say_place(bw_units units, bw_vec at, bw_text *out);
@@ -16,6 +16,10 @@ void bw_say_ball(const bw_scheme *scheme, bw_vec ball, bw_text *out);
 
 /// The same with the word it needs in a sentence: "behind the goal", "on the left wing".
 void bw_say_at(const bw_scheme *scheme, bw_vec ball, bw_text *out);
+
+/// Either as what fills a place of a sentence.
+bw_arg bw_as_ball(const char *name, const bw_scheme *scheme, bw_vec ball);
+bw_arg bw_as_at(const char *name, const bw_scheme *scheme, bw_vec ball);
 
 /// A name as it stands at the head of a sentence: "Low left".
 void bw_say_first(const char *name, bw_text *out);

@@ -57,21 +57,30 @@ void bw_lint_point_spot(const bw_lint *lint, bw_finding *finding, int landmark, 
     bw_lint_point(lint, finding, room);
 }
 
-bw_text bw_lint_message(bw_finding *finding) {
-    return bw_text_in(finding->message, sizeof finding->message);
+void bw_lint_point_to(const bw_lint *lint, bw_finding *finding, const char *list, int index,
+                      const char *member) {
+    char room[BW_POINTER_SIZE];
+    bw_text part = bw_text_in(room, sizeof room);
+    bw_put(&part, list);
+    bw_put_int(&part, index);
+    bw_put(&part, member);
+    bw_lint_point(lint, finding, room);
 }
 
-void bw_lint_remedy(bw_finding *finding, const char *sentence) {
-    bw_copy(finding->remedy, sizeof finding->remedy, sentence);
+void bw_lint_say_with(const bw_lint *lint, bw_finding *finding, const bw_sentence *sentence,
+                      const bw_sentence *mend, const bw_arg *args) {
+    bw_text t = bw_text_in(finding->message, sizeof finding->message);
+    bw_put_sentence_with(&t, lint->voice, sentence, args);
+    t = bw_text_in(finding->remedy, sizeof finding->remedy);
+    bw_put_sentence_with(&t, lint->voice, mend, args);
 }
 
-const char *bw_lint_spot_name(const bw_lint *lint, int spot) {
-    return bw_lint_stage(lint)->spots[spot].name;
+bw_arg bw_lint_as_spot(const char *name, const bw_lint *lint, int spot) {
+    return bw_as_word(name, bw_lint_stage(lint)->spots[spot].name);
 }
 
-void bw_lint_put_ball(const bw_lint *lint, bw_text *out, int landmark) {
-    bw_put(out, " with the ball ");
-    bw_say_at(lint->scheme, lint->scheme->landmarks[landmark].at, out);
+bw_arg bw_lint_as_at(const char *name, const bw_lint *lint, int landmark) {
+    return bw_as_at(name, lint->scheme, lint->scheme->landmarks[landmark].at);
 }
 
 bool bw_lint_told(const bw_lint *lint, int landmark) {
@@ -79,9 +88,9 @@ bool bw_lint_told(const bw_lint *lint, int landmark) {
     return lint->symmetric && twin >= 0 && twin < landmark;
 }
 
-void bw_lint_put_sides(const bw_lint *lint, bw_text *out, int landmark) {
-    if (lint->symmetric && lint->scheme->landmarks[landmark].twin != landmark)
-        bw_put(out, "; the other side is the same");
+bw_arg bw_lint_as_sides(const char *name, const bw_lint *lint, int landmark) {
+    const bool same = lint->symmetric && lint->scheme->landmarks[landmark].twin != landmark;
+    return bw_as_part(name, same ? &bw_s_lint_other_side : NULL);
 }
 
 bool bw_lint_shot_next(const bw_lint *lint, int landmark) {
@@ -155,6 +164,7 @@ static void look_at_stage(bw_lint *lint, int stage) {
 
 int bw_scheme_lint(const bw_scheme *scheme, bw_finding *findings, int room) {
     bw_lint lint = {.scheme = scheme,
+                    .voice = bw_voice_of(scheme),
                     .level = bw_level_at(scheme->level),
                     .field = bw_field_at(scheme->field),
                     .findings = findings,

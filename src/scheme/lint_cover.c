@@ -42,17 +42,9 @@ static void look_at_ball(bw_lint *lint, int landmark) {
 
     bw_finding *f = bw_lint_begin(lint, BW_WARNING);
     bw_lint_point_spot(lint, f, landmark, man);
-    bw_text t = bw_lint_message(f);
-    bw_put(&t, "Nobody is on the ball");
-    bw_lint_put_ball(lint, &t, landmark);
-    bw_put(&t, ", inside the pickup line: the nearest man, ");
-    bw_put(&t, bw_lint_spot_name(lint, man));
-    bw_put(&t, ", is ");
-    bw_say_length(lint->scheme->units, gap, &t);
-    bw_put(&t, " away");
-    bw_lint_put_sides(lint, &t, landmark);
-    bw_put_char(&t, '.');
-    bw_lint_remedy(f, "Move or free his pin there, or bring the pickup line in.");
+    bw_lint_say(lint, f, &bw_s_lint_off_ball, &bw_s_lint_off_ball_mend,
+                bw_lint_as_at("at", lint, landmark), bw_lint_as_spot("spot", lint, man),
+                bw_as_length("gap", gap), bw_lint_as_sides("sides", lint, landmark));
 }
 
 /// Nobody can be in front of the crease by the time a pass thrown there is shot.
@@ -66,37 +58,19 @@ static void look_at_crease(bw_lint *lint, int landmark) {
 
     bw_finding *f = bw_lint_begin(lint, BW_WARNING);
     bw_lint_point_spot(lint, f, landmark, man);
-    bw_text t = bw_lint_message(f);
-    bw_put(&t, "Nobody has the crease");
-    bw_lint_put_ball(lint, &t, landmark);
-    bw_put(&t, ": the nearest man, ");
-    bw_put(&t, bw_lint_spot_name(lint, man));
-    bw_put(&t, ", is ");
-    bw_say_length(lint->scheme->units, gap, &t);
-    bw_put(&t, " from its front and reaches ");
-    bw_say_length(lint->scheme->units, reach, &t);
-    bw_put(&t, " in the time of a pass and a shot");
-    bw_lint_put_sides(lint, &t, landmark);
-    bw_put_char(&t, '.');
-    bw_lint_remedy(f, "Pin a man nearer to it, or let the rule give someone the crease.");
+    bw_lint_say(lint, f, &bw_s_lint_no_crease, &bw_s_lint_no_crease_mend,
+                bw_lint_as_at("at", lint, landmark), bw_lint_as_spot("spot", lint, man),
+                bw_as_length("gap", gap), bw_as_length("reach", reach),
+                bw_lint_as_sides("sides", lint, landmark));
 }
 
-static void say_pair(bw_lint *lint, int landmark, int a, int b, const char *what, double d,
-                     const char *remedy) {
+static void say_pair(bw_lint *lint, int landmark, int a, int b, double apart,
+                     const bw_sentence *sentence, const bw_sentence *mend) {
     bw_finding *f = bw_lint_begin(lint, BW_WARNING);
     bw_lint_point_spot(lint, f, landmark, b);
-    bw_text t = bw_lint_message(f);
-    bw_put(&t, "The spots \"");
-    bw_put(&t, bw_lint_spot_name(lint, a));
-    bw_put(&t, "\" and \"");
-    bw_put(&t, bw_lint_spot_name(lint, b));
-    bw_put(&t, what);
-    bw_say_length(lint->scheme->units, d, &t);
-    bw_put(&t, " apart");
-    bw_lint_put_ball(lint, &t, landmark);
-    bw_lint_put_sides(lint, &t, landmark);
-    bw_put_char(&t, '.');
-    bw_lint_remedy(f, remedy);
+    bw_lint_say(lint, f, sentence, mend, bw_lint_as_spot("one", lint, a),
+                bw_lint_as_spot("other", lint, b), bw_as_length("apart", apart),
+                bw_lint_as_at("at", lint, landmark), bw_lint_as_sides("sides", lint, landmark));
 }
 
 /// Two men where one would do.
@@ -106,11 +80,9 @@ static void look_at_pair(bw_lint *lint, int landmark, int a, int b) {
     double on_ball = lint->plan.rule.cushion + double_slack;
     double d = bw_distance(p, q);
     if (d < crowded)
-        say_pair(lint, landmark, a, b, "\" do one man's work, ", d,
-                 "Move one of them to where nobody is.");
+        say_pair(lint, landmark, a, b, d, &bw_s_lint_crowded, &bw_s_lint_crowded_mend);
     else if (bw_distance(p, ball) < on_ball && bw_distance(q, ball) < on_ball)
-        say_pair(lint, landmark, a, b, "\" are both on the ball, ", d,
-                 "Move one of them off the ball, to the next man or the crease.");
+        say_pair(lint, landmark, a, b, d, &bw_s_lint_both_on_ball, &bw_s_lint_both_on_ball_mend);
 }
 
 /// Two men are neighbours when nobody else is as near to the middle between them as they are: the gap
@@ -140,19 +112,10 @@ static void look_at_gap(bw_lint *lint, int landmark, int a, int b) {
 
     bw_finding *f = bw_lint_begin(lint, BW_WARNING);
     bw_lint_point_spot(lint, f, landmark, b);
-    bw_text t = bw_lint_message(f);
-    bw_put(&t, "The gap between \"");
-    bw_put(&t, bw_lint_spot_name(lint, a));
-    bw_put(&t, "\" and \"");
-    bw_put(&t, bw_lint_spot_name(lint, b));
-    bw_put(&t, "\" is ");
-    bw_say_length(lint->scheme->units, wide, &t);
-    bw_lint_put_ball(lint, &t, landmark);
-    bw_put(&t, "; in the time of a pass and a shot the two can close ");
-    bw_say_length(lint->scheme->units, 2 * one, &t);
-    bw_lint_put_sides(lint, &t, landmark);
-    bw_put_char(&t, '.');
-    bw_lint_remedy(f, "Move the two men nearer together there.");
+    bw_lint_say(lint, f, &bw_s_lint_gap, &bw_s_lint_gap_mend, bw_lint_as_spot("one", lint, a),
+                bw_lint_as_spot("other", lint, b), bw_as_length("wide", wide),
+                bw_lint_as_at("at", lint, landmark), bw_as_length("closed", 2 * one),
+                bw_lint_as_sides("sides", lint, landmark));
 }
 
 static void look_at_pairs(bw_lint *lint, int landmark) {
@@ -168,11 +131,8 @@ void bw_lint_cover(bw_lint *lint) {
     if (bw_lint_stage(lint)->rule.crease == BW_CREASE_NONE) {
         bw_finding *f = bw_lint_begin(lint, BW_WARNING);
         bw_lint_point(lint, f, "/rule/crease");
-        bw_text t = bw_lint_message(f);
-        bw_put(&t, "In the stage ");
-        bw_put(&t, bw_lint_stage(lint)->shape);
-        bw_put(&t, " nobody is given the crease.");
-        bw_lint_remedy(f, "Set the rule's crease to \"farthest\" or to a spot.");
+        bw_lint_say(lint, f, &bw_s_lint_crease_to_nobody, &bw_s_lint_crease_to_nobody_mend,
+                    bw_as_word("shape", bw_lint_stage(lint)->shape));
     }
     for (int l = 0; l < lint->scheme->landmark_count; l++) {
         if (bw_lint_told(lint, l)) continue;

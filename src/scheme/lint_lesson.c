@@ -14,44 +14,25 @@ static bw_finding *begin(bw_lint *lint, int lesson, int stop) {
     return f;
 }
 
-static void put_which(const bw_lint *lint, int lesson, int stop, bw_text *out) {
-    bw_put(out, "In the lesson \"");
-    bw_put(out, lint->scheme->lessons[lesson].name);
-    bw_put(out, "\" the caption of stop ");
-    bw_put_int(out, stop + 1);
-}
-
 static void say_long(bw_lint *lint, int lesson, int stop, const char *caption) {
     const int words = bw_style_words(caption), sentence = bw_style_sentence(caption);
     const bool whole = words > BW_CAPTION_WORDS;
     if (!whole && sentence <= BW_SENTENCE_WORDS) return;
-    bw_finding *f = begin(lint, lesson, stop);
-    bw_text t = bw_lint_message(f);
-    put_which(lint, lesson, stop, &t);
-    bw_put(&t, " has ");
-    bw_put_int(&t, whole ? words : sentence);
-    bw_put(&t, whole ? " words; " : " words in one sentence; ");
-    bw_put_int(&t, whole ? BW_CAPTION_WORDS : BW_SENTENCE_WORDS);
-    bw_put(&t, " can be read while it stands.");
-    bw_lint_remedy(f, whole ? "Keep what the men do, and leave the rest to the coach."
-                            : "Make two sentences of it.");
+    bw_lint_say(lint, begin(lint, lesson, stop),
+                whole ? &bw_s_lint_long_caption : &bw_s_lint_long_sentence,
+                whole ? &bw_s_lint_long_caption_mend : &bw_s_lint_long_sentence_mend,
+                bw_as_word("lesson", lint->scheme->lessons[lesson].name),
+                bw_as_count("stop", stop + 1), bw_as_count("words", whole ? words : sentence),
+                bw_as_count("most", whole ? BW_CAPTION_WORDS : BW_SENTENCE_WORDS));
 }
 
 static void say_jargon(bw_lint *lint, int lesson, int stop, const char *caption) {
     const bw_jargon *jargon = bw_style_jargon(caption);
     if (!jargon) return;
-    bw_finding *f = begin(lint, lesson, stop);
-    bw_text t = bw_lint_message(f);
-    put_which(lint, lesson, stop, &t);
-    bw_put(&t, " has a word that new players do not know.");
-    char remedy[BW_MESSAGE_SIZE];
-    t = bw_text_in(remedy, sizeof remedy);
-    bw_put(&t, "Instead of \"");
-    bw_put(&t, jargon->word);
-    bw_put(&t, "...\" say \"");
-    bw_put(&t, jargon->plain);
-    bw_put(&t, "\".");
-    bw_lint_remedy(f, remedy);
+    bw_lint_say(lint, begin(lint, lesson, stop), &bw_s_lint_jargon, &bw_s_lint_jargon_mend,
+                bw_as_word("lesson", lint->scheme->lessons[lesson].name),
+                bw_as_count("stop", stop + 1), bw_as_word("word", jargon->word),
+                bw_as_part("plain", &jargon->plain));
 }
 
 void bw_lint_lessons(bw_lint *lint) {

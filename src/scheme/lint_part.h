@@ -6,13 +6,14 @@
 
 #include "core/level.h"
 #include "core/shape.h"
-#include "core/text.h"
+#include "scheme/catalogue.h"
 #include "scheme/error.h"
 #include "scheme/rotation.h"
 
 /// A lint under way. The stage fields hold one stage at a time.
 typedef struct bw_lint {
     const bw_scheme *scheme;
+    bw_voice voice;
     const bw_level *level;
     const bw_field *field;
     bw_finding *findings;
@@ -50,15 +51,20 @@ void bw_lint_point(const bw_lint *lint, bw_finding *finding, const char *part);
 /// or the spot's home.
 void bw_lint_point_spot(const bw_lint *lint, bw_finding *finding, int landmark, int spot);
 
-/// Its sentence, to be written into.
-bw_text bw_lint_message(bw_finding *finding);
+/// The same, of member number `index` of a list: "/spots/", 2, "/call".
+void bw_lint_point_to(const bw_lint *lint, bw_finding *finding, const char *list, int index,
+                      const char *member);
 
-void bw_lint_remedy(bw_finding *finding, const char *sentence);
+/// Its sentence and what to do about it, both with the same arguments.
+void bw_lint_say_with(const bw_lint *lint, bw_finding *finding, const bw_sentence *sentence,
+                      const bw_sentence *mend, const bw_arg *args);
+#define bw_lint_say(lint, finding, sentence, mend, ...)                                            \
+    bw_lint_say_with(lint, finding, sentence, mend,                                                \
+                     (const bw_arg[]){__VA_ARGS__, {.kind = BW_ARG_END}})
 
-const char *bw_lint_spot_name(const bw_lint *lint, int spot);
-
-/// " with the ball at right wing"
-void bw_lint_put_ball(const bw_lint *lint, bw_text *out, int landmark);
+/// A spot by its name; where the ball is at a landmark: "at right wing".
+bw_arg bw_lint_as_spot(const char *name, const bw_lint *lint, int spot);
+bw_arg bw_lint_as_at(const char *name, const bw_lint *lint, int landmark);
 
 /// Sentences show tenths: what differs by less, m or m/s, is told as equal and so is no fault.
 #define BW_LINT_SHOWN 0.1
@@ -67,7 +73,7 @@ void bw_lint_put_ball(const bw_lint *lint, bw_text *out, int landmark);
 bool bw_lint_told(const bw_lint *lint, int landmark);
 
 /// "; the other side is the same", where it is.
-void bw_lint_put_sides(const bw_lint *lint, bw_text *out, int landmark);
+bw_arg bw_lint_as_sides(const char *name, const bw_lint *lint, int landmark);
 
 /// True when a ball at this landmark is in front and so near the goal that what follows is a shot: no
 /// rotation or gap matters then.

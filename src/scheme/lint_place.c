@@ -20,33 +20,21 @@ static place_kind kind_of(const bw_field *field, bw_vec p) {
 
 /// One finding about a spot; `landmark` is -1 for its home.
 static void say(bw_lint *lint, place_kind kind, int landmark, int spot) {
+    const bool home = landmark < 0, off = kind == OFF_FIELD;
     bw_finding *f = bw_lint_begin(lint, kind == IN_CREASE ? BW_WARNING : BW_ERROR);
-    if (landmark < 0) {
-        char room[BW_POINTER_SIZE];
-        bw_text part = bw_text_in(room, sizeof room);
-        bw_put(&part, "/spots/");
-        bw_put_int(&part, spot);
-        bw_put(&part, "/home");
-        bw_lint_point(lint, f, room);
-    } else {
+    if (home)
+        bw_lint_point_to(lint, f, "/spots/", spot, "/home");
+    else
         bw_lint_point_spot(lint, f, landmark, spot);
-    }
-    bw_text t = bw_lint_message(f);
-    bw_put(&t, "The spot \"");
-    bw_put(&t, bw_lint_spot_name(lint, spot));
-    bw_put(&t, kind == OFF_FIELD ? "\" is off the field"
-                                 : (kind == IN_GOAL ? "\" is inside the goal"
-                                                    : "\" stands well inside the crease"));
-    if (landmark >= 0) bw_lint_put_ball(lint, &t, landmark);
-    bw_put_char(&t, '.');
-    if (kind == OFF_FIELD) {
-        bw_lint_remedy(f, "Move him inside the lines.");
-        return;
-    }
-    bw_text remedy = bw_text_in(f->remedy, sizeof f->remedy);
-    bw_put(&remedy, "Move him at least ");
-    bw_say_length(lint->scheme->units, lint->field->crease, &remedy);
-    bw_put(&remedy, " from the goal's centre, where the crease ends.");
+    bw_lint_say(lint, f,
+                off               ? &bw_s_lint_off_field
+                : kind == IN_GOAL ? &bw_s_lint_in_goal
+                                  : &bw_s_lint_in_crease,
+                off ? &bw_s_lint_off_field_mend : &bw_s_lint_in_crease_mend,
+                bw_lint_as_spot("spot", lint, spot),
+                bw_as_part("with_ball", home ? NULL : &bw_s_lint_with_ball),
+                bw_lint_as_at("at", lint, home ? 0 : landmark),
+                bw_as_length("crease", lint->field->crease));
 }
 
 void bw_lint_places(bw_lint *lint) {
@@ -73,20 +61,10 @@ void bw_lint_landmarks(bw_lint *lint) {
             const bw_landmark *b = &scheme->landmarks[k];
             if (bw_distance(a->at, b->at) >= one_place) continue;
             bw_finding *f = bw_lint_begin(lint, BW_WARNING);
-            char room[BW_POINTER_SIZE];
-            bw_text part = bw_text_in(room, sizeof room);
-            bw_put(&part, "/landmarks/");
-            bw_put_int(&part, l);
-            bw_lint_point(lint, f, room);
-            bw_text t = bw_lint_message(f);
-            bw_put(&t, "The landmarks \"");
-            bw_put(&t, b->id);
-            bw_put(&t, "\" and \"");
-            bw_put(&t, a->id);
-            bw_put(&t, "\" are ");
-            bw_say_length(lint->scheme->units, bw_distance(a->at, b->at), &t);
-            bw_put(&t, " apart, too near to tell one from the other.");
-            bw_lint_remedy(f, "Move one of them, or leave one out.");
+            bw_lint_point_to(lint, f, "/landmarks/", l, "");
+            bw_lint_say(lint, f, &bw_s_lint_one_place, &bw_s_lint_one_place_mend,
+                        bw_as_word("earlier", b->id), bw_as_word("landmark", a->id),
+                        bw_as_length("apart", bw_distance(a->at, b->at)));
         }
     }
 }
@@ -108,18 +86,9 @@ void bw_lint_late(bw_lint *lint) {
         int stage = bw_scheme_stage(scheme, defenders);
         if (stage < 0 || finds_place(&scheme->stages[stage], &scheme->late[i])) continue;
         bw_finding *f = bw_lint_begin(lint, BW_WARNING);
-        char room[BW_POINTER_SIZE];
-        bw_text part = bw_text_in(room, sizeof room);
-        bw_put(&part, "/late/");
-        bw_put_int(&part, i);
-        bw_put(&part, "/takes");
-        bw_lint_point(lint, f, room);
-        bw_text t = bw_lint_message(f);
-        bw_put(&t, "The ");
-        bw_put(&t, scheme->late[i].role);
-        bw_put(&t, " makes the stage ");
-        bw_put(&t, scheme->stages[stage].shape);
-        bw_put(&t, " but takes no spot that it has.");
-        bw_lint_remedy(f, "Name one of that stage's spots in \"takes\", or say \"match\".");
+        bw_lint_point_to(lint, f, "/late/", i, "/takes");
+        bw_lint_say(lint, f, &bw_s_lint_late_nowhere, &bw_s_lint_late_nowhere_mend,
+                    bw_as_word("role", scheme->late[i].role),
+                    bw_as_word("shape", scheme->stages[stage].shape));
     }
 }

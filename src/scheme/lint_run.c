@@ -121,38 +121,23 @@ static run carried(const bw_lint *lint, int from, int to) {
     return worst;
 }
 
-static void say(bw_lint *lint, run r, const char *how, const char *remedy) {
+static void say(bw_lint *lint, run r, const bw_sentence *sentence, const bw_sentence *mend) {
+    const bw_vec from = landmark(lint, r.from), to = landmark(lint, r.to);
     bw_finding *f = bw_lint_begin(lint, BW_WARNING);
     bw_lint_point_spot(lint, f, r.to, r.spot);
-    bw_text t = bw_lint_message(f);
-    bw_put(&t, how);
-    bw_say_ball(lint->scheme, landmark(lint, r.from), &t);
-    bw_put(&t, " to ");
-    bw_say_ball(lint->scheme, landmark(lint, r.to), &t);
-    bw_put(&t, ", ");
-    bw_put(&t, bw_lint_spot_name(lint, r.spot));
-    bw_put(&t, " needs ");
-    bw_say_speed(lint->scheme->units, r.asked, &t);
-    bw_put(&t, " and has ");
-    bw_say_speed(lint->scheme->units, lint->level->defender.vmax, &t);
-    if (landmark(lint, r.from).x != 0 && landmark(lint, r.to).x != 0)
-        bw_lint_put_sides(lint, &t, r.from);
-    bw_put_char(&t, '.');
-    bw_lint_remedy(f, remedy);
+    bw_lint_say(lint, f, sentence, mend, bw_as_ball("from", lint->scheme, from),
+                bw_as_ball("to", lint->scheme, to), bw_lint_as_spot("spot", lint, r.spot),
+                bw_as_speed("needed", r.asked), bw_as_speed("top", lint->level->defender.vmax),
+                from.x != 0 && to.x != 0 ? bw_lint_as_sides("sides", lint, r.from)
+                                         : bw_as_part("sides", NULL));
 }
 
-static void say_more(bw_lint *lint, int more, const char *one, const char *many) {
+static void say_more(bw_lint *lint, int more, const bw_sentence *sentence) {
     if (more <= 0) return;
     bw_finding *f = bw_lint_begin(lint, BW_NOTE);
     bw_lint_point(lint, f, "");
-    bw_text t = bw_lint_message(f);
-    bw_put_int(&t, more);
-    bw_put(&t, more == 1 ? one : many);
-    bw_put(&t, " of the stage ");
-    bw_put(&t, bw_lint_stage(lint)->shape);
-    bw_put(&t, more == 1 ? " asks too much speed, less than those named."
-                         : " ask too much speed, less than those named.");
-    bw_lint_remedy(f, "Mend the worst first; the others often follow.");
+    bw_lint_say(lint, f, sentence, &bw_s_lint_more_mend, bw_as_count("count", more),
+                bw_as_word("shape", bw_lint_stage(lint)->shape));
 }
 
 void bw_lint_runs(bw_lint *lint) {
@@ -171,11 +156,9 @@ void bw_lint_runs(bw_lint *lint) {
         }
     }
     for (int i = 0; i < passes.kept; i++)
-        say(lint, passes.worst[i], "When the ball is passed from ",
-            "Move his two places nearer together, or give the far one to another man.");
-    say_more(lint, passes.over - passes.kept, " more rotation", " more rotations");
+        say(lint, passes.worst[i], &bw_s_lint_pass, &bw_s_lint_pass_mend);
+    say_more(lint, passes.over - passes.kept, &bw_s_lint_more_passes);
     for (int i = 0; i < carries.kept; i++)
-        say(lint, carries.worst[i], "When the ball is carried from ",
-            "Move his pins at the two ends nearer together.");
-    say_more(lint, carries.over - carries.kept, " more carry", " more carries");
+        say(lint, carries.worst[i], &bw_s_lint_carry, &bw_s_lint_carry_mend);
+    say_more(lint, carries.over - carries.kept, &bw_s_lint_more_carries);
 }

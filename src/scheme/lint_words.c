@@ -26,50 +26,31 @@ static bool sounds_same(const char *a, const char *b) {
     }
 }
 
-static void point_call(const bw_lint *lint, bw_finding *f, int spot) {
-    char room[BW_POINTER_SIZE];
-    bw_text part = bw_text_in(room, sizeof room);
-    bw_put(&part, "/spots/");
-    bw_put_int(&part, spot);
-    bw_put(&part, "/call");
-    bw_lint_point(lint, f, room);
+static bw_finding *begin(bw_lint *lint, int spot) {
+    bw_finding *f = bw_lint_begin(lint, BW_WARNING);
+    bw_lint_point_to(lint, f, "/spots/", spot, "/call");
+    return f;
+}
+
+static const char *call_of(const bw_lint *lint, int spot) {
+    return bw_lint_stage(lint)->spots[spot].call;
 }
 
 static void say_missing(bw_lint *lint, int spot) {
-    bw_finding *f = bw_lint_begin(lint, BW_WARNING);
-    point_call(lint, f, spot);
-    bw_text t = bw_lint_message(f);
-    bw_put(&t, "The spot \"");
-    bw_put(&t, bw_lint_spot_name(lint, spot));
-    bw_put(&t, "\" has no call, so nobody hears that it is taken.");
-    bw_lint_remedy(f, "Give it a word of its own to shout.");
+    bw_lint_say(lint, begin(lint, spot), &bw_s_lint_no_call, &bw_s_lint_no_call_mend,
+                bw_lint_as_spot("spot", lint, spot));
 }
 
 static void say_twice(bw_lint *lint, int spot, int earlier) {
-    bw_finding *f = bw_lint_begin(lint, BW_WARNING);
-    point_call(lint, f, spot);
-    bw_text t = bw_lint_message(f);
-    bw_put(&t, "The spots \"");
-    bw_put(&t, bw_lint_spot_name(lint, earlier));
-    bw_put(&t, "\" and \"");
-    bw_put(&t, bw_lint_spot_name(lint, spot));
-    bw_put(&t, "\" both call \"");
-    bw_put(&t, bw_lint_stage(lint)->spots[spot].call);
-    bw_put(&t, "\".");
-    bw_lint_remedy(f, "Give one of them another word.");
+    bw_lint_say(lint, begin(lint, spot), &bw_s_lint_same_call, &bw_s_lint_same_call_mend,
+                bw_lint_as_spot("earlier", lint, earlier), bw_lint_as_spot("spot", lint, spot),
+                bw_as_word("call", call_of(lint, spot)));
 }
 
 /// The word that calls the whole unit must not also be one man's.
 static void say_stage_word(bw_lint *lint, int spot) {
-    bw_finding *f = bw_lint_begin(lint, BW_WARNING);
-    point_call(lint, f, spot);
-    bw_text t = bw_lint_message(f);
-    bw_put(&t, "The spot \"");
-    bw_put(&t, bw_lint_spot_name(lint, spot));
-    bw_put(&t, "\" calls \"");
-    bw_put(&t, bw_lint_stage(lint)->spots[spot].call);
-    bw_put(&t, "\", which is the word that calls its stage.");
-    bw_lint_remedy(f, "Give one of the two another word.");
+    bw_lint_say(lint, begin(lint, spot), &bw_s_lint_stage_word, &bw_s_lint_stage_word_mend,
+                bw_lint_as_spot("spot", lint, spot), bw_as_word("call", call_of(lint, spot)));
 }
 
 static void look_at_stage_call(bw_lint *lint) {
@@ -77,11 +58,8 @@ static void look_at_stage_call(bw_lint *lint) {
     if (silent(stage->call)) {
         bw_finding *f = bw_lint_begin(lint, BW_NOTE);
         bw_lint_point(lint, f, "/call");
-        bw_text t = bw_lint_message(f);
-        bw_put(&t, "The stage ");
-        bw_put(&t, stage->shape);
-        bw_put(&t, " has no call, so nothing tells the unit to go into it.");
-        bw_lint_remedy(f, "Give the stage a word the goalkeeper can shout.");
+        bw_lint_say(lint, f, &bw_s_lint_silent_stage, &bw_s_lint_silent_stage_mend,
+                    bw_as_word("shape", stage->shape));
         return;
     }
     for (int i = 0; i < lint->stage; i++) {
@@ -89,15 +67,9 @@ static void look_at_stage_call(bw_lint *lint) {
         if (!sounds_same(earlier->call, stage->call)) continue;
         bw_finding *f = bw_lint_begin(lint, BW_WARNING);
         bw_lint_point(lint, f, "/call");
-        bw_text t = bw_lint_message(f);
-        bw_put(&t, "The stages ");
-        bw_put(&t, earlier->shape);
-        bw_put(&t, " and ");
-        bw_put(&t, stage->shape);
-        bw_put(&t, " are both called \"");
-        bw_put(&t, stage->call);
-        bw_put(&t, "\".");
-        bw_lint_remedy(f, "Give one of them another word.");
+        bw_lint_say(lint, f, &bw_s_lint_same_stage_call, &bw_s_lint_same_call_mend,
+                    bw_as_word("earlier", earlier->shape), bw_as_word("shape", stage->shape),
+                    bw_as_word("call", stage->call));
         return;
     }
 }

@@ -5,20 +5,20 @@
 
 /// Terms in common use among coaches. Beginnings count: "rotat" is rotate, rotates and rotation.
 static const bw_jargon jargon[] = {
-    {"hedge", "step toward him and back"},
-    {"recover", "get back"},
-    {"rotat", "move"},
-    {"sluff", "drop off"},
-    {"slough", "drop off"},
-    {"sag", "drop off"},
-    {"splash", "slide"},
-    {"utiliz", "use"},
-    {"utilis", "use"},
-    {"communicat", "talk"},
-    {"initiat", "begin"},
-    {"transition", "break"},
-    {"personnel", "players"},
-    {"trailer", "late man"},
+    {"hedge", {"step toward {him} and back"}},
+    {"recover", {"get back"}},
+    {"rotat", {"move"}},
+    {"sluff", {"drop off"}},
+    {"slough", {"drop off"}},
+    {"sag", {"drop off"}},
+    {"splash", {"slide"}},
+    {"utiliz", {"use"}},
+    {"utilis", {"use"}},
+    {"communicat", {"talk"}},
+    {"initiat", {"begin"}},
+    {"transition", {"break"}},
+    {"personnel", {"players"}},
+    {"trailer", {"late {man}"}},
 };
 
 static bool is_letter(char c) {

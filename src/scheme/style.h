@@ -3,7 +3,7 @@
 #ifndef BW_SCHEME_STYLE_H
 #define BW_SCHEME_STYLE_H
 
-#include <stdbool.h>
+#include "core/sentence.h"
 
 /// Words one sentence and a whole caption may have. Our own figures: what is read while a picture stands
 /// two seconds, and on one line or two below it.
@@ -17,7 +17,8 @@ int bw_style_sentence(const char *text);
 
 /// A word of the trade that new players do not know, and a plain one for it.
 typedef struct bw_jargon {
-    const char *word, *plain;
+    const char *word;
+    bw_sentence plain;
 } bw_jargon;
 
 /// The first such word in a text, whatever its case, or NULL.
