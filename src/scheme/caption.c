@@ -3,6 +3,8 @@
 /// needs more than six short sentences.
 #include "scheme/caption.h"
 
+#include "scheme/catalogue.h"
+
 #define YD BW_METRES_PER_YARD
 
 static const double at_landmark = 1.5 * YD; ///< so near a landmark the ball is "at" it
@@ -18,27 +20,23 @@ static double tenths(bw_units units, double metres) {
     return bw_round_to(bw_in_unit(units, metres), 10);
 }
 
-static void put_tenths(bw_units units, double x, bw_text *out) {
-    bw_put_fixed(out, bw_abs(x), 1);
-    bw_put_char(out, ' ');
-    bw_put(out, bw_unit_short(units));
+void bw_say_place(bw_units units, bw_vec at, bw_text *out) {
+    const double x = tenths(units, at.x), y = tenths(units, at.y), unit = bw_unit_length(units);
+    bw_put_sentence(out, (bw_voice){.units = units}, &bw_s_place,
+                    bw_as_part("across", x == 0  ? &bw_s_place_middle
+                                         : x > 0 ? &bw_s_place_right
+                                                 : &bw_s_place_left),
+                    bw_as_part("along", y == 0  ? &bw_s_place_line
+                                        : y > 0 ? &bw_s_place_out
+                                                : &bw_s_place_behind),
+                    bw_as_length("x", bw_abs(x) * unit), bw_as_length("y", bw_abs(y) * unit));
 }
 
-void bw_say_place(bw_units units, bw_vec at, bw_text *out) {
-    double x = tenths(units, at.x), y = tenths(units, at.y);
-    if (x == 0) {
-        bw_put(out, "in the middle");
-    } else {
-        put_tenths(units, x, out);
-        bw_put(out, x > 0 ? " right" : " left");
-    }
-    if (y == 0) {
-        bw_put(out, ", on the goal line");
-        return;
-    }
-    bw_put(out, ", ");
-    put_tenths(units, y, out);
-    bw_put(out, y > 0 ? " out" : " behind");
+bw_arg bw_as_place(const char *name, bw_units units, bw_vec at) {
+    bw_arg arg;
+    bw_text own = bw_own_word(&arg, name);
+    bw_say_place(units, at, &own);
+    return arg;
 }
 
 static int nearest_landmark(const bw_scheme *scheme, bw_vec ball) {
@@ -57,18 +55,15 @@ void bw_say_ball(const bw_scheme *scheme, bw_vec ball, bw_text *out) {
         bw_put(out, scheme->landmarks[landmark].name);
         return;
     }
-    const char *side = ball.x > wide ? " on the right" : (ball.x < -wide ? " on the left" : "");
-    if (ball.y < 0) {
-        bw_put(out, "behind the goal");
-    } else if (ball.y >= up_top) {
-        bw_put(out, "up top");
-    } else if (bw_abs(ball.x) >= on_wing) {
-        bw_put(out, ball.x > 0 ? "on the right wing" : "on the left wing");
-        return;
-    } else {
-        bw_put(out, "in front of the goal");
-    }
-    bw_put(out, side);
+    const bw_sentence *where = ball.y < 0                 ? &bw_s_ball_behind
+                               : ball.y >= up_top         ? &bw_s_ball_top
+                               : bw_abs(ball.x) < on_wing ? &bw_s_ball_front
+                               : ball.x > 0               ? &bw_s_ball_right_wing
+                                                          : &bw_s_ball_left_wing;
+    const bw_sentence *side = ball.x > wide    ? &bw_s_ball_side_right
+                              : ball.x < -wide ? &bw_s_ball_side_left
+                                               : NULL;
+    bw_put_sentence(out, bw_voice_of(scheme), where, bw_as_part("side", side));
 }
 
 static bool begins_with(const char *text, const char *word) {
@@ -129,73 +124,70 @@ void bw_say_first(const char *name, bw_text *out) {
 
 /// What a man does: of him, and to himself on his own page.
 typedef struct phrase {
-    const char *he, *you;
+    const bw_sentence *he, *you;
 } phrase;
 
 static phrase crease_verb(const bw_spot *spot, bw_vec at) {
-    if (bw_distance(spot->home, at) < moved) return (phrase){"has the crease", "have the crease"};
-    return spot->home.y - at.y > moved ? (phrase){"drops to the crease", "drop to the crease"}
-                                       : (phrase){"moves to the crease", "move to the crease"};
+    if (bw_distance(spot->home, at) < moved) return (phrase){&bw_s_does_crease, &bw_s_do_crease};
+    return spot->home.y - at.y > moved ? (phrase){&bw_s_does_drop, &bw_s_do_drop}
+                                       : (phrase){&bw_s_does_move, &bw_s_do_move};
 }
 
 static phrase ball_verb(const bw_stage *stage, bw_vec at, const bw_vec *ball) {
-    if (!ball) return (phrase){"takes the ball", "take the ball"};
-    if (ball->y < 0 && at.y >= 0)
-        return (phrase){"meets the ball at goal-line extended",
-                        "meet the ball at goal-line extended"};
+    if (!ball) return (phrase){&bw_s_does_ball, &bw_s_do_ball};
+    if (ball->y < 0 && at.y >= 0) return (phrase){&bw_s_does_meet, &bw_s_do_meet};
     if (bw_distance(at, *ball) <= stage->rule.cushion + lets_come)
-        return (phrase){"takes the ball", "take the ball"};
-    return bw_abs(ball->x) >= on_wing ? (phrase){"plays the ball softly", "play the ball softly"}
-                                      : (phrase){"waits for the ball", "wait for the ball"};
+        return (phrase){&bw_s_does_ball, &bw_s_do_ball};
+    return bw_abs(ball->x) >= on_wing ? (phrase){&bw_s_does_softly, &bw_s_do_softly}
+                                      : (phrase){&bw_s_does_wait, &bw_s_do_wait};
 }
 
 /// What a spot does, as a verb for one man. `ball` may be NULL when it is not known.
 static phrase verb(const bw_stage *stage, int spot, const bw_station *station, const bw_vec *ball) {
     switch (station->duty) {
     case BW_DUTY_BALL: return ball_verb(stage, station->at, ball);
-    case BW_DUTY_ADJACENT: return (phrase){"is adjacent", "be adjacent, ready to help"};
+    case BW_DUTY_ADJACENT: return (phrase){&bw_s_does_adjacent, &bw_s_do_adjacent};
     case BW_DUTY_CREASE: return crease_verb(&stage->spots[spot], station->at);
     case BW_DUTY_BACKSIDE:
-        return station->at.y >= high_man
-                   ? (phrase){"stays high on the backside", "stay high on the backside"}
-                   : (phrase){"stays low on the backside", "stay low on the backside"};
-    case BW_DUTY_HOLD: return (phrase){"holds his post", "hold your post"};
-    default: return (phrase){"takes his man", "take your man"};
+        return station->at.y >= high_man ? (phrase){&bw_s_does_high, &bw_s_do_high}
+                                         : (phrase){&bw_s_does_low, &bw_s_do_low};
+    case BW_DUTY_HOLD: return (phrase){&bw_s_does_hold, &bw_s_do_hold};
+    default: return (phrase){&bw_s_does_man, &bw_s_do_man};
     }
 }
 
 /// Helping next to the ball or away from it is quiet work; whoever has something of his own says so.
-static bool calls_there(bw_duty duty) {
-    return duty != BW_DUTY_ADJACENT && duty != BW_DUTY_BACKSIDE;
+static bool calls_there(const bw_stage *stage, int spot, const bw_station *station) {
+    return stage->spots[spot].call[0] && station->duty != BW_DUTY_ADJACENT &&
+           station->duty != BW_DUTY_BACKSIDE;
 }
+
+/// What fills the places {job} and {calling} of a sentence for a player, and {call} within.
+#define YOUR_JOB(stage, spot, station, ball)                                                       \
+    bw_as_part("job", verb(stage, spot, station, &(ball)).you),                                    \
+        bw_as_part("calling", calls_there(stage, spot, station) ? &bw_s_your_call : NULL),         \
+        bw_as_word("call", (stage)->spots[spot].call)
 
 void bw_say_your_job(const bw_scheme *scheme, int stage, int spot, const bw_station *station,
                      bw_vec ball, bw_text *out) {
     const bw_stage *s = &scheme->stages[stage];
-    bw_put(out, verb(s, spot, station, &ball).you);
-    if (!s->spots[spot].call[0] || !calls_there(station->duty)) return;
-    bw_put(out, ", call \xE2\x80\x9C");
-    bw_put(out, s->spots[spot].call);
-    bw_put(out, "\xE2\x80\x9D");
+    bw_put_sentence(out, bw_voice_of(scheme), &bw_s_your_job, YOUR_JOB(s, spot, station, ball));
 }
 
 void bw_say_you(const bw_scheme *scheme, int stage, int spot, const bw_station *station,
                 bw_vec ball, bw_text *out) {
-    bw_put(out, "Ball ");
-    bw_say_at(scheme, ball, out);
-    bw_put(out, ": ");
-    bw_say_your_job(scheme, stage, spot, station, ball, out);
-    bw_put_char(out, '.');
+    const bw_stage *s = &scheme->stages[stage];
+    bw_put_sentence(out, bw_voice_of(scheme), &bw_s_you, bw_as_at("at", scheme, ball),
+                    YOUR_JOB(s, spot, station, ball));
 }
 
 void bw_say_job(const bw_scheme *scheme, int stage, int spot, const bw_station *station,
                 bw_text *out) {
-    bw_say_first(scheme->stages[stage].spots[spot].name, out);
-    bw_put_char(out, ' ');
-    bw_put(out, verb(&scheme->stages[stage], spot, station, NULL).he);
-    bw_put(out, ", ");
-    bw_say_place(scheme->units, station->at, out);
-    bw_put_char(out, '.');
+    const bw_stage *s = &scheme->stages[stage];
+    bw_put_sentence(out, bw_voice_of(scheme), &bw_s_job_there,
+                    bw_as_word("spot", s->spots[spot].name),
+                    bw_as_part("does", verb(s, spot, station, NULL).he),
+                    bw_as_place("place", scheme->units, station->at));
 }
 
 /// Who has a duty, in the stage's order.
@@ -212,79 +204,76 @@ static men with_duty(const bw_stage *stage, const bw_station *stations, bw_duty 
     return m;
 }
 
+/// A unit whose caption is being made.
+typedef struct unit {
+    const bw_stage *stage;
+    const bw_station *stations;
+    bw_voice voice;
+    bw_text *out;
+} unit;
+
 /// One sentence for each man.
-static void say_each(const bw_stage *stage, const bw_station *stations, bw_duty duty,
-                     const bw_vec *ball, bw_text *out) {
-    men m = with_duty(stage, stations, duty);
-    for (int i = 0; i < m.count; i++) {
-        bw_put_char(out, ' ');
-        bw_say_first(stage->spots[m.spot[i]].name, out);
-        bw_put_char(out, ' ');
-        bw_put(out, verb(stage, m.spot[i], &stations[m.spot[i]], ball).he);
-        bw_put_char(out, '.');
-    }
+static void say_each(const unit *u, bw_duty duty, const bw_vec *ball) {
+    men m = with_duty(u->stage, u->stations, duty);
+    for (int i = 0; i < m.count; i++)
+        bw_put_sentence(
+            u->out, u->voice, &bw_s_unit_one, bw_as_word("spot", u->stage->spots[m.spot[i]].name),
+            bw_as_part("does", verb(u->stage, m.spot[i], &u->stations[m.spot[i]], ball).he));
 }
 
 /// Two or three men in one sentence: "Low left and top right are adjacent."
-static void say_together(const bw_stage *stage, const men *m, const char *plural, bw_text *out) {
-    bw_put_char(out, ' ');
+static void say_together(const unit *u, const men *m, const bw_sentence *sentence) {
+    char names[BW_MAX_SPOTS * (BW_NAME_SIZE + 5)];
+    bw_text t = bw_text_in(names, sizeof names);
     for (int i = 0; i < m->count; i++) {
-        const char *name = stage->spots[m->spot[i]].name;
-        if (i == 0) {
-            bw_say_first(name, out);
-            continue;
-        }
-        bw_put(out, i == m->count - 1 ? " and " : ", ");
-        bw_put(out, name);
+        if (i > 0) bw_put(&t, i == m->count - 1 ? " and " : ", ");
+        bw_put(&t, u->stage->spots[m->spot[i]].name);
     }
-    bw_put_char(out, ' ');
-    bw_put(out, plural);
-    bw_put_char(out, '.');
+    bw_put_sentence(u->out, u->voice, sentence, bw_as_word("spots", names));
 }
 
-static void say_adjacent(const bw_stage *stage, const bw_station *stations, bw_text *out) {
-    men m = with_duty(stage, stations, BW_DUTY_ADJACENT);
+static void say_adjacent(const unit *u) {
+    men m = with_duty(u->stage, u->stations, BW_DUTY_ADJACENT);
     if (m.count == 2)
-        say_together(stage, &m, "are adjacent", out);
+        say_together(u, &m, &bw_s_unit_adjacent);
     else
-        say_each(stage, stations, BW_DUTY_ADJACENT, NULL, out);
+        say_each(u, BW_DUTY_ADJACENT, NULL);
 }
 
-static void say_backside(const bw_stage *stage, const bw_station *stations, bw_text *out) {
-    men m = with_duty(stage, stations, BW_DUTY_BACKSIDE);
+static void say_backside(const unit *u) {
+    men m = with_duty(u->stage, u->stations, BW_DUTY_BACKSIDE);
     int high = 0;
     for (int i = 0; i < m.count; i++)
-        high += stations[m.spot[i]].at.y >= high_man;
+        high += u->stations[m.spot[i]].at.y >= high_man;
     if (m.count < 2 || m.count > 3)
-        say_each(stage, stations, BW_DUTY_BACKSIDE, NULL, out);
-    else if (high == m.count)
-        say_together(stage, &m, "stay high on the backside", out);
+        say_each(u, BW_DUTY_BACKSIDE, NULL);
     else
-        say_together(stage, &m, high == 0 ? "stay low on the backside" : "have the backside", out);
+        say_together(u, &m,
+                     high == m.count ? &bw_s_unit_high
+                     : high == 0     ? &bw_s_unit_low
+                                     : &bw_s_unit_backside);
 }
 
-static void say_matched(const bw_stage *stage, const bw_station *stations, bw_text *out) {
-    men m = with_duty(stage, stations, BW_DUTY_MAN);
-    if (m.count == 1) say_each(stage, stations, BW_DUTY_MAN, NULL, out);
+static void say_matched(const unit *u) {
+    men m = with_duty(u->stage, u->stations, BW_DUTY_MAN);
+    if (m.count == 1) say_each(u, BW_DUTY_MAN, NULL);
     if (m.count > 1)
-        bw_put(out, m.count == stage->defenders ? " Everyone takes his man."
-                                                : " The others take their men.");
+        bw_put_plain_sentence(u->out, u->voice,
+                              m.count == u->stage->defenders ? &bw_s_unit_all_men
+                                                             : &bw_s_unit_other_men);
 }
 
-void bw_say_unit(const bw_scheme *scheme, int stage_index, const bw_station *stations, bw_vec ball,
+void bw_say_unit(const bw_scheme *scheme, int stage, const bw_station *stations, bw_vec ball,
                  bw_text *out) {
-    const bw_stage *stage = &scheme->stages[stage_index];
-    bw_put(out, "Ball ");
-    bw_say_at(scheme, ball, out);
-    bw_put_char(out, '.');
-
-    say_each(stage, stations, BW_DUTY_BALL, &ball, out);
-    if (with_duty(stage, stations, BW_DUTY_HOLD).count == 2)
-        bw_put(out, " The low pair hold.");
+    const unit u = {&scheme->stages[stage], stations, bw_voice_of(scheme), out};
+    bw_put_sentence(out, u.voice, &bw_s_unit_ball, bw_as_at("at", scheme, ball));
+    say_each(&u, BW_DUTY_BALL, &ball);
+    if (with_duty(u.stage, stations, BW_DUTY_HOLD).count == 2)
+        bw_put_plain_sentence(out, u.voice, &bw_s_unit_low_pair);
     else
-        say_each(stage, stations, BW_DUTY_HOLD, NULL, out);
-    say_each(stage, stations, BW_DUTY_CREASE, NULL, out);
-    say_adjacent(stage, stations, out);
-    say_backside(stage, stations, out);
-    say_matched(stage, stations, out);
+        say_each(&u, BW_DUTY_HOLD, NULL);
+    say_each(&u, BW_DUTY_CREASE, NULL);
+    say_adjacent(&u);
+    say_backside(&u);
+    say_matched(&u);
 }

@@ -17,9 +17,10 @@ void bw_say_ball(const bw_scheme *scheme, bw_vec ball, bw_text *out);
 /// The same with the word it needs in a sentence: "behind the goal", "on the left wing".
 void bw_say_at(const bw_scheme *scheme, bw_vec ball, bw_text *out);
 
-/// Either as what fills a place of a sentence.
+/// These as what fills a place of a sentence.
 bw_arg bw_as_ball(const char *name, const bw_scheme *scheme, bw_vec ball);
 bw_arg bw_as_at(const char *name, const bw_scheme *scheme, bw_vec ball);
+bw_arg bw_as_place(const char *name, bw_units units, bw_vec at);
 
 /// A name as it stands at the head of a sentence: "Low left".
 void bw_say_first(const char *name, bw_text *out);

@@ -2,35 +2,29 @@
 #include "scheme/quiz_words.h"
 
 #include "scheme/caption.h"
+#include "scheme/catalogue.h"
 
-static void ask(const bw_scheme *scheme, int stage, int spot, bw_vec ball, const char *what,
-                bw_text *out) {
-    bw_put(out, "Ball ");
-    bw_say_at(scheme, ball, out);
-    bw_put(out, ". You are ");
-    bw_put(out, scheme->stages[stage].spots[spot].name);
-    bw_put(out, ". ");
-    bw_put(out, what);
+static void ask(const bw_scheme *scheme, int stage, int spot, bw_vec ball,
+                const bw_sentence *question, bw_text *out) {
+    bw_put_sentence(out, bw_voice_of(scheme), question, bw_as_at("at", scheme, ball),
+                    bw_as_word("spot", scheme->stages[stage].spots[spot].name));
 }
 
 void bw_ask_where(const bw_scheme *scheme, int stage, int spot, bw_vec ball, bw_text *out) {
-    ask(scheme, stage, spot, ball, "Where do you stand?", out);
+    ask(scheme, stage, spot, ball, &bw_s_ask_where, out);
 }
 
 void bw_ask_duty(const bw_scheme *scheme, int stage, int spot, bw_vec ball, bw_text *out) {
-    ask(scheme, stage, spot, ball, "What do you do?", out);
+    ask(scheme, stage, spot, ball, &bw_s_ask_duty, out);
 }
 
-const char *bw_duty_order(bw_duty duty) {
-    static const char *const orders[BW_DUTY_COUNT] = {
-        [BW_DUTY_BALL] = "Take the ball",
-        [BW_DUTY_ADJACENT] = "Be next to the ball, ready to help",
-        [BW_DUTY_CREASE] = "Cover the crease",
-        [BW_DUTY_BACKSIDE] = "Stay on the backside",
-        [BW_DUTY_HOLD] = "Hold your post",
-        [BW_DUTY_MAN] = "Take your man"};
+void bw_say_order(bw_voice voice, bw_duty duty, bw_text *out) {
+    static const bw_sentence *const orders[BW_DUTY_COUNT] = {
+        [BW_DUTY_BALL] = &bw_s_order_ball,     [BW_DUTY_ADJACENT] = &bw_s_order_adjacent,
+        [BW_DUTY_CREASE] = &bw_s_order_crease, [BW_DUTY_BACKSIDE] = &bw_s_order_backside,
+        [BW_DUTY_HOLD] = &bw_s_order_hold,     [BW_DUTY_MAN] = &bw_s_order_man};
     BW_ASSERT((unsigned)duty < BW_DUTY_COUNT);
-    return orders[duty];
+    bw_put_plain_sentence(out, voice, orders[duty]);
 }
 
 void bw_answer_where(const bw_scheme *scheme, int stage, int spot, const bw_station *station,
@@ -38,98 +32,73 @@ void bw_answer_where(const bw_scheme *scheme, int stage, int spot, const bw_stat
     char job[4 * BW_NAME_SIZE];
     bw_text t = bw_text_in(job, sizeof job);
     bw_say_your_job(scheme, stage, spot, station, ball, &t);
-    bw_put(out, "Your place: ");
-    bw_say_place(scheme->units, station->at, out);
-    bw_put(out, ". ");
-    bw_say_first(job, out);
-    bw_put_char(out, '.');
+    bw_put_sentence(out, bw_voice_of(scheme), &bw_s_answer_where,
+                    bw_as_place("place", scheme->units, station->at), bw_as_word("job", job));
+}
+
+static const bw_sentence *reason(const bw_stage *stage, int spot, bw_duty duty, int landmark) {
+    if (landmark >= 0 && stage->pinned[landmark][spot]) return &bw_s_why_pin;
+    switch (duty) {
+    case BW_DUTY_BALL: return &bw_s_why_ball;
+    case BW_DUTY_ADJACENT: return &bw_s_why_adjacent;
+    case BW_DUTY_CREASE:
+        return stage->rule.crease >= 0 ? &bw_s_why_always_crease : &bw_s_why_farthest;
+    case BW_DUTY_BACKSIDE: return &bw_s_why_backside;
+    case BW_DUTY_HOLD: return &bw_s_why_hold;
+    default: return &bw_s_why_man;
+    }
 }
 
 void bw_say_reason(const bw_scheme *scheme, int stage, int spot, const bw_station *station,
                    int landmark, bw_text *out) {
-    const bw_stage *s = &scheme->stages[stage];
-    if (landmark >= 0 && s->pinned[landmark][spot]) {
-        bw_put(out, "Your coach has set this place for this ball.");
-        return;
-    }
-    switch (station->duty) {
-    case BW_DUTY_BALL: bw_put(out, "It is your part of the field, so the ball is yours."); break;
-    case BW_DUTY_ADJACENT:
-        bw_put(out, "The ball is one pass away: near enough to help, near enough to get out.");
-        break;
-    case BW_DUTY_CREASE:
-        bw_put(out, s->rule.crease >= 0
-                        ? "In this shape the crease is always yours."
-                        : "You are the farthest from the ball, so the crease is yours.");
-        break;
-    case BW_DUTY_BACKSIDE:
-        bw_put(out, "The ball is two passes away: stay in, where you see ball and men.");
-        break;
-    case BW_DUTY_HOLD:
-        bw_put(out, "With the ball behind, the low pair hold the posts until it comes out.");
-        break;
-    default: bw_put(out, "Numbers are even: the nearest man is yours.");
-    }
+    bw_put_plain_sentence(out, bw_voice_of(scheme),
+                          reason(&scheme->stages[stage], spot, station->duty, landmark));
 }
 
 void bw_say_offset(bw_units units, bw_vec error, bw_text *out) {
     const double least = bw_unit_length(units) / 2;
-    const bool across = bw_abs(error.x) >= least, along = bw_abs(error.y) >= least;
-    if (across) {
-        bw_say_length(units, bw_abs(error.x), out);
-        bw_put(out, error.x > 0 ? " too far right" : " too far left");
-    }
-    if (across && along) bw_put(out, " and ");
-    if (along) {
-        bw_say_length(units, bw_abs(error.y), out);
-        bw_put(out, error.y > 0 ? " too far out" : " too deep");
-    }
+    const bw_sentence *across = bw_abs(error.x) < least ? NULL
+                                : error.x > 0           ? &bw_s_off_right
+                                                        : &bw_s_off_left;
+    const bw_sentence *along = bw_abs(error.y) < least ? NULL
+                               : error.y > 0           ? &bw_s_off_out
+                                                       : &bw_s_off_deep;
+    const bw_sentence *whole = across && along ? &bw_s_off_both : across ? across : along;
+    if (!whole) return;
+    bw_put_sentence(out, (bw_voice){.units = units}, whole, bw_as_part("across", across),
+                    bw_as_part("along", along), bw_as_length("x", bw_abs(error.x)),
+                    bw_as_length("y", bw_abs(error.y)));
 }
 
-static void say_off(bw_units units, const bw_mark_given *given, const char *head, bw_text *out) {
-    char words[80];
-    bw_text t = bw_text_in(words, sizeof words);
-    bw_say_offset(units, given->error, &t);
-    bw_put(out, head);
-    if (t.used) {
-        bw_put(out, words);
-    } else {
-        bw_say_length(units, given->distance, out);
-        bw_put(out, " off");
-    }
-    bw_put_char(out, '.');
+/// How far off, as what fills a place; an empty word when it is hardly off.
+static bw_arg as_offset(const char *name, bw_units units, bw_vec error) {
+    bw_arg arg;
+    bw_text own = bw_own_word(&arg, name);
+    bw_say_offset(units, error, &own);
+    return arg;
 }
 
 void bw_say_mark(const bw_scheme *scheme, int stage, const bw_mark_given *given, bw_text *out) {
-    switch (given->verdict) {
-    case BW_VERDICT_RIGHT:
-        bw_put(out, "Right: ");
-        bw_say_length(scheme->units, given->distance, out);
-        bw_put(out, " from your place.");
-        break;
-    case BW_VERDICT_SWAP:
-        bw_put(out, "Right too: that is ");
-        bw_put(out, scheme->stages[stage].spots[given->mate].name);
-        bw_put(out, "'s place, and you two may swap. Tell him.");
-        break;
-    case BW_VERDICT_NEAR: say_off(scheme->units, given, "Close: ", out); break;
-    default: say_off(scheme->units, given, "Not there: ", out);
-    }
+    static const bw_sentence *const marks[] = {[BW_VERDICT_RIGHT] = &bw_s_mark_right,
+                                               [BW_VERDICT_SWAP] = &bw_s_mark_swap,
+                                               [BW_VERDICT_NEAR] = &bw_s_mark_near,
+                                               [BW_VERDICT_OFF] = &bw_s_mark_wrong};
+    const bool swap = given->verdict == BW_VERDICT_SWAP;
+    const bw_arg off = as_offset("off", scheme->units, given->error);
+    bw_put_sentence(out, bw_voice_of(scheme), marks[given->verdict],
+                    bw_as_word("mate", swap ? scheme->stages[stage].spots[given->mate].name : ""),
+                    off.own[0] ? off : bw_as_part("off", &bw_s_off_little),
+                    bw_as_length("distance", given->distance));
 }
 
 void bw_say_bias(bw_units units, const bw_tally *tally, bw_text *out) {
-    char words[80];
-    bw_text t = bw_text_in(words, sizeof words);
+    const bw_voice voice = {.units = units};
     if (tally->tries < BW_TRIES_FOR_BIAS) {
-        bw_put(out, "Answer three places and you are told which way you lean.");
+        bw_put_plain_sentence(out, voice, &bw_s_bias_too_few);
         return;
     }
-    bw_say_offset(units, bw_tally_bias(tally), &t);
-    bw_put(out, "Over ");
-    bw_put_int(out, tally->tries);
-    bw_put(out, t.used ? " places you stand " : " places you lean to no side");
-    bw_put(out, words);
-    bw_put(out, "; one answer differs from the next by about ");
-    bw_say_length(units, bw_tally_spread(tally), out);
-    bw_put_char(out, '.');
+    const bw_arg off = as_offset("off", units, bw_tally_bias(tally));
+    bw_put_sentence(out, voice, off.own[0] ? &bw_s_bias : &bw_s_bias_none,
+                    bw_as_count("tries", tally->tries), off,
+                    bw_as_length("spread", bw_tally_spread(tally)));
 }

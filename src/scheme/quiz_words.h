@@ -5,7 +5,7 @@
 #define BW_SCHEME_QUIZ_WORDS_H
 
 #include "core/recall.h"
-#include "core/text.h"
+#include "core/sentence.h"
 
 /// Places asked for before anything is said of what they have in common.
 enum { BW_TRIES_FOR_BIAS = 3 };
@@ -17,7 +17,7 @@ void bw_ask_where(const bw_scheme *scheme, int stage, int spot, bw_vec ball, bw_
 void bw_ask_duty(const bw_scheme *scheme, int stage, int spot, bw_vec ball, bw_text *out);
 
 /// A duty as something one is told: "Cover the crease".
-const char *bw_duty_order(bw_duty duty);
+void bw_say_order(bw_voice voice, bw_duty duty, bw_text *out);
 
 /// "Your place: 3.5 yd left, 2.0 yd out. Hold your post, call “port low”."
 void bw_answer_where(const bw_scheme *scheme, int stage, int spot, const bw_station *station,

@@ -54,6 +54,7 @@ typedef struct bw_hand {
     bw_tally tally;
     int option_count, option_right;
     const char *option[BW_HAND_OPTIONS];
+    char duty_order[BW_DUTY_COUNT][BW_NAME_SIZE]; ///< what duties are called where they are options
 
     bw_error error;
     bw_tree tree;

@@ -40,7 +40,10 @@ static void offer_duties(bw_hand *hand, const bw_hand_ask *ask) {
     }
     bw_hand_stations(hand, ask->stage, scheme->landmarks[ask->landmark].at, here);
     for (int d = 0; d < BW_DUTY_COUNT; d++) {
-        if (used[d]) add_option(hand, bw_duty_order((bw_duty)d), d == (int)here[ask->spot].duty);
+        if (!used[d]) continue;
+        bw_text order = bw_text_in(hand->duty_order[d], sizeof hand->duty_order[d]);
+        bw_say_order(bw_voice_of(scheme), (bw_duty)d, &order);
+        add_option(hand, hand->duty_order[d], d == (int)here[ask->spot].duty);
     }
 }
 
