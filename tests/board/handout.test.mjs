@@ -8,7 +8,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { after, before, test } from 'node:test';
-import { build, launch, plain, reasonToSkip, root, run } from './page.mjs';
+import { build, launch, plain, reasonToSkip, root, run, stopTime } from './page.mjs';
 
 const skip = await reasonToSkip();
 if (skip) console.log(`# skipped: ${skip}`);
@@ -40,9 +40,10 @@ after(async () => {
 /** A phone with a hand-out on it, network off. */
 async function phone(options = {}, at = file, init) {
   const context = await browser.newContext({
-    viewport: { width: 360, height: 740 }, hasTouch: true, isMobile: true, offline: true, ...options,
+    viewport: { width: 360, height: 740 }, hasTouch: true, isMobile: true, offline: true, ...options, clock: undefined,
   });
   const page = await context.newPage();
+  if (options.clock) await page.clock.install();
   const seen = { requests: [], errors: [] };
   page.on('request', (request) => seen.requests.push(request.url()));
   page.on('pageerror', (error) => seen.errors.push(error.message));
@@ -259,7 +260,7 @@ check('a browser too old for the program says so and keeps the pictures', async 
 });
 
 check('a rotation runs, and with reduced motion goes in steps', async () => {
-  const { page, context, seen } = await phone({ reducedMotion: 'reduce' });
+  const { page, context, seen } = await phone({ reducedMotion: 'reduce', clock: true });
   await pick(page, '4', 'LL');
   await mode(page, 'Watch');
   const where = () => page.locator('#film .ball-mark').evaluate((one) => `${one.getAttribute('x')} ${one.getAttribute('y')}`);
@@ -269,9 +270,10 @@ check('a rotation runs, and with reduced motion goes in steps', async () => {
   await page.locator('#time').fill('0');
   assert.equal(await where(), before);
   assert.equal(await page.locator('#play').textContent(), 'Step');
+  const pass = await stopTime(page);
   await page.locator('#play').tap();
   assert.equal(await page.locator('#time').inputValue(), '0.25');
-  await page.waitForTimeout(300);
+  await pass(3000);
   assert.equal(await page.locator('#time').inputValue(), '0.25', 'nothing moves by itself');
   assert.match(await page.locator('#late').textContent(), /The ball is there after \d\.\d s\. You are/);
   assert.deepEqual(seen.errors, []);

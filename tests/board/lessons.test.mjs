@@ -203,26 +203,34 @@ for (const missing of [false, true]) {
 }
 
 check('the caller: huge, at its beat, spoken, awake, and stopped', () => withLessons(async (page) => {
+  const pass = await stopTime(page);
+  const press = async (name) => {
+    await page.getByRole('button', { name, exact: true }).click();
+    await pass(50);
+  };
   await page.fill('#caller-beat', '1');
   await page.check('#caller-speak');
   await page.check('#caller-shuffle');
-  await press(page, 'Start calling');
+  await press('Start calling');
   const spot = () => page.locator('#caller-spot').textContent();
   const first = await spot();
   assert.ok(await page.locator('#caller-spot').evaluate((p) => parseFloat(getComputedStyle(p).fontSize)) > 100);
-  await page.waitForFunction((first) => document.getElementById('caller-spot').textContent !== first, first);
-  await press(page, 'Pause');
+  await pass(900);
+  assert.equal(await spot(), first, 'not before its beat');
+  await pass(200);
+  assert.notEqual(await spot(), first);
+  await press('Pause');
   const held = await spot();
-  await page.waitForTimeout(1300);
+  await pass(5000);
   assert.equal(await spot(), held);
-  await press(page, 'Next place');
+  await press('Next place');
   assert.notEqual(await spot(), held);
   assert.equal(await page.locator('#caller-call').textContent(), 'Call: harbour');
   assert.equal(await page.locator('#caller-awake').textContent(), 'The screen stays awake.');
   const { spoken } = await page.evaluate(() => globalThis.heard);
   assert.ok(spoken.length >= 3 && spoken[0] === first, spoken.join());
-  await press(page, 'Stop calling');
-  await page.waitForFunction(() => globalThis.heard.released === 1);
+  await press('Stop calling');
+  assert.equal(await page.evaluate(() => globalThis.heard.released), 1);
   assert.ok(await page.locator('#caller').isHidden());
 }, { before: () => {
   globalThis.heard = { spoken: [], released: 0 };
@@ -231,7 +239,7 @@ check('the caller: huge, at its beat, spoken, awake, and stopped', () => withLes
     getVoices: () => [{ name: 'one' }], addEventListener() {} } });
   Object.defineProperty(navigator, 'wakeLock', { value: {
     request: async () => ({ release: async () => { globalThis.heard.released++; } }) } });
-} }));
+}, clock: true }));
 
 check('the caller without speech and wake lock: a hidden control and a line', () => withLessons(async (page) => {
   assert.ok(await page.locator('#caller-speak').isHidden());

@@ -81,6 +81,18 @@ check() {
     "$@" || fail "not so"
 }
 
+# listens PID: waits until the program has taken the signals over, so that one it gets is met by the
+# program and not by the system. False when it ended before. What a shell starts beside itself ignores the
+# interrupt: start it with `env --default-signal=INT`.
+listens() {
+    while kill -0 "$1" 2>/dev/null; do
+        caught=$(sed -n 's/^SigCgt:.*\(.\)$/\1/p' "/proc/$1/status" 2>/dev/null)
+        case $caught in [2367aAbBeEfF]) return 0 ;; esac # bit 1: SIGINT
+        sleep 0.01                                       # between two looks
+    done
+    return 1
+}
+
 # A program built with the sanitizers needs far more memory and time.
 sanitised() {
     grep -q __asan_init "$BREAKWATER"

@@ -10,8 +10,12 @@ started() {
     : >"$scratch/out"
     "$BREAKWATER" board "$@" >"$scratch/out" 2>"$scratch/err" </dev/null &
     server=$!
-    for _ in $(seq 200); do
-        [ ! -s "$scratch/out" ] || break
+    shown . "$scratch/out"
+}
+# shown WORDS FILE: waits until they are in it, or the server has ended.
+shown() {
+    until grep -q "$1" "$2"; do
+        kill -0 "$server" 2>/dev/null || break
         sleep 0.05
     done
 }
@@ -58,10 +62,7 @@ ended TERM 0
 
 started --share --address 127.0.0.1 --host club.test
 expect "http://127.0.0.1:"
-for _ in $(seq 100); do
-    ! grep -q "with the code" "$scratch/err" || break
-    sleep 0.05
-done
+shown "with the code" "$scratch/err"
 talks "http://club.test:"
 talks "with the code"
 talks "plain HTTP"

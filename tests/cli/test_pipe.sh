@@ -52,7 +52,7 @@ mkfifo "$scratch/fifo"
 exec 3<>"$scratch/fifo" # opened for both, so that opening does not wait for the other end
 "$BREAKWATER" check - <&3 >"$scratch/out" 2>"$scratch/err" &
 job=$!
-sleep 0.2
+head -c 70000 /dev/zero | tr '\0' ' ' >&3 # more than a pipe holds: it goes through once it is read
 kill -INT "$job" 2>/dev/null
 kill -TERM "$job" 2>/dev/null # a background job of sh may ignore the interrupt
 wait "$job" 2>/dev/null

@@ -81,7 +81,8 @@ run 3 teach "$scheme" -o "$scratch/file"
 
 # Interrupted at any moment: files whole or not there, nothing else, exit code 130 (or done before).
 sanitised && finish
-# Most rounds with a scheme that needs no test of its breaks, so that they fall into drawing and saving.
+# Most rounds with a scheme that needs no test of its breaks, once so many files are there or begun, so
+# that they fall into drawing and saving; the others while the breaks are tested.
 mkdir "$scratch/cut"
 node -e '
     const fs = require("fs"), scheme = JSON.parse(fs.readFileSync(process.argv[1], "utf8"));
@@ -112,18 +113,23 @@ while [ "$round" -lt 30 ]; do
     # A shell has its background programs ignore SIGINT; env gives it back.
     input=$scratch/quick.json
     [ $((round % 6)) -ne 0 ] || input=$scheme
+    begun=$((round % 5))
+    [ "$input" = "$scratch/quick.json" ] || begun=0
     env --default-signal=INT,TERM "$BREAKWATER" teach "$input" -o "$scratch/cut" \
         >/dev/null 2>"$scratch/err" &
     pid=$!
-    sleep "$(awk -v r="$round" 'BEGIN { printf "%.3f", 0.01 + (r * 7919 % 101) / 101 * 0.35 }')"
+    listens "$pid"
+    until [ "$(find "$scratch/cut" -type f | wc -l)" -ge "$begun" ]; do
+        kill -0 "$pid" 2>/dev/null || break
+    done
     kill -s "$signal" "$pid" 2>/dev/null
     wait "$pid"
     code=$?
     what="round $round ($signal)"
     checks=$((checks + 1))
     case $code in
-        0 | 130) ;;
-        143) ;; # before the program was watching, or after all was done
+        130) ;;
+        0 | 143) [ "$input" != "$scheme" ] || fail "exit code $code while breaks are tested" ;; # all was done
         *) fail "exit code $code" ;;
     esac
     check "whole or not there" whole

@@ -164,7 +164,7 @@ static inline void desk_close(desk *d) {
     bw_server_close(d->server);
 }
 
-/// Short real time, for another thread to get on.
+/// Between two looks at something that another thread is at work on.
 static inline void test_wait(void) {
     nanosleep(&(struct timespec){.tv_nsec = 20000000}, NULL);
 }
