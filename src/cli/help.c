@@ -115,7 +115,7 @@ static void text_option(FILE *out, const bw_option *option) {
     free(bytes);
 }
 
-void bw_help_text(FILE *out, const bw_command *verb) {
+static void help_text(FILE *out, const bw_command *verb) {
     fprintf(out, "breakwater %s: %s\n\n", verb->name, verb->summary);
     heading(out, "Use");
     fprintf(out, "  breakwater %s [options]%s%s\n\n", verb->name, *verb->operands ? " " : "",
@@ -139,7 +139,8 @@ void bw_help_text(FILE *out, const bw_command *verb) {
         fprintf(out, "  %-4s %s\n", bw_exit_meaning_at(i)->code, bw_exit_meaning_at(i)->meaning);
 }
 
-void bw_help_overview(FILE *out) {
+/// One line in the list of verbs and each verb's use.
+static void help_overview(FILE *out) {
     fputs("breakwater: design, check, test and teach short-handed lacrosse defence\n\n", out);
     heading(out, "Use");
     fputs("  breakwater VERB [options] [words]\n\n", out);
@@ -156,7 +157,7 @@ void bw_help_overview(FILE *out) {
 int bw_help_verb(const bw_command *verb, const bw_args *args) {
     bw_out out;
     if (!bw_out_open(args, &out)) return BW_EXIT_FILE;
-    bw_help_text(out.stream, verb);
+    help_text(out.stream, verb);
     return bw_out_close(&out, BW_EXIT_OK);
 }
 
@@ -214,9 +215,9 @@ static int run(const bw_args *args) {
     else if (bw_option_given(args, "man"))
         bw_manual_page(out.stream, verb);
     else if (verb)
-        bw_help_text(out.stream, verb);
+        help_text(out.stream, verb);
     else
-        bw_help_overview(out.stream);
+        help_overview(out.stream);
     return bw_out_close(&out, BW_EXIT_OK);
 }
 

@@ -13,10 +13,6 @@ int bw_help_verb(const bw_command *verb, const bw_args *args);
 /// --version, likewise.
 int bw_help_version(const bw_args *args);
 
-/// One line in the list of verbs and each verb's use.
-void bw_help_overview(FILE *out);
-void bw_help_text(FILE *out, const bw_command *verb);
-
 /// docs/cli.md, whole.
 void bw_manual_markdown(FILE *out);
 

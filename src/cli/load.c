@@ -80,7 +80,8 @@ static int no_landmark(const bw_scheme *scheme, const char *name) {
     return BW_EXIT_WRONG;
 }
 
-int bw_load_landmark(const bw_scheme *scheme, const char *id, int *landmark) {
+/// Index of the landmark with this id. BW_EXIT_OK, or the code after saying what is wrong.
+static int load_landmark(const bw_scheme *scheme, const char *id, int *landmark) {
     *landmark = bw_scheme_landmark(scheme, id);
     return *landmark >= 0 ? BW_EXIT_OK : no_landmark(scheme, id);
 }
@@ -101,7 +102,7 @@ int bw_load_ball(const bw_args *args, const bw_scheme *scheme, bw_vec *ball, int
     *landmark = -1;
     if (!text) return bw_usage(args->verb, "say where the ball is: --ball LANDMARK or --ball x,y.");
     if (!strchr(text, ',')) {
-        int code = bw_load_landmark(scheme, text, landmark);
+        int code = load_landmark(scheme, text, landmark);
         if (code != BW_EXIT_OK) return code;
         *ball = scheme->landmarks[*landmark].at;
         return BW_EXIT_OK;

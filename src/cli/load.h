@@ -16,9 +16,6 @@ void bw_load_units(const bw_args *args, bw_scheme *scheme);
 /// *code then tells the exit code.
 int bw_load_stage(const bw_args *args, const bw_scheme *scheme, int *code);
 
-/// Index of the landmark with this id. BW_EXIT_OK, or the code after saying what is wrong.
-int bw_load_landmark(const bw_scheme *scheme, const char *id, int *landmark);
-
 /// Where --ball is: a landmark's id or "x,y" in the people's unit. *landmark is -1 for a place.
 /// BW_EXIT_OK, or the code after saying what is wrong.
 int bw_load_ball(const bw_args *args, const bw_scheme *scheme, bw_vec *ball, int *landmark);

@@ -9,7 +9,8 @@
 #include <stdio.h>
 #include <string.h>
 
-bool bw_scan_numbers(const char *text, int *offence, int *defence) {
+/// "6v4" into attackers and defenders. False when it is none.
+static bool scan_numbers(const char *text, int *offence, int *defence) {
     const bool shaped = text[0] >= '0' && text[0] <= '9' && (text[1] == 'v' || text[1] == 'V') &&
                         text[2] >= '0' && text[2] <= '9' && text[3] == '\0';
     if (!shaped) return false;
@@ -39,7 +40,7 @@ static bool take_outcome(const bw_args *args, const char *word, bw_entry *e) {
 
 static bool take_words(const bw_args *args, int first, bool any, bw_entry *e) {
     int at = first;
-    if (at < args->operand_count && bw_scan_numbers(args->operands[at], &e->offence, &e->defence))
+    if (at < args->operand_count && scan_numbers(args->operands[at], &e->offence, &e->defence))
         at++;
     else if (!any)
         return bw_usage(args->verb, "first say how many against how many, such as 6v4, not \"%s\".",

@@ -7,9 +7,6 @@
 #include "core/entry.h"
 #include "team/known.h"
 
-/// "6v4" into attackers and defenders. False when it is none.
-bool bw_scan_numbers(const char *text, int *offence, int *defence);
-
 /// Takes the words from operand `first` on ("6v4", an outcome; either may be missing when `any`) and the
 /// options that were given into an entry. False when something is wrong, which has been said.
 bool bw_load_entry(const bw_args *args, int first, bool any, bw_entry *entry);

@@ -27,10 +27,6 @@ bool bw_out_open(const bw_args *args, bw_out *out) {
     return out->stream != NULL;
 }
 
-bool bw_out_is_standard(const bw_out *out) {
-    return is_standard(out->path);
-}
-
 static int save(const char *path, const void *bytes, size_t length) {
     bw_error error = {0};
     bw_status status = bw_file_save(path, bytes, length, &error);

@@ -27,9 +27,6 @@ int bw_out_close(bw_out *out, int code);
 /// its time.
 int bw_out_check(const bw_args *args);
 
-/// Whether the result goes to standard output.
-bool bw_out_is_standard(const bw_out *out);
-
 /// Delivers bytes made elsewhere to --output or standard output. BW_EXIT_OK or BW_EXIT_FILE (said).
 int bw_out_bytes(const bw_args *args, const void *bytes, size_t length);
 

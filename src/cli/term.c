@@ -11,7 +11,8 @@ void bw_term_no_colour(void) {
     forbidden = true;
 }
 
-bool bw_term_colour(FILE *stream) {
+/// Colour only on a terminal that can, and not when NO_COLOR is set and not empty.
+static bool term_colour(FILE *stream) {
     if (forbidden) return false;
     const char *no_color = getenv("NO_COLOR");
     if (no_color && no_color[0]) return false;
@@ -24,7 +25,7 @@ bool bw_term_colour(FILE *stream) {
 void bw_term_set(FILE *stream, bw_ink_colour colour) {
     static const char *const codes[] = {"\033[0m", "\033[1m", "\033[1;31m", "\033[1;33m",
                                         "\033[36m"};
-    if (bw_term_colour(stream)) fputs(codes[colour], stream);
+    if (term_colour(stream)) fputs(codes[colour], stream);
 }
 
 void bw_term_put(FILE *stream, const char *text) {

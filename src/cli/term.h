@@ -17,9 +17,6 @@ typedef enum bw_ink_colour {
 /// No colour from here on: --no-color. Called once, before anything is printed.
 void bw_term_no_colour(void);
 
-/// Colour only on a terminal that can, and not when NO_COLOR is set and not empty.
-bool bw_term_colour(FILE *stream);
-
 /// Starts a colour, or with BW_TERM_PLAIN ends it. Nothing where there is to be no colour.
 void bw_term_set(FILE *stream, bw_ink_colour colour);
 

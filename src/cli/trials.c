@@ -13,7 +13,9 @@ int bw_load_ground(const bw_scheme *scheme, const bw_break_request *request, bw_
     return BW_EXIT_WRONG;
 }
 
-int bw_run_battery(bw_battery *battery) {
+/// Runs the battery on all cores. BW_EXIT_OK, whatever came of each trial; 130 when interrupted, or the
+/// code after saying why.
+static int run_battery(bw_battery *battery) {
     battery->watch = bw_progress_begin("Testing breaks");
     const bw_status status = bw_battery_run(battery);
     if (bw_progress_end()) return bw_progress_interrupted();
@@ -22,7 +24,7 @@ int bw_run_battery(bw_battery *battery) {
 }
 
 int bw_run_trials(bw_battery *battery) {
-    const int code = bw_run_battery(battery);
+    const int code = run_battery(battery);
     if (code != BW_EXIT_OK) return code;
     const bw_trial *first = &battery->trials[0];
     if (first->status == BW_OK) return BW_EXIT_OK;
@@ -45,7 +47,7 @@ static int find_weak(const bw_scheme *scheme, int stage, uint64_t seed, weak_job
         if (stage < 0 || j->trials[i].def.defence == scheme->stages[stage].defenders)
             j->trials[battery.count++] = j->trials[i];
     }
-    if (battery.count > 0) code = bw_run_battery(&battery);
+    if (battery.count > 0) code = run_battery(&battery);
     for (int i = 0; i < battery.count; i++)
         bw_weak_take(&j->ground, &j->trials[i], weak);
     return code;

@@ -10,10 +10,6 @@
 /// Makes the ground a request is played on. BW_EXIT_OK, or the code after saying what is wrong.
 int bw_load_ground(const bw_scheme *scheme, const bw_break_request *request, bw_ground *ground);
 
-/// Runs the battery on all cores. BW_EXIT_OK, whatever came of each trial; 130 when interrupted, or the
-/// code after saying why.
-int bw_run_battery(bw_battery *battery);
-
 /// Runs the battery on all cores. BW_EXIT_OK, 130 when interrupted, or the code after saying why.
 /// The first trial must have a result; the others may be refused.
 int bw_run_trials(bw_battery *battery);

@@ -22,7 +22,8 @@ static double feed(const bw_break *b, const bw_state *s, bw_vec ball, bw_vec at,
     return bw_max(best, open * bw_lane_left(b, s, ball, at, length, seconds));
 }
 
-double bw_glance(const bw_break *b, const bw_state *s) {
+/// What a state seems worth at a glance: a shot now, a pass and a shot at once, or keeping the ball.
+static double at_a_glance(const bw_break *b, const bw_state *s) {
     const bw_ground *g = b->ground;
     const bw_vec ball = bw_man(s, s->holder);
     double best = bw_max(g->level->keep, bw_shot_worth(&g->shot, ball) * bw_shot_open(b, s, ball));
@@ -68,7 +69,7 @@ static void share_out(const bw_level *level, bw_choice *c) {
 /// carrying and holding there, new cuts left out, each rated at a glance.
 static double rate_child(const bw_break *b, const bw_state *child, int look_ahead,
                          bw_choice_work *work) {
-    if (look_ahead == 0) return bw_glance(b, child);
+    if (look_ahead == 0) return at_a_glance(b, child);
     bw_choice *next = &work->next;
     next->count = bw_plies_uncut(b, child, next->plies);
     bool released = false;
@@ -91,7 +92,7 @@ static double rate_child(const bw_break *b, const bw_state *child, int look_ahea
             kept = bw_play(b, child, p, &work->grandchild, NULL, NULL);
         }
         next->rate[n] =
-            kept * bw_glance(b, &work->grandchild) * hurried(b, child, &work->grandchild);
+            kept * at_a_glance(b, &work->grandchild) * hurried(b, child, &work->grandchild);
     }
     share_out(b->ground->level, next);
     double mean = 0;

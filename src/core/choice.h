@@ -31,7 +31,4 @@ typedef struct bw_choice_work {
 void bw_choose(const bw_break *b, const bw_state *s, int look_ahead, bw_choice_work *work,
                bw_choice *out);
 
-/// What a state seems worth at a glance: a shot now, a pass and a shot at once, or keeping the ball.
-double bw_glance(const bw_break *b, const bw_state *s);
-
 #endif

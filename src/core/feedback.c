@@ -2,7 +2,8 @@
 #include "core/feedback.h"
 #include "core/maths.h"
 
-double bw_feedback_mean(double level, double weight, double sum, int cases) {
+/// The mean of a figure after its cases: (weight level + sum) / (weight + cases).
+static double feedback_mean(double level, double weight, double sum, int cases) {
     return (weight * level + sum) / (weight + cases);
 }
 
@@ -10,7 +11,7 @@ static bw_feedback_figure figure(double level, double weight, double sum, int ca
     return (bw_feedback_figure){.cases = cases,
                                 .level = level,
                                 .seen = cases > 0 ? sum / cases : 0,
-                                .after = bw_feedback_mean(level, weight, sum, cases)};
+                                .after = feedback_mean(level, weight, sum, cases)};
 }
 
 static void passes(const bw_entry *entries, int count, const bw_level *level, double own,

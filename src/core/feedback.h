@@ -45,7 +45,4 @@ void bw_feedback_of(const bw_entry *entries, int count, const bw_level *level, b
                     double (*danger)(const bw_level *level, void *self), void *self,
                     bw_feedback *out);
 
-/// The mean of a figure after its cases: (weight level + sum) / (weight + cases).
-double bw_feedback_mean(double level, double weight, double sum, int cases);
-
 #endif

@@ -72,10 +72,6 @@ static void link_places(bw_ground *g) {
     }
 }
 
-size_t bw_ground_size(void) {
-    return sizeof(bw_ground);
-}
-
 bw_status bw_ground_build(const bw_scheme *scheme, const bw_level *level, bw_ground *g,
                           bw_text *why) {
     g->scheme = scheme;
@@ -134,8 +130,4 @@ int bw_ground_nearest(const bw_ground *g, bw_vec p) {
         }
     }
     return best;
-}
-
-double bw_ground_danger(const bw_ground *g, bw_vec p) {
-    return bw_shot_worth(&g->shot, p);
 }

@@ -73,8 +73,6 @@ typedef struct bw_ground {
     bw_shot_table shot;
 } bw_ground;
 
-size_t bw_ground_size(void);
-
 /// Makes a scheme ready for a level (NULL: the scheme's own). `why` may be NULL; otherwise it gets one
 /// sentence when the answer is not BW_OK. About 30 ms.
 bw_status bw_ground_build(const bw_scheme *scheme, const bw_level *level, bw_ground *ground,
@@ -88,8 +86,5 @@ int bw_ground_nearest(const bw_ground *ground, bw_vec p);
 
 /// Ticks a pass of d >= 0 metres flies: the first whole one by which it is there.
 int bw_ground_flight(const bw_ground *ground, double d);
-
-/// Chance of a goal from p with time and room: the danger the contours on a chart show.
-double bw_ground_danger(const bw_ground *ground, bw_vec p);
 
 #endif

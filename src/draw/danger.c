@@ -24,7 +24,8 @@ static bw_role tint(const bw_danger *danger, int levels) {
     return levels == 0 ? BW_ROLE_PAPER : (bw_role)(BW_ROLE_BAND_5 - (danger->count - levels));
 }
 
-bw_role bw_danger_role(const bw_danger *danger, bw_vec p) {
+/// The tint at p: BW_ROLE_PAPER below the first level.
+static bw_role danger_role(const bw_danger *danger, bw_vec p) {
     return tint(danger, reached(danger, bw_grid_value(&danger->grid, p)));
 }
 
@@ -145,7 +146,7 @@ void bw_draw_figures(bw_ink *ink, const bw_danger *danger, bw_labels *labels, bw
     for (int i = 0; i < labels->label_count; i++) {
         const bw_box b = bw_label_box(labels, i);
         const bw_vec middle = bw_v(b.x + b.width / 2, b.y + b.height / 2);
-        labels->labels[i].ground = bw_danger_role(danger, bw_view_place(view, middle));
+        labels->labels[i].ground = danger_role(danger, bw_view_place(view, middle));
     }
 }
 
@@ -173,7 +174,9 @@ static double draw_swatches(bw_ink *ink, double x, double y) {
     return danger.count * swatch;
 }
 
-double bw_draw_danger_key(bw_ink *ink, double x, double y) {
+/// The legend in one row from (x, y), y its middle: each tint with the figure from which it begins, and
+/// what the figures are. Returns its width in points; with ink NULL only measures.
+static double draw_danger_key(bw_ink *ink, double x, double y) {
     const double at = draw_swatches(ink, x, y) + key_gap;
     if (ink)
         bw_ink_text(ink, BW_ROLE_TEXT, BW_REGULAR, 9, BW_LEFT_ALIGN, x + at,
@@ -184,8 +187,8 @@ double bw_draw_danger_key(bw_ink *ink, double x, double y) {
 double bw_draw_danger_key_rows(bw_ink *ink, double x, double y, double width) {
     enum { MOST_LINES = 4 };
     const double row = 20, leading = 12;
-    if (bw_draw_danger_key(NULL, x, y) <= width) {
-        bw_draw_danger_key(ink, x, y + row / 2);
+    if (draw_danger_key(NULL, x, y) <= width) {
+        draw_danger_key(ink, x, y + row / 2);
         return row;
     }
     draw_swatches(ink, x, y + row / 2);

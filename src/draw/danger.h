@@ -19,9 +19,6 @@ typedef struct bw_danger {
 /// The surface with the house's levels: 2, 5, 10, 20 and 35 in a hundred.
 bw_danger bw_danger_of(bw_grid grid);
 
-/// The tint at p: BW_ROLE_PAPER below the first level.
-bw_role bw_danger_role(const bw_danger *danger, bw_vec p);
-
 /// Tints and contours, on the paper.
 void bw_draw_depths(bw_ink *ink, const bw_danger *danger, const bw_view *view);
 
@@ -33,10 +30,6 @@ void bw_draw_figures(bw_ink *ink, const bw_danger *danger, bw_labels *labels, bw
 /// Both.
 void bw_draw_danger(bw_ink *ink, const bw_danger *danger, bw_labels *labels, bw_units units,
                     const bw_view *view);
-
-/// The legend in one row from (x, y), y its middle: each tint with the figure from which it begins, and
-/// what the figures are. Returns its width in points; with ink NULL only measures.
-double bw_draw_danger_key(bw_ink *ink, double x, double y);
 
 /// The same from (x, y) down, y its top, at most `width` points wide: the words below the tints where there
 /// is no room beside them. Returns the height.

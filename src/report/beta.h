@@ -8,8 +8,4 @@
 /// Equal-tailed interval of a belief.
 bw_interval bw_belief_interval(bw_belief belief);
 
-/// The Jeffreys interval of a count, (0, 1) at the ends where nothing or everything was hit.
-/// Source: L. D. Brown, T. T. Cai, A. DasGupta, Statist. Sci. 16, 2001.
-bw_interval bw_jeffreys_interval(bw_count count);
-
 #endif

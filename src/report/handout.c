@@ -7,7 +7,8 @@
 /// The page made by tools/build-handout.mjs (cmake/Pages.cmake embeds it).
 extern const unsigned char bw_handout_template[], bw_handout_template_end[];
 
-void bw_handout_title(const bw_handout_job *job) {
+/// "Port Merrow Terns: Harbour".
+static void handout_title(const bw_handout_job *job) {
     const bw_scheme *scheme = job->teach->scheme;
     if (scheme->team[0]) {
         bw_put_html(job->out, scheme->team);
@@ -24,7 +25,7 @@ static const struct piece {
     const char *name;
     void (*put)(const bw_handout_job *job);
 } pieces[] = {
-    {"title", bw_handout_title},   {"date", put_date},
+    {"title", handout_title},      {"date", put_date},
     {"marks", bw_handout_marks},   {"key", bw_handout_key},
     {"stages", bw_handout_stages}, {"answers", bw_handout_answers},
     {"data", bw_handout_data},

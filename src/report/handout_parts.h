@@ -12,9 +12,6 @@ typedef struct bw_handout_job {
     bw_plan plan[BW_MAX_STAGES];
 } bw_handout_job;
 
-/// "Port Merrow Terns: Harbour".
-void bw_handout_title(const bw_handout_job *job);
-
 /// The chart and the marks that all pictures use, once.
 void bw_handout_marks(const bw_handout_job *job);
 

@@ -6,7 +6,7 @@
 
 static const char estimate_words[] = "model estimate";
 
-void bw_paging_begin(bw_paging *p, const bw_teach *teach, int wanted, int pages, bw_ink *out) {
+static void paging_begin(bw_paging *p, const bw_teach *teach, int wanted, int pages, bw_ink *out) {
     *p = (bw_paging){.teach = teach,
                      .format = bw_teach_format(teach),
                      .out = out,
@@ -16,7 +16,7 @@ void bw_paging_begin(bw_paging *p, const bw_teach *teach, int wanted, int pages,
     bw_say_owner(teach->scheme, &t);
 }
 
-void bw_paging_end(bw_paging *p) {
+static void paging_end(bw_paging *p) {
     if (p->ink) bw_sheet_close(&p->sheet, &p->format);
     p->ink = NULL;
 }
@@ -30,7 +30,7 @@ static void put_estimate(const bw_paging *p) {
 }
 
 static void next_page(bw_paging *p) {
-    bw_paging_end(p);
+    paging_end(p);
     p->page++;
     p->scaled = false;
     p->ink = p->page == p->wanted ? p->out : NULL;
@@ -112,9 +112,9 @@ void bw_paging_scale(bw_paging *p, double scale) {
 
 int bw_paging_count(const bw_teach *teach, bw_paging_walk *walk) {
     bw_paging p;
-    bw_paging_begin(&p, teach, 0, 0, NULL);
+    paging_begin(&p, teach, 0, 0, NULL);
     walk(&p);
-    bw_paging_end(&p);
+    paging_end(&p);
     return p.page;
 }
 
@@ -122,8 +122,8 @@ bw_status bw_paging_draw(const bw_teach *teach, bw_paging_walk *walk, int page, 
                          bw_ink *ink) {
     bw_paging p;
     if (page < 1 || page > pages) return BW_NOT_FOUND;
-    bw_paging_begin(&p, teach, page, pages, ink);
+    paging_begin(&p, teach, page, pages, ink);
     walk(&p);
-    bw_paging_end(&p);
+    paging_end(&p);
     return (bw_status)ink->status;
 }

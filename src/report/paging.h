@@ -24,9 +24,6 @@ typedef struct bw_paging {
     char foot[3 * BW_NAME_SIZE];
 } bw_paging;
 
-void bw_paging_begin(bw_paging *p, const bw_teach *teach, int wanted, int pages, bw_ink *out);
-void bw_paging_end(bw_paging *p);
-
 /// What fills the pages of a kind of paper, from the first to the last.
 typedef void bw_paging_walk(bw_paging *p);
 

@@ -59,7 +59,8 @@ void bw_say_script(const bw_script *script, bw_text *out) {
         bw_put(out, " Which are weak was not asked.");
 }
 
-void bw_say_clock(double seconds, bw_text *out) {
+/// "1:05", minutes and seconds.
+static void say_clock(double seconds, bw_text *out) {
     const int whole = (int)(seconds + 0.5);
     bw_put_int(out, whole / 60);
     bw_put(out, whole % 60 < 10 ? ":0" : ":");
@@ -69,7 +70,7 @@ void bw_say_clock(double seconds, bw_text *out) {
 void bw_say_script_length(const bw_script *script, bw_text *out) {
     bw_put(out, "Once through, as the model has it: ");
     for (int p = 0; p < BW_PACE_COUNT; p++) {
-        bw_say_clock(script->seconds[p], out);
+        say_clock(script->seconds[p], out);
         bw_put(out, " min at ");
         bw_put(out, p == BW_WALK ? "a walk" : bw_pace_name((bw_pace)p));
         bw_put(out, p + 1 < BW_PACE_COUNT ? ", " : ".");
@@ -114,7 +115,8 @@ void bw_say_look(const bw_script *script, int i, bw_text *out) {
     bw_put(out, ".");
 }
 
-void bw_say_player(const bw_rehearsal *r, int player, bw_text *out) {
+/// A player's number.
+static void say_player(const bw_rehearsal *r, int player, bw_text *out) {
     bw_put_int(out, player < r->numbered ? r->numbers[player] : player + 1);
 }
 
@@ -187,9 +189,9 @@ void bw_say_round(const bw_rehearsal_stage *stage, int i, bw_text *out) {
     bw_put(out, ", ");
     bw_put(out, bw_pace_name((bw_pace)round->kind));
     bw_put(out, ", at ");
-    bw_say_clock(round->at_s, out);
+    say_clock(round->at_s, out);
     bw_put(out, " for ");
-    bw_say_clock(round->lasts_s, out);
+    say_clock(round->lasts_s, out);
 }
 
 static void put_unit(const bw_rehearsal *r, const bw_rehearsal_stage *stage, const bw_round *round,
@@ -203,13 +205,13 @@ static void put_unit(const bw_rehearsal *r, const bw_rehearsal_stage *stage, con
             bw_put(out, "cone");
             continue;
         }
-        bw_say_player(r, who, out);
+        say_player(r, who, out);
         busy[who] = true;
     }
     bw_put(out, ". ");
     for (int f = 0; f < round->feeder_count; f++) {
         bw_put(out, f == 0 ? "Feed: " : ", ");
-        bw_say_player(r, round->feeder[goal][f], out);
+        say_player(r, round->feeder[goal][f], out);
         busy[round->feeder[goal][f]] = true;
     }
     static const char *const coach[] = {"The coach moves the ball.", " and the coach."};
@@ -235,7 +237,7 @@ void bw_say_round_men(const bw_rehearsal *r, const bw_rehearsal_stage *stage, in
         if (busy[p]) continue;
         if (!any) bw_put(out, between);
         bw_put(out, any ? ", " : "Wait: ");
-        bw_say_player(r, p, out);
+        say_player(r, p, out);
         any = true;
     }
     if (any) bw_put(out, ".");

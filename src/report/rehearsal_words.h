@@ -21,12 +21,6 @@ void bw_say_codes(const bw_script *script, bw_text *out);
 /// way.
 void bw_say_look(const bw_script *script, int i, bw_text *out);
 
-/// "1:05", minutes and seconds.
-void bw_say_clock(double seconds, bw_text *out);
-
-/// A player's number.
-void bw_say_player(const bw_rehearsal *r, int player, bw_text *out);
-
 /// What the plan gives everyone, what does not fit and how long it would take.
 void bw_say_plan(const bw_rehearsal *r, const bw_rehearsal_stage *stage, bw_text *out);
 

@@ -56,7 +56,7 @@ static double put_groups(const bw_review *r, bw_sheet *sheet, double y, const ch
     return bw_put_rates(sheet, y + 22, "goals in 100 breaks", rows, used) + 4;
 }
 
-void bw_review_page_whole(const bw_review *r, bw_sheet *sheet) {
+static void review_page_whole(const bw_review *r, bw_sheet *sheet) {
     const bw_box *b = &sheet->block;
     char line[LINE];
     bw_text t = bw_text_in(line, sizeof line);
@@ -94,7 +94,7 @@ int bw_review_pages(const bw_review *r) {
 
 bw_status bw_review_page(const bw_review *r, int page, bw_paper paper, bw_ink *ink) {
     static void (*const draw[])(const bw_review *, bw_sheet *) = {
-        bw_review_page_whole, bw_review_page_shots, bw_review_page_games};
+        review_page_whole, bw_review_page_shots, bw_review_page_games};
     if (page < 1 || page > bw_review_pages(r)) return BW_NOT_FOUND;
     const bw_foot foot = {
         .name = r->team, .charts = page == 2, .page = page, .pages = bw_review_pages(r)};

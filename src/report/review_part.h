@@ -5,7 +5,6 @@
 
 #include "report/review.h"
 
-void bw_review_page_whole(const bw_review *r, bw_sheet *sheet);
 void bw_review_page_shots(const bw_review *r, bw_sheet *sheet);
 void bw_review_page_games(const bw_review *r, bw_sheet *sheet);
 

@@ -124,7 +124,7 @@ static double put_evidence(const bw_tune_report *r, const bw_sheet *sheet, doubl
     return y;
 }
 
-void bw_tune_page_changes(const bw_tune_report *r, bw_sheet *sheet) {
+static void tune_page_changes(const bw_tune_report *r, bw_sheet *sheet) {
     const bw_box *b = &sheet->block;
     const bw_stage *stage = &r->def->scheme->stages[r->def->stage];
     char line[LINE];
@@ -156,7 +156,7 @@ int bw_tune_pages(const bw_tune_report *r) {
 
 bw_status bw_tune_page(const bw_tune_report *r, int page, bw_paper paper, bw_ink *ink) {
     static void (*const draw[])(const bw_tune_report *, bw_sheet *) = {
-        bw_tune_page_changes, bw_tune_page_homes, bw_tune_page_rule};
+        tune_page_changes, bw_tune_page_homes, bw_tune_page_rule};
     if (page < 1 || page > bw_tune_pages(r)) return BW_NOT_FOUND;
     char name[2 * BW_NAME_SIZE + 40];
     bw_text t = bw_text_in(name, sizeof name);

@@ -5,7 +5,6 @@
 
 #include "report/tune_report.h"
 
-void bw_tune_page_changes(const bw_tune_report *r, bw_sheet *sheet);
 void bw_tune_page_homes(const bw_tune_report *r, bw_sheet *sheet);
 void bw_tune_page_rule(const bw_tune_report *r, bw_sheet *sheet);
 

@@ -63,7 +63,8 @@ bool bw_form_text(const bw_form *form, const char *key, char *out, size_t room) 
     return true;
 }
 
-bool bw_form_number(const bw_form *form, const char *key, double low, double high, double *out) {
+static bool form_number(const bw_form *form, const char *key, double low, double high,
+                        double *out) {
     const int32_t node = member(form, key);
     if (!node) return true;
     const bw_tree_node *n = &form->tree->nodes[node];
@@ -83,7 +84,7 @@ bool bw_form_number(const bw_form *form, const char *key, double low, double hig
 
 bool bw_form_whole(const bw_form *form, const char *key, int low, int high, int *out) {
     double number = *out;
-    if (!bw_form_number(form, key, low, high, &number)) return false;
+    if (!form_number(form, key, low, high, &number)) return false;
     if (number != (double)(int)number) return bw_form_refuse(form, key, "is a whole number");
     *out = (int)number;
     return true;
@@ -123,7 +124,7 @@ static bool take_member(const bw_form *form, const bw_form_member *m, void *out)
     case BW_MEMBER_TEXT: return bw_form_text(form, m->key, at, (size_t)m->high + 1);
     case BW_MEMBER_WHOLE: return bw_form_whole(form, m->key, (int)m->low, (int)m->high, at);
     case BW_MEMBER_ROW: return take_row(form, m, at);
-    case BW_MEMBER_NUMBER: return bw_form_number(form, m->key, m->low, m->high, at);
+    case BW_MEMBER_NUMBER: return form_number(form, m->key, m->low, m->high, at);
     case BW_MEMBER_FLAG: return take_flag(form, m->key, at);
     case BW_MEMBER_LIST:
     case BW_MEMBER_OBJECT:

@@ -55,7 +55,6 @@ bool bw_form_has(const bw_form *form, const char *key);
 /// One line of text of at most room - 1 bytes.
 bool bw_form_text(const bw_form *form, const char *key, char *out, size_t room);
 
-bool bw_form_number(const bw_form *form, const char *key, double low, double high, double *out);
 bool bw_form_whole(const bw_form *form, const char *key, int low, int high, int *out);
 /// An array of at most `most` entries: its node in *out.
 bool bw_form_list(const bw_form *form, const char *key, int most, int32_t *out);
