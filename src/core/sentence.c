@@ -43,7 +43,7 @@ bw_arg bw_as_number(const char *name, double x, int decimals) {
 }
 
 bw_arg bw_as_in_100(const char *name, double share) {
-    return bw_as_count(name, bw_in_100(share));
+    return (bw_arg){.name = name, .kind = BW_ARG_IN_100, .value = share};
 }
 
 bw_arg bw_as_length(const char *name, double metres) {
@@ -102,6 +102,7 @@ static void put_argument(bw_text *out, bw_voice voice, const bw_arg *arg) {
     switch (arg->kind) {
     case BW_ARG_COUNT: bw_put_int(out, (long long)arg->value); break;
     case BW_ARG_NUMBER: bw_put_fixed(out, arg->value, arg->decimals); break;
+    case BW_ARG_IN_100: bw_put_int(out, bw_in_100(arg->value)); break;
     case BW_ARG_LENGTH: bw_say_length(voice.units, arg->value, out); break;
     case BW_ARG_SPEED: bw_say_speed(voice.units, arg->value, out); break;
     case BW_ARG_SECONDS: bw_say_seconds(arg->value, out); break;

@@ -36,6 +36,7 @@ typedef enum bw_arg_kind {
     BW_ARG_PART,
     BW_ARG_COUNT,
     BW_ARG_NUMBER,
+    BW_ARG_IN_100,
     BW_ARG_LENGTH,
     BW_ARG_SPEED,
     BW_ARG_SECONDS

@@ -1,6 +1,8 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "trial/compare.h"
 
+#include "trial/catalogue.h"
+
 #include "trial/words.h"
 
 /// Standard errors either side that hold 95 of 100 differences: Student's t with ten degrees of freedom,
@@ -35,46 +37,36 @@ bw_gap bw_gap_plateau(const bw_trial *a, const bw_trial *b) {
     return gap(a, plateau_s(a), b, plateau_s(b));
 }
 
-static void say_gap(const bw_gap *g, bw_text *out) {
-    const int a = bw_in_100(g->a), b = bw_in_100(g->b);
-    const int apart = a > b ? a - b : b - a;
-    int doubt = bw_in_100(g->doubt);
-    if (doubt < 1) doubt = 1;
-    bw_put_int(out, a);
-    bw_put(out, " of 100 against A and ");
-    bw_put_int(out, b);
-    bw_put(out, " against B. ");
-    if (!g->clear || apart == 0) {
-        bw_put(out, "The difference is within the noise of the simulation (give or take ");
-        bw_put_int(out, doubt);
-        bw_put(out, "): this test does not tell them apart.");
-        return;
-    }
-    bw_put(out, a > b ? "B gives up " : "A gives up ");
-    bw_put_int(out, apart);
-    bw_put(out, " fewer, give or take ");
-    bw_put_int(out, doubt);
-    bw_put(out, " by chance in the simulation: more than chance.");
+static bw_voice voice_of(const bw_trial *trial) {
+    return bw_voice_of(trial->begun.ground->scheme);
+}
+
+static const bw_sentence *gap_of(const bw_gap *g, int a, int b) {
+    if (!g->clear || a == b) return &bw_s_gap_noise;
+    return a > b ? &bw_s_gap_b_fewer : &bw_s_gap_a_fewer;
+}
+
+static void say_gap(const bw_trial *trial, const bw_sentence *sentence, const bw_gap *g,
+                    bw_text *out) {
+    const int a = bw_in_100(g->a), b = bw_in_100(g->b), doubt = bw_in_100(g->doubt);
+    bw_put_sentence(out, voice_of(trial), sentence, bw_as_count("seconds", trial->curve.answer_s),
+                    bw_as_part("gap", gap_of(g, a, b)), bw_as_count("a", a), bw_as_count("b", b),
+                    bw_as_count("apart", a > b ? a - b : b - a),
+                    bw_as_count("doubt", doubt < 1 ? 1 : doubt));
 }
 
 void bw_say_compare(const bw_trial *a, const bw_trial *b, bw_text *out) {
     const bw_gap g = bw_gap_at(a, b, a->curve.answer_s);
-    bw_put(out, "Within ");
-    bw_put_int(out, a->curve.answer_s);
-    bw_put(out, " s typical play, the forecast, scores in about ");
-    say_gap(&g, out);
+    say_gap(a, &bw_s_compare_now, &g, out);
 }
 
 void bw_say_compare_plateau(const bw_trial *a, const bw_trial *b, bw_text *out) {
     const bw_gap g = bw_gap_plateau(a, b);
-    bw_put(out, "At the plateau, once numbers are even, typical play scores in about ");
-    say_gap(&g, out);
+    say_gap(a, &bw_s_compare_plateau, &g, out);
 }
 
 void bw_say_compare_best(const bw_trial *a, const bw_trial *b, bw_text *out) {
-    bw_put(out, "Best play, the stress test, scores in ");
-    bw_put_int(out, bw_in_100(a->curve.best[a->curve.answer_s]));
-    bw_put(out, " against A and ");
-    bw_put_int(out, bw_in_100(b->curve.best[b->curve.answer_s]));
-    bw_put(out, " against B; there is no chance in that.");
+    bw_put_sentence(out, voice_of(a), &bw_s_compare_best,
+                    bw_as_in_100("a", a->curve.best[a->curve.answer_s]),
+                    bw_as_in_100("b", b->curve.best[b->curve.answer_s]));
 }

@@ -4,6 +4,7 @@
 #include "core/ball.h"
 #include "core/motion.h"
 #include "scheme/caption.h"
+#include "trial/catalogue.h"
 
 /// A pass costs this plus its milliseconds: the fewest passes first, then the least time in the air. No
 /// script takes so long.
@@ -178,13 +179,12 @@ static void say_why(bw_status status, const bw_scheme *scheme, const order *o, c
                     bw_text *why) {
     if (!why) return;
     if (status == BW_LIMIT) {
-        bw_put(why, "the script would be longer than a practice can be");
+        bw_put_plain_sentence(why, bw_voice_of(scheme), &bw_s_script_long);
         return;
     }
-    bw_put(why, "no pass brings the ball back from ");
-    bw_say_ball(scheme, scheme->landmarks[o->landmark[tour->from]].at, why);
-    bw_put(why, " to ");
-    bw_say_ball(scheme, scheme->landmarks[o->landmark[tour->to]].at, why);
+    bw_put_sentence(why, bw_voice_of(scheme), &bw_s_script_no_way,
+                    bw_as_ball("from", scheme, scheme->landmarks[o->landmark[tour->from]].at),
+                    bw_as_ball("to", scheme, scheme->landmarks[o->landmark[tour->to]].at));
 }
 
 bw_status bw_script_build(const bw_scheme *scheme, int stage, const bw_weak_list *weak,
@@ -195,7 +195,7 @@ bw_status bw_script_build(const bw_scheme *scheme, int stage, const bw_weak_list
     bw_rotations rotations;
     bw_rotations_of(scheme, &rotations);
     if (rotations.count == 0) {
-        if (why) bw_put(why, "the scheme has no two ball places near enough for a rotation");
+        if (why) bw_put_plain_sentence(why, bw_voice_of(scheme), &bw_s_script_no_rotation);
         return BW_NOT_FOUND;
     }
     const order o = order_of(scheme);
@@ -213,9 +213,5 @@ bw_status bw_script_build(const bw_scheme *scheme, int stage, const bw_weak_list
 }
 
 void bw_say_script_time(bw_text *out) {
-    bw_put(out,
-           "Full speed is the model's: the catch to the release, then the flight or the longest "
-           "run with its reaction, whichever is longer. Half speed halves ball and legs and "
-           "gives 2 s to look; the walk goes at 1.4 m/s and gives 5 s. Left out: dropped "
-           "balls, talk, walking back, tired legs.");
+    bw_put_plain_sentence(out, (bw_voice){0}, &bw_s_script_time);
 }

@@ -2,8 +2,8 @@
 /// How counts are said: never a bare rate.
 #include "core/maths.h"
 #include "scheme/caption.h"
+#include "trial/catalogue.h"
 #include "trial/season.h"
-#include "trial/words.h"
 
 bw_saying bw_may_say(int cases) {
     return cases < BW_RATE_COUNTS  ? BW_SAY_COUNTS
@@ -11,99 +11,86 @@ bw_saying bw_may_say(int cases) {
                                    : BW_SAY_PLAIN;
 }
 
-static void put_counts(bw_count count, const char *what, bw_text *out) {
-    if (count.cases == 0) {
-        bw_put(out, "no ");
-        bw_put(out, what);
-    } else if (count.hits == 0) {
-        bw_put(out, "none in ");
-        bw_put_int(out, count.cases);
-    } else {
-        bw_put_int(out, count.hits);
-        bw_put(out, " of ");
-        bw_put_int(out, count.cases);
-    }
+static const bw_voice voice = {0};
+
+static const bw_sentence *counts_of(bw_count count) {
+    return count.cases == 0  ? &bw_s_count_no_cases
+           : count.hits == 0 ? &bw_s_count_none
+                             : &bw_s_count_hits;
+}
+
+static const bw_sentence *rate_of(bw_count count) {
+    if (count.cases == 0) return NULL;
+    if (bw_may_say(count.cases) == BW_SAY_COUNTS) return &bw_s_rate_few;
+    if (count.hits == 0) return &bw_s_rate_none;
+    return bw_may_say(count.cases) == BW_SAY_ROUGH ? &bw_s_rate_rough : &bw_s_rate_plain;
 }
 
 void bw_say_count(bw_count count, const char *what, bw_text *out) {
-    put_counts(count, what, out);
-    if (count.cases == 0) return;
     const bw_interval likely = bw_rate_interval(count);
-    if (bw_may_say(count.cases) == BW_SAY_COUNTS) {
-        bw_put(out, ", too few to say");
-        return;
-    }
-    if (count.hits == 0) {
-        bw_put(out, "; could still be up to ");
-        bw_say_in_100(likely.high, out);
-        return;
-    }
-    bw_put(out, bw_may_say(count.cases) == BW_SAY_ROUGH ? ", roughly " : ", about ");
-    bw_put_int(out, bw_in_100(bw_rate(count)));
-    bw_put(out, " in 100 (likely ");
-    bw_put_int(out, bw_in_100(likely.low));
-    bw_put(out, " to ");
-    bw_put_int(out, bw_in_100(likely.high));
-    bw_put(out, ")");
+    bw_put_sentence(out, voice, &bw_s_count, bw_as_part("counts", counts_of(count)),
+                    bw_as_part("rate", rate_of(count)), bw_as_word("what", what),
+                    bw_as_count("cases", count.cases), bw_as_count("hits", count.hits),
+                    bw_as_in_100("share", bw_rate(count)), bw_as_in_100("low", likely.low),
+                    bw_as_in_100("high", likely.high));
+}
+
+static bw_arg as_counts(const char *name, bw_count count) {
+    bw_arg arg;
+    bw_text own = bw_own_word(&arg, name);
+    bw_put_sentence(&own, voice, counts_of(count), bw_as_word("what", "breaks"),
+                    bw_as_count("cases", count.cases), bw_as_count("hits", count.hits));
+    return arg;
 }
 
 /// "12 fewer", "as many", "3 more": goals in 100 breaks.
-static void put_change(double change, bw_text *out) {
+static bw_arg as_change(const char *name, double change) {
+    bw_arg arg;
+    bw_text own = bw_own_word(&arg, name);
     const int goals = bw_in_100(bw_abs(change));
-    if (goals == 0) {
-        bw_put(out, "as many");
-        return;
-    }
-    bw_put_int(out, goals);
-    bw_put(out, change < 0 ? " fewer" : " more");
+    bw_put_sentence(&own, voice,
+                    goals == 0   ? &bw_s_change_none
+                    : change < 0 ? &bw_s_change_fewer
+                                 : &bw_s_change_more,
+                    bw_as_count("goals", goals));
+    return arg;
 }
 
 void bw_say_difference(bw_count now, bw_count before, bw_text *out) {
-    bw_put(out, "Before: ");
-    put_counts(before, "breaks", out);
-    bw_put(out, ". After: ");
-    put_counts(now, "breaks", out);
-    bw_put(out, ". ");
+    const bw_arg was = as_counts("before", before);
+    const bw_arg is = as_counts("after", now);
     if (now.cases < BW_RATE_COUNTS || before.cases < BW_RATE_COUNTS) {
-        bw_put(out, "Too few to say: each side needs at least ten breaks.");
+        bw_put_sentence(out, voice, &bw_s_difference_few, was, is);
         return;
     }
     const bw_interval likely = bw_rate_difference(now, before);
-    bw_put(out, "In 100 breaks that is ");
-    put_change(bw_rate(now) - bw_rate(before), out);
-    bw_put(out, "; anything from ");
-    put_change(likely.low, out);
-    bw_put(out, " to ");
-    put_change(likely.high, out);
-    bw_put(out, " fits what was seen. ");
-    if (likely.high < 0)
-        bw_put(out, "Fewer goals, and more than chance alone would make; but rivals, score and who "
-                    "was on changed too.");
-    else if (likely.low > 0)
-        bw_put(out, "More goals, and more than chance alone would make; but rivals, score and "
-                    "who was on changed too.");
-    else
-        bw_put(out, "Too few to say whether the change did it.");
+    bw_put_sentence(out, voice, &bw_s_difference, was, is,
+                    as_change("change", bw_rate(now) - bw_rate(before)),
+                    as_change("least", likely.low), as_change("most", likely.high),
+                    bw_as_part("verdict", likely.high < 0  ? &bw_s_verdict_fewer
+                                          : likely.low > 0 ? &bw_s_verdict_more
+                                                           : &bw_s_verdict_open));
+}
+
+static bw_arg as_seconds_of(const char *name, double seconds) {
+    bw_arg arg;
+    bw_text own = bw_own_word(&arg, name);
+    if (!(seconds < 0)) bw_put_number(&own, seconds, 1);
+    return arg;
 }
 
 void bw_say_entry(const bw_entry *e, bw_units units, bw_text *out) {
-    bw_put(out, bw_outcome_words(e->outcome));
-    if (!(e->seconds < 0)) {
-        bw_put(out, ", ");
-        bw_put_number(out, e->seconds, 1);
-        bw_put(out, " s");
-    }
-    if (e->passes >= 0) {
-        bw_put(out, ", ");
-        bw_put_int(out, e->passes);
-        bw_put(out, e->passes == 1 ? " pass" : " passes");
-    }
-    if (e->shot_known) {
-        bw_put(out, ", shot from ");
-        bw_say_place(units, e->shot, out);
-    }
+    bw_arg names;
+    bw_text own = bw_own_word(&names, "names");
     for (int i = 0; i < e->out_count; i++) {
-        bw_put(out, i == 0 ? ", out of place: " : ", ");
-        bw_put(out, e->out[i]);
+        if (i > 0) bw_put(&own, ", ");
+        bw_put(&own, e->out[i]);
     }
+    bw_put_sentence(out, voice, &bw_s_entry, bw_as_word("outcome", bw_outcome_words(e->outcome)),
+                    bw_as_part("took", e->seconds < 0 ? NULL : &bw_s_entry_seconds),
+                    bw_as_part("passing", e->passes < 0 ? NULL : &bw_s_entry_passes),
+                    bw_as_part("shot", e->shot_known ? &bw_s_entry_shot : NULL),
+                    bw_as_part("people", e->out_count > 0 ? &bw_s_entry_people : NULL),
+                    as_seconds_of("seconds", e->seconds), bw_as_count("passes", e->passes),
+                    bw_as_place("place", units, e->shot), names);
 }

@@ -3,6 +3,7 @@
 
 #include "draw/sequence.h"
 #include "scheme/caption.h"
+#include "trial/catalogue.h"
 
 /// The places inside that have no landmark of their own.
 static const struct {
@@ -20,59 +21,53 @@ static const struct {
 static const double there = 2.0;
 
 void bw_say_owner(const bw_scheme *scheme, bw_text *out) {
-    bw_put(out, scheme->name);
-    if (!scheme->team[0]) return;
-    bw_put(out, ", ");
-    bw_put(out, scheme->team);
+    if (!scheme->team[0]) {
+        bw_put(out, scheme->name);
+        return;
+    }
+    bw_put_sentence(out, bw_voice_of(scheme), &bw_s_owner, bw_as_word("scheme", scheme->name),
+                    bw_as_word("team", scheme->team));
 }
 
 void bw_say_numbers(const bw_break_def *def, bw_text *out) {
-    bw_put_int(out, def->offence);
-    bw_put(out, " against ");
-    bw_put_int(out, def->defence);
+    bw_put_sentence(out, (bw_voice){0}, &bw_s_numbers, bw_as_count("attackers", def->offence),
+                    bw_as_count("defenders", def->defence));
 }
 
 void bw_say_break(const bw_ground *ground, const bw_break_def *def, bw_text *out) {
     const bw_scheme *scheme = ground->scheme;
     const int start = bw_scheme_landmark(scheme, def->start);
-    bw_say_numbers(def, out);
-    bw_put(out, ", attack set ");
-    bw_put(out, def->set);
-    bw_put(out, ", ball ");
-    bw_say_at(scheme, scheme->landmarks[start].at, out);
-    bw_put(out, ", ");
-    bw_put(out, ground->level->name);
-    bw_put(out, ".");
+    bw_put_sentence(out, bw_voice_of(scheme), &bw_s_break_in_short,
+                    bw_as_part("numbers", &bw_s_numbers), bw_as_count("attackers", def->offence),
+                    bw_as_count("defenders", def->defence), bw_as_word("set", def->set),
+                    bw_as_at("at", scheme, scheme->landmarks[start].at),
+                    bw_as_word("level", ground->level->name));
 }
 
 void bw_say_late_man(const bw_scheme *scheme, int index, bw_text *out) {
-    static const char *const plain[BW_MAX_LATE] = {"first late man", "second late man",
-                                                   "third late man", "fourth late man"};
-    const bool named = index < scheme->late_count && scheme->late[index].role[0];
-    bw_put(out, named ? scheme->late[index].role : plain[index]);
+    static const bw_sentence *const plain[BW_MAX_LATE] = {&bw_s_late_1, &bw_s_late_2, &bw_s_late_3,
+                                                          &bw_s_late_4};
+    if (index < scheme->late_count && scheme->late[index].role[0])
+        bw_put(out, scheme->late[index].role);
+    else
+        bw_put_plain_sentence(out, bw_voice_of(scheme), plain[index]);
 }
 
 void bw_say_late_men(const bw_ground *ground, const bw_break *b, bw_text *out) {
+    const bw_voice voice = bw_voice_of(ground->scheme);
     if (b->def.late_count == 0) {
-        bw_put(out, b->def.defence < b->def.offence ? "Nobody comes back to help."
-                                                    : "Numbers are even from the start.");
+        bw_put_plain_sentence(
+            out, voice, b->def.defence < b->def.offence ? &bw_s_late_nobody : &bw_s_late_even);
         return;
     }
     for (int i = 0; i < b->def.late_count; i++) {
-        char name[BW_NAME_SIZE];
-        bw_text t = bw_text_in(name, sizeof name);
-        bw_say_late_man(ground->scheme, i, &t);
-        if (i == 0)
-            bw_say_first(name, out);
-        else
-            bw_put(out, name);
-        bw_put(out, " (+");
-        bw_put_int(out, i + 1);
-        bw_put(out, i == 0 ? ") comes from " : ") from ");
-        bw_say_length(ground->scheme->units, b->def.late[i], out);
-        if (i == 0) bw_put(out, " behind");
-        bw_put(out, i + 1 < b->def.late_count ? ", " : ".");
+        bw_arg role;
+        bw_text own = bw_own_word(&role, "role");
+        bw_say_late_man(ground->scheme, i, &own);
+        bw_put_sentence(out, voice, i == 0 ? &bw_s_late_first : &bw_s_late_next, role,
+                        bw_as_count("order", i + 1), bw_as_length("far", b->def.late[i]));
     }
+    bw_put_char(out, '.');
 }
 
 static int inside_index(const char *id) {
@@ -94,8 +89,8 @@ void bw_say_node(const bw_ground *ground, int place, bw_text *out) {
 void bw_say_spot(const bw_ground *ground, bw_vec at, bw_text *out) {
     const bw_node *node = &ground->places[bw_ground_nearest(ground, at)];
     if (bw_distance(node->at, at) > there) {
-        bw_put(out, "at ");
-        bw_say_place(ground->scheme->units, at, out);
+        bw_put_sentence(out, bw_voice_of(ground->scheme), &bw_s_spot_elsewhere,
+                        bw_as_place("place", ground->scheme->units, at));
         return;
     }
     const int i = node->landmark < 0 ? inside_index(node->id) : -1;
@@ -130,62 +125,83 @@ static void say_toward(const bw_ground *ground, int place, bw_text *out) {
     bw_put(out, name);
 }
 
-/// A cut begun with a ply; the receiver's own is told in place of where he catches.
-static void say_cut(const bw_trial *trial, const bw_ply *ply, bw_text *out) {
-    if (ply->cutter == BW_NOBODY) return;
-    if (ply->kind == BW_PASS && ply->cutter == ply->to) {
-        bw_put(out, ", who cuts ");
-    } else {
-        bw_put(out, "; ");
-        bw_put_int(out, ply->cutter + 1);
-        bw_put(out, " cuts ");
+static bw_arg as_toward(const char *name, const bw_ground *ground, int place) {
+    bw_arg arg;
+    bw_text own = bw_own_word(&arg, name);
+    say_toward(ground, place, &own);
+    return arg;
+}
+
+static bw_arg as_spot(const char *name, const bw_ground *ground, bw_vec at) {
+    bw_arg arg;
+    bw_text own = bw_own_word(&arg, name);
+    bw_say_spot(ground, at, &own);
+    return arg;
+}
+
+bw_arg bw_as_node(const char *name, const bw_ground *ground, int place) {
+    bw_arg arg;
+    bw_text own = bw_own_word(&arg, name);
+    bw_say_node(ground, place, &own);
+    return arg;
+}
+
+/// A receiver's own cut is said in place of where he catches.
+static bool cuts_to_catch(const bw_ply *ply) {
+    return ply->kind == BW_PASS && ply->cutter == ply->to;
+}
+
+static const bw_sentence *step_of(const bw_ply *ply) {
+    switch (ply->kind) {
+    case BW_SHOOT: return &bw_s_step_shot;
+    case BW_PASS: return cuts_to_catch(ply) ? &bw_s_step_pass_to_cutter : &bw_s_step_pass;
+    case BW_CARRY: return &bw_s_step_carry;
+    default: return &bw_s_step_hold;
     }
-    say_toward(trial->begun.ground, ply->cut_place, out);
 }
 
 void bw_say_step(const bw_trial *trial, int i, bw_text *out) {
-    const bw_answer_ply *step = &trial->curve.answer.plies[i];
+    const bw_answer *answer = &trial->curve.answer;
+    const bw_answer_ply *step = &answer->plies[i];
+    const bw_ply *ply = &step->ply;
     const bw_ground *ground = trial->begun.ground;
-    bw_put_int(out, step->who + 1);
-    switch (step->ply.kind) {
-    case BW_SHOOT:
-        bw_put(out, " shoots from ");
-        bw_say_place(ground->scheme->units, trial->curve.answer.shot.at, out);
-        break;
-    case BW_PASS:
-        bw_put(out, " passes to ");
-        bw_put_int(out, step->ply.to + 1);
-        if (step->ply.cutter == step->ply.to) break;
-        bw_put(out, " ");
-        bw_say_spot(ground, step->to, out);
-        break;
-    case BW_CARRY:
-        bw_put(out, " carries ");
-        say_toward(ground, step->ply.to, out);
-        break;
-    default: bw_put(out, " holds the ball");
-    }
-    say_cut(trial, &step->ply, out);
+    const bool cut = ply->cutter != BW_NOBODY;
+    bw_put_sentence(
+        out, bw_voice_of(ground->scheme), step_of(ply), bw_as_count("who", step->who + 1),
+        bw_as_count("to", ply->to + 1), as_spot("spot", ground, step->to),
+        bw_as_place("place", ground->scheme->units, answer->shot.at),
+        ply->kind == BW_CARRY ? as_toward("toward", ground, ply->to) : bw_as_part("toward", NULL),
+        bw_as_part("cut", !cut                 ? NULL
+                          : cuts_to_catch(ply) ? &bw_s_cut_catching
+                                               : &bw_s_cut_other),
+        bw_as_count("cutter", ply->cutter + 1),
+        cut ? as_toward("cut_toward", ground, ply->cut_place) : bw_as_part("cut_toward", NULL));
 }
 
 void bw_say_step_chance(const bw_trial *trial, int i, bw_text *out) {
     const bw_answer_ply *step = &trial->curve.answer.plies[i];
-    static const char *const verbs[] = {"scores ", "completed ", "kept ", "kept "};
-    bw_put(out, verbs[step->ply.kind]);
-    bw_say_in_100(step->chance, out);
+    static const bw_sentence *const kinds[] = {&bw_s_chance_scores, &bw_s_chance_completed,
+                                               &bw_s_chance_kept, &bw_s_chance_kept};
+    bw_put_sentence(out, (bw_voice){0}, kinds[step->ply.kind],
+                    bw_as_in_100("chance", step->chance));
 }
 
 void bw_say_defender(const bw_ground *ground, int stage, int job, bool matched, bw_text *out) {
-    if (matched) {
-        bw_put(out, "man on ");
-        bw_put_int(out, job + 1);
-        return;
-    }
+    const bw_voice voice = bw_voice_of(ground->scheme);
     const int index = bw_scheme_stage(ground->scheme, stage);
-    if (index < 0 || job < 0)
-        bw_put(out, "a late man");
+    if (matched)
+        bw_put_sentence(out, voice, &bw_s_job_man, bw_as_count("attacker", job + 1));
+    else if (index < 0 || job < 0)
+        bw_put_plain_sentence(out, voice, &bw_s_job_late);
     else
         bw_put(out, ground->scheme->stages[index].spots[job].name);
+}
+
+bw_arg bw_as_defender(const char *name, const bw_ground *ground, int stage, int job, bool matched) {
+    bw_arg arg;
+    bw_text own = bw_own_word(&arg, name);
+    bw_say_defender(ground, stage, job, matched, &own);
+    return arg;
 }
 
 void bw_say_straggler(const bw_trial *trial, const bw_straggler *man, bw_text *out) {
@@ -193,27 +209,19 @@ void bw_say_straggler(const bw_trial *trial, const bw_straggler *man, bw_text *o
     const bw_ground *ground = trial->begun.ground;
     const char *code = bw_defender_code(&trial->begun, man->man);
     const int stage = bw_scheme_stage(ground->scheme, man->stage);
-    const bool own = !man->matched && stage >= 0 &&
+    const bool own = !man->matched && stage >= 0 && man->job >= 0 &&
                      bw_same(ground->scheme->stages[stage].spots[man->job].id, code);
-    bw_put(out, code);
-    bw_put(out, " is ");
-    bw_say_seconds(man->seconds, out);
-    bw_put(out, " late");
-    if (man->matched) {
-        bw_put(out, " on ");
-        bw_put_int(out, man->job + 1);
-    } else if (!own) {
-        bw_put(out, " as ");
-        bw_say_defender(ground, man->stage, man->job, false, out);
-    }
-    bw_put(out, ", ");
-    bw_say_length(ground->scheme->units, man->metres, out);
-    bw_put(out, " away.");
+    bw_put_sentence(out, bw_voice_of(ground->scheme), &bw_s_straggler, bw_as_word("code", code),
+                    bw_as_seconds("late", man->seconds), bw_as_length("away", man->metres),
+                    bw_as_part("doing", man->matched ? &bw_s_straggler_on
+                                        : own        ? NULL
+                                                     : &bw_s_straggler_as),
+                    bw_as_count("attacker", man->job + 1),
+                    bw_as_defender("job", ground, man->stage, man->job, false));
 }
 
 void bw_say_range(double worth, double error, bw_text *out) {
-    int low = bw_in_100(bw_max(0, worth - 2 * error)), high = bw_in_100(worth + 2 * error);
-    bw_put_int(out, low);
-    bw_put(out, " to ");
-    bw_put_int(out, high);
+    bw_put_sentence(out, (bw_voice){0}, &bw_s_range,
+                    bw_as_in_100("low", bw_max(0, worth - 2 * error)),
+                    bw_as_in_100("high", worth + 2 * error));
 }

@@ -3,6 +3,7 @@
 #ifndef BW_TRIAL_WORDS_H
 #define BW_TRIAL_WORDS_H
 
+#include "core/sentence.h"
 #include "trial/trial.h"
 
 /// "Harbour, Port Merrow Terns": the scheme and its team.
@@ -39,6 +40,10 @@ void bw_say_straggler(const bw_trial *trial, const bw_straggler *man, bw_text *o
 
 /// "low left", "man on 3": a job in the unit of the moment.
 void bw_say_defender(const bw_ground *ground, int stage, int job, bool matched, bw_text *out);
+
+/// A place and a defender as what fills a place of a sentence.
+bw_arg bw_as_node(const char *name, const bw_ground *ground, int place);
+bw_arg bw_as_defender(const char *name, const bw_ground *ground, int stage, int job, bool matched);
 
 /// "26 to 30": two standard errors either side, in a hundred.
 void bw_say_range(double worth, double error, bw_text *out);

@@ -68,7 +68,8 @@ for (const path of files.filter(path => /\.[ch]$/.test(path) && !/catalogue\.[ch
       if (!asked.has(name)) faults.push(`src/${path}: no sentence said there has a place {${name}}`);
   }
   // A call that names its sentences and arguments itself is held against them one by one.
-  const kept = [...text.matchAll(/\bbw_arg (\w+) =\s*\w+\(\s*"(\w+)"/g)];
+  const kept = [...text.matchAll(/\bbw_arg (\w+) =\s*\w+\(\s*"(\w+)"|bw_own_word\(&(\w+), "(\w+)"\)/g)]
+    .map(m => [m[0], m[1] ?? m[3], m[2] ?? m[4]]);
   const macros = [...text.matchAll(/^#define (\w+)\(([^\n]*\n(?:[^\n]* \n)*[^\n]*)/gm)];
   for (const m of text.matchAll(/\bbw_(?:put_sentence|put_plain_sentence|lint_say)\(/g)) {
     let call = callAt(text, m.index);

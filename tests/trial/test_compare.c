@@ -9,7 +9,9 @@ static bw_trial a, b;
 static char room[512];
 
 static void fill(bw_trial *trial, double typical, double error, double even) {
-    *trial = (bw_trial){0};
+    static const bw_scheme scheme;
+    static const bw_ground ground = {.scheme = &scheme};
+    *trial = (bw_trial){.begun = {.ground = &ground}};
     trial->curve.answer_s = 4;
     trial->curve.even_s = even;
     for (int t = 1; t <= BW_MAX_SECONDS; t++) {
