@@ -175,7 +175,7 @@ bw_status bw_document_examine(const char *path, bw_scheme *scheme, bw_source *so
     *source = (bw_source){NULL, 0};
     bool standard = strcmp(path, "-") == 0;
     FILE *in = standard ? stdin : bw_file_open(path, "scheme file", error);
-    if (!in) return BW_FILE;
+    if (!in) return error->status;
     bw_status status = read_all(in, source, error);
     if (!standard) fclose(in);
     if (status == BW_OK)

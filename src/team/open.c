@@ -49,7 +49,7 @@ static bw_status look_first(const char *path, bw_error *error) {
     if (stat(path, &about) != 0 || access(path, R_OK) != 0)
         return system_says(error, "it cannot be opened");
     if (S_ISDIR(about.st_mode))
-        return bw_team_fail(error, BW_FILE, "this is a folder; name a team file in it");
+        return bw_team_fail(error, BW_BAD_INPUT, "this is a folder; name a team file in it");
     if (!S_ISREG(about.st_mode))
         return bw_team_fail(error, BW_FILE, "this is a device; name a team file");
     if (about.st_size == 0)

@@ -52,7 +52,7 @@ for name in empty brackets truncated deep bytes utf8 null array; do
     refuse "$scratch/$name.json"
     frugal "$scratch/$name.json"
 done
-refuse "$scratch/folder" 3
+refuse "$scratch/folder"
 frugal "$scratch/folder"
 refuse "$scratch/nosuch.json" 3
 

@@ -38,7 +38,7 @@ run 1 team show "$BW_ROOT/README.md"
 talks "it is not a team file"
 run 3 team show "$scratch/no.team"
 talks "cannot be opened"
-run 3 log "$scratch" list
+run 1 log "$scratch" list
 talks "this is a folder"
 
 # The roster, one by one and all at once.

@@ -59,7 +59,7 @@ static void refuses(const char *path, bw_status status, const char *words) {
 }
 
 static void what_is_no_file(void) {
-    refuses(folder, BW_FILE, "this is a folder");
+    refuses(folder, BW_BAD_INPUT, "this is a folder");
     refuses(in_folder("missing.json"), BW_FILE, "it cannot be read: No such file");
     refuses("/dev/zero", BW_FILE, "this is a device");
     put_file("locked.json", "{}", 2);
