@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "cli/forget_choice.h"
 #include "cli/say.h"
+#include "cli/term.h"
 #include <stdlib.h>
 #include <string.h>
 
@@ -14,6 +15,13 @@ void bw_place_print(FILE *out, const bw_place *place, int number) {
     fprintf(out, ": %s%s\n       %s[%s]%s\n", bw_mention_words(place->kind),
             place->sure ? ", struck unless you leave it" : "", place->before, place->said,
             place->after);
+}
+
+void bw_place_show(const bw_place *place, int number) {
+    FILE *talk = bw_term_open(stderr);
+    if (!talk) return;
+    bw_place_print(talk, place, number);
+    bw_term_close(talk);
 }
 
 /// "1,3,5-8" or "all", as marks in `named`. False when it is not that (said).
@@ -113,7 +121,7 @@ static char answer(void) {
 
 bool bw_choice_ask(const bw_places *places, bool *strike) {
     for (int i = 0; i < places->count; i++) {
-        bw_place_print(stderr, &places->list[i], i + 1);
+        bw_place_show(&places->list[i], i + 1);
         if (places->list[i].sure) continue;
         const char said = answer();
         if (said == 'q') return false;

@@ -25,4 +25,7 @@ bool bw_choice_ask(const bw_places *places, bool *strike);
 /// A place as two lines: which, where and what; the words around it.
 void bw_place_print(FILE *out, const bw_place *place, int number);
 
+/// The same as talk, on standard error.
+void bw_place_show(const bw_place *place, int number);
+
 #endif

@@ -3,6 +3,7 @@
 #include "cli/out.h"
 #include "cli/say.h"
 #include "cli/team_file.h"
+#include "cli/term.h"
 #include "file/json_stream.h"
 #include "report/team_json.h"
 #include "team/breaks.h"
@@ -49,8 +50,11 @@ int bw_print_entry(const bw_args *args, const bw_entry *entry, const bw_game *ga
     if (bw_out_close(&out, BW_EXIT_OK) == BW_EXIT_OK) return BW_EXIT_OK;
     bw_say("Break %lld is %s; only the line that tells of it could not be written, so here it is:",
            (long long)entry->order, done);
-    print_game(stderr, entry, game);
-    print_entry(stderr, entry, bw_team_units(args));
+    FILE *talk = bw_term_open(stderr);
+    if (!talk) return BW_EXIT_OK;
+    print_game(talk, entry, game);
+    print_entry(talk, entry, bw_team_units(args));
+    bw_term_close(talk);
     return BW_EXIT_OK; // a script that tried again would count it twice
 }
 

@@ -1,11 +1,13 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "cli/out.h"
 #include "cli/say.h"
+#include "cli/term.h"
 #include "file/document.h"
 #include <errno.h>
 #include <stdlib.h>
 #include <string.h>
 #include <sys/stat.h>
+#include <unistd.h>
 
 static bool is_standard(const char *path) {
     return !path || strcmp(path, "-") == 0;
@@ -22,7 +24,9 @@ void bw_out_private(void) {
 
 bool bw_out_open(const bw_args *args, bw_out *out) {
     *out = (bw_out){.path = bw_option_text(args, "output")};
-    out->stream = is_standard(out->path) ? stdout : open_memstream(&out->bytes, &out->length);
+    out->stream = !is_standard(out->path)      ? open_memstream(&out->bytes, &out->length)
+                  : isatty(STDOUT_FILENO) == 1 ? bw_term_open(stdout)
+                                               : stdout;
     if (!out->stream) bw_say_no_memory();
     return out->stream != NULL;
 }
@@ -36,6 +40,10 @@ static int save(const char *path, const void *bytes, size_t length) {
 
 int bw_out_close(bw_out *out, int code) {
     if (is_standard(out->path)) {
+        if (out->stream != stdout && !bw_term_close(out->stream)) {
+            bw_say_no_memory();
+            return BW_EXIT_LIMIT;
+        }
         if (fflush(stdout) != 0 || ferror(stdout)) return standard_failed();
         return code;
     }
@@ -56,6 +64,10 @@ int bw_out_check(const bw_args *args) {
 int bw_out_bytes(const bw_args *args, const void *bytes, size_t length) {
     const char *path = bw_option_text(args, "output");
     if (!is_standard(path)) return save(path, bytes, length);
-    if (fwrite(bytes, 1, length, stdout) != length || fflush(stdout) != 0) return standard_failed();
+    if (isatty(STDOUT_FILENO) == 1)
+        bw_term_put_bytes(stdout, bytes, length);
+    else
+        fwrite(bytes, 1, length, stdout);
+    if (fflush(stdout) != 0 || ferror(stdout)) return standard_failed();
     return BW_EXIT_OK;
 }

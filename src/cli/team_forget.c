@@ -82,7 +82,7 @@ static void say_forgotten(const asked *a) {
         bw_say("%d place%s as %s, which you left:", what->left,
                what->left == 1 ? " stays" : "s stay", what->left == 1 ? "it was" : "they were");
     for (int i = 0; i < a->places.count; i++) {
-        if (!a->strike[i]) bw_place_print(stderr, &a->places.list[i], i + 1);
+        if (!a->strike[i]) bw_place_show(&a->places.list[i], i + 1);
     }
     say_name(a);
     bw_say("Not looked for: nicknames, misspellings, a bare number. Copies, exports and scheme "

@@ -197,20 +197,38 @@ static int least(int a, int b) {
     return a < b ? a : b;
 }
 
-bool bw_text_hidden(const char *s) {
+/// The code point of the character at *at, which is moved past it.
+static unsigned take_point(const unsigned char **at) {
+    const unsigned char *c = *at;
+    const int more = *c < 0xc0 ? 0 : *c < 0xe0 ? 1 : *c < 0xf0 ? 2 : 3;
+    unsigned point = more ? *c & (0x3fu >> more) : *c;
+    c++;
+    for (int i = 0; i < more && *c; i++)
+        point = point << 6 | (*c++ & 0x3fu);
+    *at = c;
+    return point;
+}
+
+static bool is_hidden(unsigned point) {
     static const unsigned ranges[][2] = {{0x61c, 0x61c},   {0x180e, 0x180e},  {0x200b, 0x200b},
                                          {0x200e, 0x200f}, {0x2028, 0x202e},  {0x2060, 0x206f},
                                          {0xfeff, 0xfeff}, {0xe0000, 0xe007f}};
     enum { COUNT = sizeof ranges / sizeof *ranges };
+    for (int i = 0; i < COUNT; i++) {
+        if (point >= ranges[i][0] && point <= ranges[i][1]) return true;
+    }
+    return false;
+}
+
+unsigned bw_hidden_character(const char *s) {
+    const unsigned char *c = (const unsigned char *)s;
+    const unsigned point = take_point(&c);
+    return is_hidden(point) ? point : 0;
+}
+
+bool bw_text_hidden(const char *s) {
     for (const unsigned char *c = (const unsigned char *)s; *c;) {
-        const int more = *c < 0xc0 ? 0 : *c < 0xe0 ? 1 : *c < 0xf0 ? 2 : 3;
-        unsigned point = more ? *c & (0x3fu >> more) : *c;
-        c++;
-        for (int i = 0; i < more && *c; i++)
-            point = point << 6 | (*c++ & 0x3fu);
-        for (int i = 0; i < COUNT; i++) {
-            if (point >= ranges[i][0] && point <= ranges[i][1]) return true;
-        }
+        if (is_hidden(take_point(&c))) return true;
     }
     return false;
 }

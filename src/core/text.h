@@ -46,6 +46,9 @@ bool bw_text_plain(const char *s);
 /// write with are none.
 bool bw_text_hidden(const char *s);
 
+/// The code point of the character a well-formed s begins with, when it is such a one; 0 when not.
+unsigned bw_hidden_character(const char *s);
+
 /// Bytes of the character s begins with, when bw_text_plain would let it pass; 0 when not, or at the end.
 int bw_plain_character(const char *s);
 

@@ -121,6 +121,7 @@ while [ "$round" -lt 30 ]; do
     listens "$pid"
     until [ "$(find "$scratch/cut" -type f | wc -l)" -ge "$begun" ]; do
         kill -0 "$pid" 2>/dev/null || break
+        sleep 0.005 # between two looks
     done
     kill -s "$signal" "$pid" 2>/dev/null
     wait "$pid"
