@@ -12,15 +12,20 @@ static void put_line(const char *format, va_list list) {
     fputc('\n', stderr);
 }
 
-static void say_error_of(const char *who, const char *format, va_list list) {
+/// "breakwater: error: ".
+static void say_head(const char *who) {
     bw_term_set(stderr, BW_TERM_BOLD);
-    fputs(who, stderr);
+    bw_term_put(stderr, who);
     bw_term_set(stderr, BW_TERM_PLAIN);
     fputs(": ", stderr);
     bw_term_set(stderr, BW_TERM_RED);
     fputs("error", stderr);
     bw_term_set(stderr, BW_TERM_PLAIN);
     fputs(": ", stderr);
+}
+
+static void say_error_of(const char *who, const char *format, va_list list) {
+    say_head(who);
     put_line(format, list);
 }
 
@@ -57,14 +62,7 @@ int bw_say_refusal(const char *path, const bw_error *error) {
         snprintf(who, sizeof who, "%s:%d:%d", name, error->line, error->column);
     else
         snprintf(who, sizeof who, "%s", name[0] ? name : "a file without a name");
-    bw_term_set(stderr, BW_TERM_BOLD);
-    bw_term_put(stderr, who);
-    bw_term_set(stderr, BW_TERM_PLAIN);
-    fputs(": ", stderr);
-    bw_term_set(stderr, BW_TERM_RED);
-    fputs("error", stderr);
-    bw_term_set(stderr, BW_TERM_PLAIN);
-    fputs(": ", stderr);
+    say_head(who);
     bw_term_put(stderr, error->message);
     if (error->pointer[0]) {
         fputs(" (", stderr);

@@ -29,16 +29,21 @@ static void put_words(const bw_scheme *scheme, int stage, const char *own, bw_ce
         bw_put(&caption, words + end + 2);
 }
 
+static void begin(const bw_scheme *scheme, int stage, bool lesson, bw_grid_sheet *grid,
+                  bw_plan *plan) {
+    bw_plan_build(scheme, stage, plan);
+    grid->scheme = scheme;
+    grid->stage = stage;
+    grid->lesson = lesson;
+    grid->count = 0;
+}
+
 void bw_landmark_cells(const bw_scheme *scheme, int stage_index, int index, bw_grid_sheet *grid) {
     const bw_stage *stage = &scheme->stages[stage_index];
     int order[2 * BW_MAX_LANDMARKS];
     const int count = bw_landmark_order(scheme, order);
     bw_plan plan;
-    bw_plan_build(scheme, stage_index, &plan);
-    grid->scheme = scheme;
-    grid->stage = stage_index;
-    grid->lesson = false;
-    grid->count = 0;
+    begin(scheme, stage_index, false, grid, &plan);
     for (int i = index * BW_CELLS; i < count && grid->count < BW_CELLS; i++) {
         bw_cell *cell = &grid->cells[grid->count++];
         *cell = (bw_cell){.ball = scheme->landmarks[order[i]].at};
@@ -56,11 +61,7 @@ void bw_lesson_cells(const bw_scheme *scheme, int lesson_index, int index, bw_gr
     BW_ASSERT(stage >= 0);
     bw_station before[BW_MAX_SPOTS];
     bw_plan plan;
-    bw_plan_build(scheme, stage, &plan);
-    grid->scheme = scheme;
-    grid->stage = stage;
-    grid->lesson = true;
-    grid->count = 0;
+    begin(scheme, stage, true, grid, &plan);
     for (int i = index * BW_CELLS; i < lesson->stop_count && grid->count < BW_CELLS; i++) {
         const bw_stop *stop = &lesson->stops[i];
         bw_cell *cell = &grid->cells[grid->count++];

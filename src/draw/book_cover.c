@@ -186,11 +186,7 @@ static double draw_shape(bw_ink *ink, const bw_scheme *scheme, int stage_index, 
     bw_heading(ink, BW_TAG_H2, BW_ROLE_TEXT, BW_TYPE_TEXT, x, y + BW_TYPE_TEXT, BW_COLUMN, buffer);
 
     bw_station homes[BW_MAX_SPOTS];
-    for (int s = 0; s < stage->defenders; s++) {
-        homes[s] = (bw_station){stage->spots[s].home, BW_DUTY_HOLD, -1};
-    }
-    const bw_scene scene = {
-        .scheme = scheme, .stage = stage_index, .stations = homes, .beside = BW_BESIDE_NAME};
+    const bw_scene scene = bw_scene_homes(scheme, stage_index, homes);
     const bw_view view = bw_view_fit(window, x + BW_BORDER, y + title + BW_BORDER, wide);
     bw_ink_begin(ink, BW_TAG_FIGURE, buffer);
     bw_draw_scene(ink, &scene, &view, bw_marks_small(), false);

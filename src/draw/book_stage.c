@@ -15,24 +15,10 @@ static const double job_indent = 44;
 static const double jobs_head = 24; // the table's heading
 static const double figures = 20;   // left of the border
 
-/// Appends the landmarks at which spot `s` has `duty`, after `lead`; nothing when there are none.
-static void put_places(bw_text *out, const bw_scheme *scheme, const bw_plan *plan, int s,
-                       bw_duty duty, const char *lead) {
-    bw_station stations[BW_MAX_SPOTS];
-    int found = 0;
-    for (int l = 0; l < scheme->landmark_count; l++) {
-        bw_where(plan, scheme->landmarks[l].at, NULL, 0, stations);
-        if (stations[s].duty != duty) continue;
-        bw_put(out, found++ ? ", " : lead);
-        bw_put(out, scheme->landmarks[l].name);
-    }
-    if (found) bw_put(out, ". ");
-}
-
 static void say_job(const bw_scheme *scheme, const bw_plan *plan, int s, bw_text *out) {
-    put_places(out, scheme, plan, s, BW_DUTY_BALL, "Has the ball at: ");
-    put_places(out, scheme, plan, s, BW_DUTY_CREASE, "Has the crease when it is at: ");
-    put_places(out, scheme, plan, s, BW_DUTY_HOLD, "Holds when it is at: ");
+    bw_put_duty_places(out, scheme, plan, s, BW_DUTY_BALL, "Has the ball at: ");
+    bw_put_duty_places(out, scheme, plan, s, BW_DUTY_CREASE, "Has the crease when it is at: ");
+    bw_put_duty_places(out, scheme, plan, s, BW_DUTY_HOLD, "Holds when it is at: ");
     if (out->used == 0) bw_put(out, "Plays off the ball everywhere.");
 }
 
@@ -137,11 +123,7 @@ void bw_book_stage(const bw_scheme *scheme, int stage_index, bw_sheet *sheet) {
     const double wide = bw_min(bw_view_width(window, tall), 300);
     const bw_view view = bw_view_fit(window, block->x + figures + BW_BORDER, y + BW_BORDER, wide);
     bw_station homes[BW_MAX_SPOTS];
-    for (int s = 0; s < stage->defenders; s++) {
-        homes[s] = (bw_station){stage->spots[s].home, BW_DUTY_HOLD, -1};
-    }
-    const bw_scene scene = {
-        .scheme = scheme, .stage = stage_index, .stations = homes, .beside = BW_BESIDE_NAME};
+    const bw_scene scene = bw_scene_homes(scheme, stage_index, homes);
     bw_ink_begin(ink, BW_TAG_FIGURE, "Where each man stands before the ball moves, to scale.");
     bw_draw_scene(ink, &scene, &view, bw_marks_large(), true);
     bw_ink_end(ink);

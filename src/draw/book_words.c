@@ -102,3 +102,16 @@ void bw_say_completes(const bw_scheme *scheme, int stage_index, bw_text *out) {
         bw_put(out, late->takes[i]);
     }
 }
+
+void bw_put_duty_places(bw_text *out, const bw_scheme *scheme, const bw_plan *plan, int spot,
+                        bw_duty duty, const char *lead) {
+    bw_station stations[BW_MAX_SPOTS];
+    int found = 0;
+    for (int l = 0; l < scheme->landmark_count; l++) {
+        bw_where(plan, scheme->landmarks[l].at, NULL, 0, stations);
+        if (stations[spot].duty != duty) continue;
+        bw_put(out, found++ ? ", " : lead);
+        bw_put(out, scheme->landmarks[l].name);
+    }
+    if (found) bw_put(out, ". ");
+}

@@ -135,3 +135,10 @@ int bw_draw_scene(bw_ink *ink, const bw_scene *scene, const bw_view *view, bw_ma
     bw_draw_border(ink, units, view, figures);
     return covering;
 }
+
+bw_scene bw_scene_homes(const bw_scheme *scheme, int stage, bw_station homes[BW_MAX_SPOTS]) {
+    for (int s = 0; s < scheme->stages[stage].defenders; s++)
+        homes[s] = (bw_station){scheme->stages[stage].spots[s].home, BW_DUTY_HOLD, -1};
+    return (bw_scene){
+        .scheme = scheme, .stage = stage, .stations = homes, .beside = BW_BESIDE_NAME};
+}

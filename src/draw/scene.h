@@ -34,6 +34,9 @@ typedef struct bw_scene {
     const bw_danger *danger; ///< NULL: no danger surface
 } bw_scene;
 
+/// The unit at home, with the spots' names: `homes` is filled in and must live as long as the scene.
+bw_scene bw_scene_homes(const bw_scheme *scheme, int stage, bw_station homes[BW_MAX_SPOTS]);
+
 /// Draws the chart into the view's box with its border. Returns how many labels could not be kept
 /// clear of something.
 int bw_draw_scene(bw_ink *ink, const bw_scene *scene, const bw_view *view, bw_mark_size size,

@@ -79,20 +79,28 @@ static void put_job(const bw_handout_job *job, int stage, int spot, const bw_sta
     bw_put(out, ".</i></span></li>\n");
 }
 
+/// "Ball at left wing"; and where everyone stands for it. Returns the ball's place.
+static bw_vec put_ball(const bw_handout_job *job, int stage, int landmark, bw_station *station) {
+    const bw_vec ball = job->teach->scheme->landmarks[landmark].at;
+    char words[SENTENCE];
+    bw_text t = bw_text_in(words, sizeof words);
+    bw_put(job->out, "Ball ");
+    bw_say_at(job->teach->scheme, ball, &t);
+    bw_put_html(job->out, words);
+    bw_where(&job->plan[stage], ball, NULL, 0, station);
+    return ball;
+}
+
 static void put_place(const bw_handout_job *job, int stage, int landmark) {
     const bw_scheme *scheme = job->teach->scheme;
-    const bw_vec ball = scheme->landmarks[landmark].at;
     bw_station station[BW_MAX_SPOTS];
     char words[SENTENCE];
     bw_text *out = job->out, t = bw_text_in(words, sizeof words);
-    bw_where(&job->plan[stage], ball, NULL, 0, station);
     bw_put(out, "<article");
     put_number(out, "data-landmark", landmark);
-    bw_put(out, "><h3>Ball ");
-    bw_say_at(scheme, ball, &t);
-    bw_put_html(out, words);
+    bw_put(out, "><h3>");
+    const bw_vec ball = put_ball(job, stage, landmark, station);
     bw_put(out, "</h3>\n");
-    t = bw_text_in(words, sizeof words);
     bw_say_unit(scheme, stage, station, ball, &t);
     put_picture(job, stage, station, ball, words);
     bw_put(out, "<ul class=\"jobs\">\n");
@@ -158,16 +166,12 @@ void bw_handout_stages(const bw_handout_job *job) {
 
 static void put_answer(const bw_handout_job *job, int stage, int spot, int landmark) {
     const bw_scheme *scheme = job->teach->scheme;
-    const bw_vec ball = scheme->landmarks[landmark].at;
     bw_station station[BW_MAX_SPOTS];
     char words[SENTENCE];
     bw_text *out = job->out, t = bw_text_in(words, sizeof words);
-    bw_where(&job->plan[stage], ball, NULL, 0, station);
-    bw_put(out, "<details><summary>Ball ");
-    bw_say_at(scheme, ball, &t);
-    bw_put_html(out, words);
+    bw_put(out, "<details><summary>");
+    const bw_vec ball = put_ball(job, stage, landmark, station);
     bw_put(out, ". Where do you stand?</summary><p>");
-    t = bw_text_in(words, sizeof words);
     bw_answer_where(scheme, stage, spot, &station[spot], ball, &t);
     bw_put_char(&t, ' ');
     bw_say_reason(scheme, stage, spot, &station[spot], landmark, &t);

@@ -18,7 +18,6 @@ static int idea_stage(const bw_scheme *scheme) {
 /// The whole unit at home, as large as what is left of the page allows, within reason.
 static void put_chart(bw_paging *p, int stage_index) {
     const bw_scheme *scheme = p->teach->scheme;
-    const bw_stage *stage = &scheme->stages[stage_index];
     const bw_window window = bw_window_unit(scheme);
     const double left = p->bottom - p->y - 2 * BW_BORDER;
     const double tall = left >= 150 ? bw_min(left, 250) : 250;
@@ -31,10 +30,7 @@ static void put_chart(bw_paging *p, int stage_index) {
         const bw_view here =
             bw_view_fit(window, p->x + (p->width - wide) / 2, p->y + BW_BORDER, wide);
         bw_station homes[BW_MAX_SPOTS];
-        for (int s = 0; s < stage->defenders; s++)
-            homes[s] = (bw_station){stage->spots[s].home, BW_DUTY_HOLD, -1};
-        const bw_scene scene = {
-            .scheme = scheme, .stage = stage_index, .stations = homes, .beside = BW_BESIDE_NAME};
+        const bw_scene scene = bw_scene_homes(scheme, stage_index, homes);
         bw_ink_begin(p->ink, BW_TAG_FIGURE, "Where each man stands before the ball moves.");
         bw_draw_scene(p->ink, &scene, &here, bw_marks_large(), false);
         bw_ink_end(p->ink);

@@ -16,20 +16,6 @@ enum { ROTATIONS = 4 };
 /// Widest chart of a rotation, in two columns and in one: two rows to a page.
 static const double widest = 252, widest_alone = 176;
 
-/// The places at which a spot has a duty, after `lead`; nothing when there are none.
-static void put_places(bw_text *out, const bw_scheme *scheme, const bw_plan *plan, int s,
-                       bw_duty duty, const char *lead) {
-    bw_station stations[BW_MAX_SPOTS];
-    int found = 0;
-    for (int l = 0; l < scheme->landmark_count; l++) {
-        bw_where(plan, scheme->landmarks[l].at, NULL, 0, stations);
-        if (stations[s].duty != duty) continue;
-        bw_put(out, found++ ? ", " : lead);
-        bw_put(out, scheme->landmarks[l].name);
-    }
-    if (found) bw_put(out, ". ");
-}
-
 static void say_spot(const bw_scheme *scheme, const bw_plan *plan, const bw_spot *spot, int s,
                      bw_text *out) {
     if (spot->call[0]) {
@@ -37,9 +23,9 @@ static void say_spot(const bw_scheme *scheme, const bw_plan *plan, const bw_spot
         bw_put_call(out, spot->call);
         bw_put(out, ". ");
     }
-    put_places(out, scheme, plan, s, BW_DUTY_BALL, "Takes the ball: ");
-    put_places(out, scheme, plan, s, BW_DUTY_CREASE, "Has the crease, ball at: ");
-    put_places(out, scheme, plan, s, BW_DUTY_HOLD, "Holds, ball at: ");
+    bw_put_duty_places(out, scheme, plan, s, BW_DUTY_BALL, "Takes the ball: ");
+    bw_put_duty_places(out, scheme, plan, s, BW_DUTY_CREASE, "Has the crease, ball at: ");
+    bw_put_duty_places(out, scheme, plan, s, BW_DUTY_HOLD, "Holds, ball at: ");
 }
 
 /// Height of a spot's row.
@@ -83,7 +69,6 @@ static double rows_height(const bw_paging *p, const bw_plan *plan, const bw_stag
 /// The unit at home, `tall` points tall at most.
 static void put_homes(bw_paging *p, int stage_index, double tall) {
     const bw_scheme *scheme = p->teach->scheme;
-    const bw_stage *stage = &scheme->stages[stage_index];
     const bw_window window = bw_window_unit(scheme);
     const double wide = bw_min(p->width, bw_view_width(window, tall));
     const bw_view view = bw_view_fit(window, p->x + (p->width - wide) / 2 + BW_BORDER,
@@ -91,10 +76,7 @@ static void put_homes(bw_paging *p, int stage_index, double tall) {
     bw_paging_scale(p, view.scale);
     if (p->ink) {
         bw_station homes[BW_MAX_SPOTS];
-        for (int s = 0; s < stage->defenders; s++)
-            homes[s] = (bw_station){stage->spots[s].home, BW_DUTY_HOLD, -1};
-        const bw_scene scene = {
-            .scheme = scheme, .stage = stage_index, .stations = homes, .beside = BW_BESIDE_NAME};
+        const bw_scene scene = bw_scene_homes(scheme, stage_index, homes);
         bw_ink_begin(p->ink, BW_TAG_FIGURE, "Where each man stands before the ball moves.");
         bw_draw_scene(p->ink, &scene, &view, bw_marks_large(), false);
         bw_ink_end(p->ink);

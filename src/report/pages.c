@@ -27,6 +27,13 @@ void bw_put_estimate(const bw_sheet *sheet) {
     bw_ink_end(sheet->ink);
 }
 
+void bw_put_estimate_heading(const bw_sheet *sheet, const char *heading) {
+    const bw_box *b = &sheet->block;
+    bw_put_estimate(sheet);
+    bw_heading(sheet->ink, BW_TAG_H1, BW_ROLE_TEXT, BW_TYPE_HEAD, b->x, b->y + 16,
+               b->width - BW_ESTIMATE_WIDTH, heading);
+}
+
 void bw_put_keys(bw_sheet *sheet, uint32_t keys) {
     const bw_box *b = &sheet->block;
     bw_ink_begin(sheet->ink, BW_TAG_ARTIFACT, "");

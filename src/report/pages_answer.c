@@ -89,9 +89,7 @@ void bw_page_answer(const bw_report *r, bw_sheet *sheet) {
     bw_put_keys(sheet, bw_answer_keys(&r->headline->curve.answer));
     const bw_box *b = &sheet->block;
     char line[LINE];
-    bw_put_estimate(sheet);
-    bw_heading(sheet->ink, BW_TAG_H1, BW_ROLE_TEXT, BW_TYPE_HEAD, b->x, b->y + 16,
-               b->width - BW_ESTIMATE_WIDTH, "What beats it");
+    bw_put_estimate_heading(sheet, "What beats it");
     bw_text t = bw_text_in(line, sizeof line);
     bw_say_answer(r->headline, &t);
     double y = b->y + 20;

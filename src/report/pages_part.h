@@ -14,6 +14,9 @@ void bw_page_standard(const bw_report *report, bw_sheet *sheet);
 void bw_put_estimate(const bw_sheet *sheet);
 #define BW_ESTIMATE_WIDTH 90.0
 
+/// The same after a sheet's heading.
+void bw_put_estimate_heading(const bw_sheet *sheet, const char *heading);
+
 /// Draws the key in a line of its own at the foot of the block, which shrinks by it.
 void bw_put_keys(bw_sheet *sheet, uint32_t keys);
 

@@ -45,9 +45,7 @@ static double put_map(const bw_tune_report *r, const bw_sheet *sheet, const bw_s
 void bw_tune_page_homes(const bw_tune_report *r, bw_sheet *sheet) {
     const bw_box *b = &sheet->block;
     char line[LINE];
-    bw_put_estimate(sheet);
-    bw_heading(sheet->ink, BW_TAG_H1, BW_ROLE_TEXT, BW_TYPE_HEAD, b->x, b->y + 16, b->width - 90,
-               "Where a yard matters");
+    bw_put_estimate_heading(sheet, "Where a yard matters");
     bw_text t = bw_text_in(line, sizeof line);
     bw_put(&t, "Around each suggested home, one ");
     bw_put(&t, r->def->scheme->units == BW_YARDS ? "yard" : "metre");

@@ -98,9 +98,7 @@ static void put_scale(const bw_tune_report *r, const bw_sheet *sheet, const bw_s
 void bw_tune_page_rule(const bw_tune_report *r, bw_sheet *sheet) {
     const bw_box *b = &sheet->block;
     char line[LINE];
-    bw_put_estimate(sheet);
-    bw_heading(sheet->ink, BW_TAG_H1, BW_ROLE_TEXT, BW_TYPE_HEAD, b->x, b->y + 16, b->width - 90,
-               "The rule's numbers, turned one at a time");
+    bw_put_estimate_heading(sheet, "The rule's numbers, turned one at a time");
     bw_text t = bw_text_in(line, sizeof line);
     bw_put(&t, "Along each line the number's value; above it goals in 100 training breaks more (+) "
                "or fewer "

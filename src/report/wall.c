@@ -45,16 +45,14 @@ static double put_title(const bw_stage *stage, const bw_sheet *sheet) {
 
 static double put_chart(const bw_scheme *scheme, int stage_index, const bw_sheet *sheet, double y,
                         double tall) {
-    const bw_stage *stage = &scheme->stages[stage_index];
     const bw_box *b = &sheet->block;
     const bw_window window = bw_window_unit(scheme);
     const double wide =
         bw_min(b->width - 2 * BW_BORDER, bw_view_width(window, tall - 2 * BW_BORDER));
     const bw_view view = bw_view_fit(window, b->x + (b->width - wide) / 2, y + BW_BORDER, wide);
     bw_station homes[BW_MAX_SPOTS];
-    for (int s = 0; s < stage->defenders; s++)
-        homes[s] = (bw_station){stage->spots[s].home, BW_DUTY_HOLD, -1};
-    const bw_scene scene = {.scheme = scheme, .stage = stage_index, .stations = homes};
+    bw_scene scene = bw_scene_homes(scheme, stage_index, homes);
+    scene.beside = BW_BESIDE_NOTHING; // the words stand below the chart
     bw_ink_begin(sheet->ink, BW_TAG_FIGURE, "Where each man stands before the ball moves.");
     bw_draw_scene(sheet->ink, &scene, &view, marks, false);
     bw_ink_end(sheet->ink);

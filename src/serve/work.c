@@ -126,6 +126,15 @@ static const bw_work_kind kinds[] = {
     {"review-pages", pdf, "pdf", NULL, bw_make_review_pages, true},
 };
 
+bw_status bw_work_refuse(bw_error *error, const char *what, const char *name, const char *rest) {
+    *error = (bw_error){.status = BW_BAD_INPUT};
+    bw_text t = bw_text_in(error->message, sizeof error->message);
+    bw_put(&t, what);
+    bw_put(&t, name);
+    bw_put(&t, rest);
+    return BW_BAD_INPUT;
+}
+
 const bw_work_kind *bw_work_kind_at(int index) {
     return index >= 0 && index < BW_COUNT(kinds) ? &kinds[index] : NULL;
 }

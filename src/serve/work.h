@@ -57,6 +57,9 @@ const bw_work_kind *bw_work_kind_at(int index);
 bw_status bw_work_read(const bw_target *target, const char *team, const char *body, size_t length,
                        bw_work **out, bw_error *error);
 
+/// A refusal of what was asked for, its sentence in three pieces. Always BW_BAD_INPUT. Private to this room.
+bw_status bw_work_refuse(bw_error *error, const char *what, const char *name, const char *rest);
+
 /// What is handed out: packet, pocket cards, quiz, wall sheets. Private to this room, as are these.
 bw_status bw_make_packet(bw_work *work, bw_press *press, bw_bytes *result, bw_text *why);
 bw_status bw_make_cards(bw_work *work, bw_press *press, bw_bytes *result, bw_text *why);

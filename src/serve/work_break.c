@@ -9,15 +9,6 @@
 /// Nobody starts farther behind than this, m.
 static const double farthest = 100;
 
-static bw_status refuse(bw_error *error, const char *what, const char *name, const char *rest) {
-    *error = (bw_error){.status = BW_BAD_INPUT};
-    bw_text t = bw_text_in(error->message, sizeof error->message);
-    bw_put(&t, what);
-    bw_put(&t, name);
-    bw_put(&t, rest);
-    return BW_BAD_INPUT;
-}
-
 static bw_status read_late(const bw_target *target, bw_work *w, bw_error *error) {
     const char *text = bw_target_value(target, "late");
     if (!text) return BW_OK;
@@ -27,7 +18,8 @@ static bw_status read_late(const bw_target *target, bw_work *w, bw_error *error)
         const double length = bw_target_decimal(&text) * metres;
         if (w->def.late_count == BW_MAX_LATE || !(length > 0) || length > farthest ||
             (*text && (*text != ',' || !text[1])))
-            return refuse(error, "late is up to four distances with commas between", "", "");
+            return bw_work_refuse(error, "late is up to four distances with commas between", "",
+                                  "");
         w->def.late[w->def.late_count++] = length;
         if (*text == ',') text++;
     }
@@ -41,7 +33,7 @@ static bw_status read_names(const bw_target *target, const bw_work *w, const bw_
     if (!*set) *set = usual->set;
     if (!*start) *start = usual->start;
     if (bw_scheme_landmark(&w->scheme, *start) < 0)
-        return refuse(error, "There is no landmark \"", *start, "\"");
+        return bw_work_refuse(error, "There is no landmark \"", *start, "\"");
     return BW_OK;
 }
 
@@ -49,11 +41,12 @@ bw_status bw_work_read_look(const bw_target *target, bw_work *w, bw_error *error
     const char *level = bw_target_value(target, "level"), *theme = bw_target_value(target, "theme");
     const char *paper = bw_target_value(target, "paper");
     w->level = level ? bw_level_find(level) : NULL;
-    if (level && !w->level) return refuse(error, "There is no level \"", level, "\"");
+    if (level && !w->level) return bw_work_refuse(error, "There is no level \"", level, "\"");
     w->theme = theme ? bw_theme_find(theme) : bw_theme_at(BW_THEME_CHART);
-    if (!w->theme) return refuse(error, "There is no theme \"", theme, "\"");
+    if (!w->theme) return bw_work_refuse(error, "There is no theme \"", theme, "\"");
     for (int i = 0; paper && !bw_same(bw_paper_name((bw_paper)i), paper); i++) {
-        if (i + 1 == BW_PAPER_COUNT) return refuse(error, "There is no paper \"", paper, "\"");
+        if (i + 1 == BW_PAPER_COUNT)
+            return bw_work_refuse(error, "There is no paper \"", paper, "\"");
         w->paper = (bw_paper)(i + 1);
     }
     return BW_OK;
@@ -67,13 +60,13 @@ bw_status bw_work_read_break(const bw_target *target, bw_work *w, bw_error *erro
         !bw_target_number(target, "seconds", 1, BW_MAX_SECONDS, 4, &w->seconds) ||
         !bw_target_number(target, "seed", 1, 999999, 1, &seed) ||
         !bw_target_number(target, "quick", 0, 1, 0, &quick) || defence > offence)
-        return refuse(error, "A number of the break is out of its range", "", "");
+        return bw_work_refuse(error, "A number of the break is out of its range", "", "");
     const char *set, *start;
     bw_status status = read_names(target, w, &usual, &set, &start, error);
     if (status != BW_OK) return status;
     bw_vec at[BW_MAX_ATTACKERS];
     if (bw_attack_set_place(&w->scheme, set, offence, at) != BW_OK)
-        return refuse(error, "There is no attack set \"", set, "\" with so many men");
+        return bw_work_refuse(error, "There is no attack set \"", set, "\" with so many men");
     w->def = bw_standard_def(&w->scheme, offence, defence, set, start);
     w->def.seed = (uint64_t)seed;
     w->alone = quick != 0;

@@ -12,30 +12,21 @@ enum { QUICK_TRIES = 200, QUICK_BREAKS = 12, EVIDENCE_SEEDS = 3, EVIDENCE_BREAKS
 /// What a break costs judged fully, in breaks judged quickly (docs/tune.md). For the progress alone.
 static const double full_cost = 16;
 
-static bw_status refuse(bw_error *error, const char *what, const char *name, const char *rest) {
-    *error = (bw_error){.status = BW_BAD_INPUT};
-    bw_text t = bw_text_in(error->message, sizeof error->message);
-    bw_put(&t, what);
-    bw_put(&t, name);
-    bw_put(&t, rest);
-    return BW_BAD_INPUT;
-}
-
 static bw_status read_stage(const bw_work *w, int *stage, bw_error *error) {
     int defenders;
     const char *text = bw_target_value(&w->target, "stage");
     *stage = bw_scheme_stage(&w->scheme, 4);
     if (text) {
         if (!bw_target_number(&w->target, "stage", 1, BW_MAX_SPOTS, 4, &defenders))
-            return refuse(error, "stage is a number of defenders", "", "");
+            return bw_work_refuse(error, "stage is a number of defenders", "", "");
         *stage = bw_scheme_stage(&w->scheme, defenders);
-        if (*stage < 0) return refuse(error, "There is no stage with ", text, " defenders");
+        if (*stage < 0) return bw_work_refuse(error, "There is no stage with ", text, " defenders");
     }
     if (*stage < 0) *stage = 0;
     if (w->scheme.stages[*stage].defenders >= BW_MAX_ATTACKERS)
-        return refuse(error,
-                      "With so many defenders numbers are even, so there is no break to tune for",
-                      "", "");
+        return bw_work_refuse(
+            error, "With so many defenders numbers are even, so there is no break to tune for", "",
+            "");
     return BW_OK;
 }
 
@@ -48,7 +39,7 @@ static bw_status read_keep(const bw_work *w, bw_tuning *def, bw_error *error) {
             word[n] = text[n];
         word[n] = '\0';
         if (!bw_knob_keep(&w->scheme.stages[def->stage], word, &def->limits))
-            return refuse(error, "There is nothing to keep that is called \"", word, "\"");
+            return bw_work_refuse(error, "There is nothing to keep that is called \"", word, "\"");
         text += n + (text[n] == ',');
     }
     return BW_OK;
@@ -73,26 +64,28 @@ bw_status bw_work_read_tuning(bw_work *w, bw_error *error) {
     def->seed = w->def.seed;
     const double unit = bw_unit_length(w->scheme.units);
     if (!read_decimal(w, "within", 0.1, 20, unit, &def->limits.most))
-        return refuse(error, "within is a number from 0.1 to 20", "", "");
+        return bw_work_refuse(error, "within is a number from 0.1 to 20", "", "");
     if (!read_decimal(w, "spacing", 0, 10, unit, &def->spacing))
-        return refuse(error, "spacing is a number from 0 to 10", "", "");
+        return bw_work_refuse(error, "spacing is a number from 0 to 10", "", "");
     if (!read_decimal(w, "mix", 0, 100, 0.01, &def->mix))
-        return refuse(error, "mix is a percentage from 0 to 100", "", "");
+        return bw_work_refuse(error, "mix is a percentage from 0 to 100", "", "");
     if (!read_decimal(w, "practice", 0, 10, 0.01, &def->pull))
-        return refuse(error, "practice is a number of goals in 100 breaks from 0 to 10", "", "");
+        return bw_work_refuse(error, "practice is a number of goals in 100 breaks from 0 to 10", "",
+                              "");
     if (!bw_target_number(&w->target, "quick", 0, 1, 0, &quick))
-        return refuse(error, "quick is 0 or 1", "", "");
+        return bw_work_refuse(error, "quick is 0 or 1", "", "");
     if (!bw_target_number(&w->target, "tries", 10, 5000, quick ? QUICK_TRIES : def->budget,
                           &def->budget))
-        return refuse(error, "tries is a number from 10 to 5000", "", "");
+        return bw_work_refuse(error, "tries is a number from 10 to 5000", "", "");
     if (!bw_target_number(&w->target, "breaks", 4, BW_MAX_DRILLS,
                           quick ? QUICK_BREAKS : def->training, &def->training))
-        return refuse(error, "breaks is a number from 4 to 48", "", "");
+        return bw_work_refuse(error, "breaks is a number from 4 to 48", "", "");
     status = read_keep(w, def, error);
     if (status != BW_OK) return status;
     bw_knob knobs[BW_MAX_KNOBS];
     if (bw_knobs(&w->scheme, stage, &def->limits, knobs) > 0) return BW_OK;
-    return refuse(error, "Everything is kept as it is, so there is nothing to suggest", "", "");
+    return bw_work_refuse(error, "Everything is kept as it is, so there is nothing to suggest", "",
+                          "");
 }
 
 /// One tuning under way. Its progress is in candidates judged, or what takes as long.

@@ -12,6 +12,16 @@ static bool refuse(bw_lessons *l, const char *why) {
     return false;
 }
 
+/// The same of a limit that is met.
+static bool refuse_more(bw_lessons *l, const char *of, int most, const char *rest) {
+    bw_text out = bw_text_in(l->view.refused, sizeof l->view.refused);
+    bw_put(&out, of);
+    bw_put(&out, " has room for ");
+    bw_put_int(&out, most);
+    bw_put(&out, rest);
+    return false;
+}
+
 static bool done(bw_lessons *l) {
     l->view.refused[0] = '\0';
     l->built = false;
@@ -41,7 +51,7 @@ static bool taken(const bw_scheme *scheme, const char *id) {
 bool bw_lessons_new(bw_lessons *l, bw_board *board) {
     bw_scheme *scheme = &board->scheme;
     if (scheme->lesson_count == BW_MAX_LESSONS)
-        return refuse(l, "A scheme has room for 12 lessons; delete one first.");
+        return refuse_more(l, "A scheme", BW_MAX_LESSONS, " lessons; delete one first.");
     bw_lesson *lesson = &scheme->lessons[scheme->lesson_count];
     *lesson = (bw_lesson){.defenders = scheme->stages[board->stage].defenders, .stop_count = 1};
     lesson->stops[0] = stop_here(board);
@@ -74,7 +84,8 @@ bool bw_lessons_rename(bw_lessons *l, bw_board *board, const char *name, size_t 
     bw_lesson *lesson = bw_lessons_chosen(l, board);
     if (!lesson) return false;
     if (!take_text(lesson->name, sizeof lesson->name, name, length))
-        return refuse(l, "A lesson's name has room for 63 letters (fewer with accents).");
+        return refuse_more(l, "A lesson's name", BW_NAME_SIZE - 1,
+                           " letters (fewer with accents).");
     return done(l);
 }
 
@@ -92,14 +103,8 @@ bool bw_lessons_delete(bw_lessons *l, bw_board *board) {
 
 /// The ball to the landmark that a finger nearly put it at.
 static void snap(bw_board *board) {
-    const bw_scheme *scheme = &board->scheme;
-    int nearest = 0;
-    for (int i = 1; i < scheme->landmark_count; i++) {
-        if (bw_distance(scheme->landmarks[i].at, board->ball) <
-            bw_distance(scheme->landmarks[nearest].at, board->ball))
-            nearest = i;
-    }
-    if (bw_distance(scheme->landmarks[nearest].at, board->ball) <= finger)
+    const int nearest = bw_board_nearest(board);
+    if (bw_distance(board->scheme.landmarks[nearest].at, board->ball) <= finger)
         bw_board_ball_to(board, nearest);
 }
 
@@ -117,8 +122,8 @@ bool bw_lessons_add(bw_lessons *l, bw_board *board, bool by_finger) {
         return false;
     }
     if (lesson->stop_count == BW_MAX_STOPS)
-        return refuse(l,
-                      "A lesson has room for 40 stops; take one out first, or begin a new lesson.");
+        return refuse_more(l, "A lesson", BW_MAX_STOPS,
+                           " stops; take one out first, or begin a new lesson.");
     const int at = l->view.stop + 1;
     for (int i = lesson->stop_count++; i > at; i--)
         lesson->stops[i] = lesson->stops[i - 1];
@@ -173,6 +178,6 @@ bool bw_lessons_caption(bw_lessons *l, bw_board *board, int stop, const char *te
     bw_lesson *lesson = lesson_with(l, board, stop);
     if (!lesson) return false;
     if (!take_text(lesson->stops[stop].caption, sizeof lesson->stops[stop].caption, text, length))
-        return refuse(l, "A caption has room for 239 letters (fewer with accents).");
+        return refuse_more(l, "A caption", BW_CAPTION_SIZE - 1, " letters (fewer with accents).");
     return done(l);
 }
