@@ -2,28 +2,13 @@
 /// The verb `draw`: the picture book, a stage of it, or one chart.
 #include "cli/attackers.h"
 #include "cli/break_options.h"
-#include "cli/draw_answer.h"
 #include "cli/draw_chart.h"
 #include "cli/draw_film.h"
 #include "cli/load.h"
 #include "cli/pages.h"
+#include "cli/product.h"
 #include "cli/say.h"
-#include "draw/book.h"
-#include "report/sample_danger.h"
-#include <string.h>
-
-/// A run of the book's pages.
-typedef struct stretch {
-    const bw_scheme *scheme;
-    bw_paper paper;
-    int before;       ///< pages of the book before the first
-    bw_danger danger; ///< of a free shot, for the cover
-} stretch;
-
-static bw_status book_page(const void *self, int number, bw_ink *ink) {
-    const stretch *s = self;
-    return bw_book_page_with(s->scheme, s->before + number, s->paper, &s->danger, ink);
-}
+#include <stdlib.h>
 
 static bw_status chart_page(const void *self, int number, bw_ink *ink) {
     (void)number;
@@ -45,22 +30,22 @@ static int draw_chart(const bw_args *args, const bw_scheme *scheme, int stage, b
     return bw_paint_pages(args, &pages);
 }
 
-static int draw_book(const bw_args *args, const bw_scheme *scheme, int stage, bw_paper paper) {
-    const bw_field *field = bw_field_at(scheme->field);
-    bw_window half = {-field->width / 2, field->width / 2, -field->end_line, field->midline};
-    stretch s = {scheme, paper, 0, bw_sample_danger(scheme, half)};
-    bw_pages pages = {bw_book_pages(scheme), scheme->name, book_page, &s};
-    if (stage >= 0) {
-        bool last = stage + 1 == scheme->stage_count;
-        int first = bw_book_stage_page(scheme, stage), end = pages.count + 1;
-        if (!last)
-            end = bw_book_stage_page(scheme, stage + 1);
-        else if (scheme->lesson_count > 0)
-            end = bw_book_lesson_page(scheme, 0);
-        s.before = first - 1;
-        pages.count = end - first;
-    }
-    return bw_paint_pages(args, &pages);
+static int draw_answer(const bw_args *args, bw_order *order) {
+    bw_break_request request;
+    bw_document strip;
+    int code = bw_load_break(args, &order->scheme, &request);
+    if (code != BW_EXIT_OK) return code;
+    order->def = request.def;
+    order->seconds = request.seconds;
+    code = bw_make_product("strip", request.level, "Testing breaks", order, &strip);
+    return code == BW_EXIT_OK ? bw_deliver(args, &strip) : code;
+}
+
+static int draw_book(const bw_args *args, bw_order *order, int stage) {
+    bw_document book;
+    order->book_stage = stage;
+    const int code = bw_make_product("book", NULL, "Drawing the book", order, &book);
+    return code == BW_EXIT_OK ? bw_deliver(args, &book) : code;
 }
 
 /// The first of these options that was given, or NULL.
@@ -98,24 +83,32 @@ static bool options_agree(const bw_args *args) {
                                            : refuse(args, play, "--%s goes with --answer.");
 }
 
-static int run(const bw_args *args) {
-    static bw_scheme scheme;
-    if (!options_agree(args)) return BW_EXIT_USAGE;
-    int code = bw_load_scheme(args, &scheme);
+static int run_order(const bw_args *args, bw_order *order) {
+    const bw_scheme *scheme = &order->scheme;
+    int code = bw_load_scheme(args, &order->scheme);
     if (code != BW_EXIT_OK) return code;
-    if (bw_option_given(args, "film")) return bw_draw_film(args, &scheme);
-    bw_paper paper = bw_option_paper(args);
-    if (bw_option_given(args, "answer")) return bw_draw_answer(args, &scheme, paper);
+    if (bw_option_given(args, "film")) return bw_draw_film(args, scheme);
+    order->paper = bw_option_paper(args);
+    if (bw_option_given(args, "answer")) return draw_answer(args, order);
     bool ball = bw_option_given(args, "ball");
     int stage = -1;
     if (ball || bw_option_given(args, "stage")) {
-        stage = bw_load_stage(args, &scheme, &code);
+        stage = bw_load_stage(args, scheme, &code);
         if (stage < 0) return code;
     }
     if (!ball && (bw_option_given(args, "attackers") || bw_option_given(args, "set") ||
                   bw_option_given(args, "danger")))
         return bw_usage(args->verb, "--attackers, --set and --danger go with --ball.");
-    return ball ? draw_chart(args, &scheme, stage, paper) : draw_book(args, &scheme, stage, paper);
+    return ball ? draw_chart(args, scheme, stage, order->paper) : draw_book(args, order, stage);
+}
+
+static int run(const bw_args *args) {
+    if (!options_agree(args)) return BW_EXIT_USAGE;
+    bw_order *order = calloc(1, sizeof *order);
+    if (!order) return bw_say_no_memory();
+    const int code = run_order(args, order);
+    free(order);
+    return code;
 }
 
 static const bw_option options[] = {

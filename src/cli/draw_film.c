@@ -72,7 +72,6 @@ int bw_draw_film(const bw_args *args, const bw_scheme *scheme) {
                       .theme = bw_theme_find(bw_option_text(args, "theme")),
                       .lines = bw_option_lines(args)};
     const int code = bw_run_films(&films);
-    if (code == BW_EXIT_INTERRUPTED) bw_say("Interrupted.");
     if (code == BW_EXIT_OK) report(args, &job, path);
     return code;
 }

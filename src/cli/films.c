@@ -7,7 +7,7 @@
 int bw_run_films(bw_films *films) {
     films->watch = bw_progress_begin("Filming, pictures drawn");
     const bw_status status = bw_films_make(films);
-    if (bw_progress_end()) return BW_EXIT_INTERRUPTED;
+    if (bw_progress_end()) return bw_progress_interrupted();
     if (status == BW_OK) return BW_EXIT_OK;
     for (int i = 0; i < films->count; i++) {
         if (films->jobs[i].status == BW_OK || !films->jobs[i].why[0]) continue;

@@ -5,7 +5,7 @@
 
 #include "report/films.h"
 
-/// Makes them while signals are watched. BW_EXIT_OK; BW_EXIT_INTERRUPTED without a word, nothing left of
+/// Makes them while signals are watched. BW_EXIT_OK; BW_EXIT_INTERRUPTED after saying so, nothing left of
 /// the films under way; or the code after saying what is wrong.
 int bw_run_films(bw_films *films);
 

@@ -1,32 +1,12 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 /// The verb `rehearse`: the practice script and the practice plan.
 #include "cli/load.h"
-#include "cli/out.h"
 #include "cli/pages.h"
+#include "cli/product.h"
 #include "cli/say.h"
-#include "cli/trials.h"
-#include "report/rehearsal.h"
 #include <stdlib.h>
-#include <string.h>
 
 enum { MINUTES_MOST = 180, JERSEY_MOST = 99 };
-
-typedef struct job {
-    bw_scheme scheme;
-    bw_rehearsal rehearsal;
-    bw_paper paper;
-    bw_weak_list weak;
-} job;
-
-/// What was asked about the practice itself.
-typedef struct wish {
-    int players, minutes, goals;
-} wish;
-
-static bw_status draw_page(const void *self, int number, bw_ink *ink) {
-    const job *j = self;
-    return bw_rehearsal_page(&j->rehearsal, number, j->paper, ink);
-}
 
 /// Jersey numbers "4,7,12" into the rehearsal. False when they are none or two are the same.
 static bool scan_numbers(const char *text, bw_rehearsal *r) {
@@ -50,8 +30,9 @@ static bool scan_numbers(const char *text, bw_rehearsal *r) {
     }
 }
 
-static int load_wish(const bw_args *args, bw_rehearsal *r, wish *w) {
-    *w = (wish){.players = 12, .minutes = 30, .goals = 1};
+static int load_wish(const bw_args *args, bw_rehearsal *r, bw_practice_def *w) {
+    int minutes = 30;
+    *w = (bw_practice_def){.players = 12, .goals = 1};
     const char *numbers = bw_option_text(args, "numbers");
     if (numbers) {
         if (!scan_numbers(numbers, r))
@@ -66,61 +47,28 @@ static int load_wish(const bw_args *args, bw_rehearsal *r, wish *w) {
             return bw_usage(args->verb, "--numbers: a practice needs 4 players at least.");
     }
     if (!bw_option_int(args, "players", 4, BW_PRACTICE_PLAYERS, &w->players) ||
-        !bw_option_int(args, "minutes", 1, MINUTES_MOST, &w->minutes) ||
+        !bw_option_int(args, "minutes", 1, MINUTES_MOST, &minutes) ||
         !bw_option_int(args, "goals", 1, BW_PRACTICE_GOALS, &w->goals))
         return BW_EXIT_USAGE;
+    w->minutes = minutes;
     return BW_EXIT_OK;
 }
 
 /// The stages asked for: one, or all that do not match up man to man.
-static int load_stages(const bw_args *args, job *j) {
+static int load_stages(const bw_args *args, const bw_scheme *scheme, bw_rehearsal *r) {
     int code = BW_EXIT_OK;
     if (bw_option_given(args, "stage")) {
-        const int stage = bw_load_stage(args, &j->scheme, &code);
+        const int stage = bw_load_stage(args, scheme, &code);
         if (stage < 0) return code;
-        j->rehearsal.stages[j->rehearsal.stage_count++].script.stage = stage;
+        r->stages[r->stage_count++].script.stage = stage;
         return BW_EXIT_OK;
     }
-    for (int i = 0; i < j->scheme.stage_count; i++) {
-        if (!j->scheme.stages[i].match_up)
-            j->rehearsal.stages[j->rehearsal.stage_count++].script.stage = i;
+    for (int i = 0; i < scheme->stage_count; i++) {
+        if (!scheme->stages[i].match_up) r->stages[r->stage_count++].script.stage = i;
     }
-    if (j->rehearsal.stage_count > 0) return BW_EXIT_OK;
+    if (r->stage_count > 0) return BW_EXIT_OK;
     bw_say_error("every stage of the scheme matches up man to man; name one with --stage.");
     return BW_EXIT_WRONG;
-}
-
-static int build_stage(job *j, bw_rehearsal_stage *stage, const wish *w, bool plain, void *memory) {
-    char room[200];
-    bw_text why = bw_text_in(room, sizeof room);
-    const int index = stage->script.stage;
-    const bw_status status = bw_script_build(&j->scheme, index, plain ? NULL : &j->weak, memory,
-                                             bw_script_size(), &stage->script, &why);
-    if (status != BW_OK) {
-        bw_say_error("%s.", room);
-        return BW_EXIT_WRONG;
-    }
-    stage->def = (bw_practice_def){.players = w->players,
-                                   .spots = j->scheme.stages[index].defenders,
-                                   .goals = w->goals,
-                                   .minutes = w->minutes};
-    for (int p = 0; p < BW_PACE_COUNT; p++)
-        stage->def.lap_s[p] = stage->script.seconds[p];
-    return bw_exit_code(bw_practice_plan(&stage->def, &stage->plan));
-}
-
-static int print(const bw_args *args, const job *j) {
-    bw_out out;
-    if (!bw_out_open(args, &out)) return BW_EXIT_FILE;
-    if (bw_option_given(args, "json")) {
-        bw_rehearsal_json(out.stream, &j->rehearsal);
-    } else {
-        static char room[BW_REHEARSAL_BYTES];
-        bw_text text = bw_text_in(room, sizeof room);
-        bw_rehearsal_text(&j->rehearsal, &text);
-        fputs(room, out.stream);
-    }
-    return bw_out_close(&out, BW_EXIT_OK);
 }
 
 /// What the pages hold, for who has not opened them yet.
@@ -133,39 +81,26 @@ static void say_counts(const bw_rehearsal *r) {
     }
 }
 
-static int run_job(const bw_args *args, job *j, void *memory) {
-    wish w;
-    int code = load_wish(args, &j->rehearsal, &w);
-    if (code == BW_EXIT_OK) code = bw_load_scheme(args, &j->scheme);
-    if (code == BW_EXIT_OK) code = load_stages(args, j);
-    const bool plain = bw_option_given(args, "plain");
-    const int stage = j->rehearsal.stage_count == 1 ? j->rehearsal.stages[0].script.stage : -1;
-    if (code == BW_EXIT_OK && !plain) code = bw_find_weak(&j->scheme, stage, 1, &j->weak);
-    j->rehearsal.scheme = &j->scheme;
-    for (int i = 0; i < j->rehearsal.stage_count && code == BW_EXIT_OK; i++)
-        code = build_stage(j, &j->rehearsal.stages[i], &w, plain, memory);
+static int run_order(const bw_args *args, bw_order *order) {
+    bw_document practice;
+    int code = load_wish(args, &order->rehearsal, &order->practice);
+    if (code == BW_EXIT_OK) code = bw_load_scheme(args, &order->scheme);
+    if (code == BW_EXIT_OK) code = load_stages(args, &order->scheme, &order->rehearsal);
     if (code != BW_EXIT_OK) return code;
-    if (!bw_wants_pages(args)) return print(args, j);
-    say_counts(&j->rehearsal);
-    char title[BW_NAME_SIZE + 40];
-    bw_text t = bw_text_in(title, sizeof title);
-    bw_put(&t, j->scheme.name);
-    bw_put(&t, ": what to rehearse");
-    j->paper = bw_option_paper(args);
-    const bw_pages pages = {bw_rehearsal_pages(&j->rehearsal), title, draw_page, j};
-    return bw_paint_pages(args, &pages);
+    order->plain = bw_option_given(args, "plain");
+    order->teach.seed = 1; // the list is that of teach
+    order->paper = bw_option_paper(args);
+    code = bw_make_product("rehearsal", NULL, "Testing breaks", order, &practice);
+    if (code != BW_EXIT_OK) return code;
+    if (bw_wants_pages(args)) say_counts(&order->rehearsal);
+    return bw_deliver(args, &practice);
 }
 
 static int run(const bw_args *args) {
-    job *j = calloc(1, sizeof *j);
-    void *memory = malloc(bw_script_size());
-    int code = BW_EXIT_LIMIT;
-    if (j && memory)
-        code = run_job(args, j, memory);
-    else
-        bw_say_no_memory();
-    free(memory);
-    free(j);
+    bw_order *order = calloc(1, sizeof *order);
+    if (!order) return bw_say_no_memory();
+    const int code = run_order(args, order);
+    free(order);
     return code;
 }
 

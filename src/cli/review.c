@@ -2,17 +2,11 @@
 /// The verb `review`: what happened, with intervals, beside what the model said.
 #include "cli/out.h"
 #include "cli/pages.h"
+#include "cli/product.h"
 #include "cli/progress.h"
 #include "cli/say.h"
 #include "cli/team_file.h"
-#include "report/review_data.h"
 #include <stdlib.h>
-#include <string.h>
-
-typedef struct job {
-    bw_review_data data;
-    bw_paper paper;
-} job;
 
 /// The revisions that --before and --after name, in place of the two newest played.
 static int choose_change(const bw_args *args, bw_review_data *d) {
@@ -35,55 +29,41 @@ static int choose_change(const bw_args *args, bw_review_data *d) {
     return BW_EXIT_OK;
 }
 
-static bw_status draw_page(const void *self, int number, bw_ink *ink) {
-    const job *j = self;
-    return bw_review_page(&j->data.review, number, j->paper, ink);
-}
-
-static int deliver(const bw_args *args, job *j) {
-    if (bw_wants_pages(args)) {
-        j->paper = bw_option_paper(args);
-        const bw_pages pages = {bw_review_pages(&j->data.review), "Review of the season's breaks",
-                                draw_page, j};
-        return bw_paint_pages(args, &pages);
-    }
-    bw_out out;
-    if (!bw_out_open(args, &out)) return BW_EXIT_FILE;
-    if (bw_option_given(args, "json")) {
-        bw_review_json(out.stream, &j->data.review);
-    } else {
-        static char room[BW_REVIEW_BYTES];
-        bw_text text = bw_text_in(room, sizeof room);
-        bw_review_text(&j->data.review, &text);
-        fputs(room, out.stream);
-    }
-    return bw_out_close(&out, BW_EXIT_OK);
-}
-
-static int review(const bw_args *args, job *j) {
-    bw_team *team;
-    bw_error error;
+static int load(const bw_args *args, bw_order *order, bw_document *review) {
+    char room[BW_MESSAGE_SIZE + 40];
+    bw_text why = bw_text_in(room, sizeof room);
     int code = bw_out_check(args);
-    if (code == BW_EXIT_OK) code = bw_open_team(args, BW_TEAM_READ, &team);
+    if (code == BW_EXIT_OK) code = bw_open_team(args, BW_TEAM_READ, &order->team);
     if (code != BW_EXIT_OK) return code;
-    const bool modelled = !bw_option_given(args, "no-model");
-    const bw_watcher watch = modelled ? bw_progress_begin("Playing kinds of break") : BW_UNWATCHED;
-    const bw_status status =
-        bw_review_load(team, modelled, bw_team_units(args), watch, &j->data, &error);
-    const bool interrupted = modelled && bw_progress_end();
-    if (status != BW_OK && !interrupted) return bw_team_refusal(team, args->operands[0], &error);
-    bw_team_close(team);
-    if (interrupted) return bw_progress_interrupted();
-    code = choose_change(args, &j->data);
-    return code == BW_EXIT_OK ? deliver(args, j) : code;
+    order->modelled = !bw_option_given(args, "no-model");
+    order->units = bw_team_units(args);
+    order->paper = bw_option_paper(args);
+    if (order->modelled) order->watch = bw_progress_begin("Playing kinds of break");
+    const bw_status status = bw_product_open(bw_product_find("review"), order, review, &why);
+    const bool interrupted = order->modelled && bw_progress_end();
+    if (status != BW_OK && !interrupted)
+        return bw_team_refusal(order->team, args->operands[0], &order->error);
+    bw_team_close(order->team);
+    if (!interrupted) return BW_EXIT_OK;
+    bw_document_close(review);
+    return bw_progress_interrupted();
+}
+
+static int run_order(const bw_args *args, bw_order *order) {
+    bw_document review;
+    int code = load(args, order, &review);
+    if (code != BW_EXIT_OK) return code;
+    code = choose_change(args, &order->review);
+    if (code == BW_EXIT_OK) return bw_deliver(args, &review);
+    bw_document_close(&review);
+    return code;
 }
 
 static int run(const bw_args *args) {
-    job *j = calloc(1, sizeof *j);
-    if (!j) return bw_say_no_memory();
-    const int code = review(args, j);
-    bw_review_drop(&j->data);
-    free(j);
+    bw_order *order = calloc(1, sizeof *order);
+    if (!order) return bw_say_no_memory();
+    const int code = run_order(args, order);
+    free(order);
     return code;
 }
 

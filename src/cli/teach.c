@@ -2,10 +2,11 @@
 /// The verb `teach`: what a coach hands out, into a folder.
 #include "cli/load.h"
 #include "cli/pages.h"
+#include "cli/product.h"
 #include "cli/progress.h"
 #include "cli/say.h"
-#include "cli/teach_parts.h"
-#include "cli/trials.h"
+#include "cli/teach_films.h"
+#include "file/document.h"
 #include "file/json_stream.h"
 #include <errno.h>
 #include <stdlib.h>
@@ -15,9 +16,18 @@
 
 enum { PATH_SIZE = 4096, MAX_PARTS = 16 };
 
+/// What is handed out, in the table's order, then the films, which are no document. NULL past the last.
 static const char *part_choice(int index) {
-    const bw_teach_part *part = bw_teach_part_at(index);
-    return part ? part->name : NULL;
+    for (int i = 0; bw_product_at(i); i++) {
+        if (bw_product_at(i)->handed_out && index-- == 0) return bw_product_at(i)->id;
+    }
+    return index == 0 ? "films" : NULL;
+}
+
+/// The name of its file, or folder.
+static const char *file_of(const char *part) {
+    const bw_product *product = bw_product_find(part);
+    return product ? product->file : part;
 }
 
 static const char *part_name(const void *self, int index) {
@@ -42,15 +52,15 @@ static int no_part(const bw_args *args, const char *word) {
 /// Which parts --only names; all when it was not given.
 static int choose_parts(const bw_args *args, bool *wanted) {
     const char *list = bw_option_text(args, "only");
-    for (int i = 0; bw_teach_part_at(i); i++)
+    for (int i = 0; part_choice(i); i++)
         wanted[i] = list == NULL;
     while (list && *list) {
         const size_t length = strcspn(list, ",");
         char word[64];
         snprintf(word, sizeof word, "%.*s", (int)length, list);
         int found = -1;
-        for (int i = 0; bw_teach_part_at(i); i++) {
-            if (strcmp(word, bw_teach_part_at(i)->name) == 0) found = i;
+        for (int i = 0; part_choice(i); i++) {
+            if (strcmp(word, part_choice(i)) == 0) found = i;
         }
         if (found < 0) return no_part(args, word);
         wanted[found] = true;
@@ -108,23 +118,58 @@ static int open_folder(const char *folder, bool *made) {
     return BW_EXIT_FILE;
 }
 
-static bool path_of(const bw_teach_job *job, const bw_teach_part *part, char *room) {
-    const int length = snprintf(room, PATH_SIZE, "%s/%s", job->folder, part->file);
+static bool path_of(const bw_teach_job *job, const char *part, char *room) {
+    const int length = snprintf(room, PATH_SIZE, "%s/%s", job->folder, file_of(part));
     return length > 0 && length < PATH_SIZE;
 }
 
-static int make_one(const bw_teach_job *job, const bw_teach_part *part, int *pages) {
-    char path[PATH_SIZE];
-    if (!path_of(job, part, path)) {
-        bw_say_error("the name of the folder is too long.");
-        return BW_EXIT_FILE;
-    }
+static int save_pages(const bw_teach_job *job, const bw_document *document, const char *path) {
+    char words[400];
+    bw_text why = bw_text_in(words, sizeof words);
+    const bw_status status =
+        bw_pages_pdf(&document->pages, path, job->fonts, job->theme, job->ink, &why);
+    if (status == BW_OK) return BW_EXIT_OK;
+    if (atomic_load(bw_stop_flag())) return bw_progress_interrupted();
+    bw_say_error("%s", why.used ? why.data : "the page could not be painted.");
+    return bw_exit_code(status);
+}
+
+static int save_text(const bw_document *document, const char *path) {
+    char *memory = malloc(document->room);
+    if (!memory) return bw_say_no_memory();
+    bw_text text = bw_text_in(memory, document->room);
+    bw_error error = {0};
+    bw_status status = document->text(document->self, &text);
+    if (status == BW_NO_ROOM)
+        bw_copy(error.message, sizeof error.message,
+                "the hand-out has more in it than there is room for");
+    if (status == BW_OK) status = bw_file_save(path, text.data, text.used, &error);
+    free(memory);
+    if (status == BW_OK) return BW_EXIT_OK;
+    error.status = status;
+    return bw_say_refusal(path, &error);
+}
+
+/// Makes the file, or folder of files, whole at `path`, or nothing. *pages: of paper, 0 for none, -1 when
+/// the scheme has nothing to make it of.
+static int make(bw_teach_job *job, const char *part, const char *path, int *pages) {
+    if (!bw_product_find(part)) return bw_teach_films(job, path, pages);
     char doing[40];
-    snprintf(doing, sizeof doing, "Making the %s", part->name);
-    bw_progress_begin(doing);
-    const int code = part->make(job, path, pages);
-    bw_progress_end();
+    snprintf(doing, sizeof doing, "Making the %s", part);
+    bw_document document;
+    int code = bw_make_product(part, NULL, doing, &job->order, &document);
+    if (code != BW_EXIT_OK) return code;
+    *pages = document.pages.count;
+    code = *pages > 0 ? save_pages(job, &document, path) : save_text(&document, path);
+    bw_document_close(&document);
     return code;
+}
+
+static int make_one(bw_teach_job *job, const char *part, int *pages) {
+    char path[PATH_SIZE];
+    if (path_of(job, part, path)) return make(job, part, path, pages);
+    bw_say_error("the name of the folder is too long.");
+    return BW_EXIT_FILE;
 }
 
 static void report(const bw_teach_job *job, const bool *wanted, const int *pages) {
@@ -135,8 +180,8 @@ static void report(const bw_teach_job *job, const bool *wanted, const int *pages
         bw_json_open(&json, '{');
         bw_json_put_open(&json, "files", '[');
     }
-    for (int i = 0; bw_teach_part_at(i); i++) {
-        const bw_teach_part *part = bw_teach_part_at(i);
+    for (int i = 0; part_choice(i); i++) {
+        const char *part = part_choice(i);
         if (!wanted[i] || pages[i] < 0) continue;
         path_of(job, part, path);
         if (pages[i] > 0)
@@ -145,7 +190,7 @@ static void report(const bw_teach_job *job, const bool *wanted, const int *pages
             bw_say("Wrote %s.", path);
         if (!as_json) continue;
         bw_json_open(&json, '{');
-        bw_json_put_text(&json, "part", part->name);
+        bw_json_put_text(&json, "part", part);
         bw_json_put_text(&json, "file", path);
         bw_json_put_number(&json, "pages", pages[i]);
         bw_json_close(&json, '}');
@@ -161,12 +206,11 @@ static int make_all(bw_teach_job *job, const bool *wanted) {
     bool made;
     int code = open_folder(job->folder, &made);
     int done = 0;
-    for (int i = 0; bw_teach_part_at(i) && code == BW_EXIT_OK; i++) {
+    for (int i = 0; part_choice(i) && code == BW_EXIT_OK; i++) {
         if (!wanted[i]) continue;
-        code = make_one(job, bw_teach_part_at(i), &pages[i]);
+        code = make_one(job, part_choice(i), &pages[i]);
         done += code == BW_EXIT_OK;
     }
-    if (code == BW_EXIT_INTERRUPTED) bw_say("Interrupted.");
     if (code != BW_EXIT_OK && made && done == 0) rmdir(job->folder);
     if (code == BW_EXIT_OK) report(job, wanted, pages);
     return code;
@@ -183,25 +227,17 @@ static int run_job(const bw_args *args, bw_teach_job *job) {
     int seed = 1;
     if (!bw_option_int(args, "seed", 0, 1000000, &seed)) return BW_EXIT_USAGE;
     int code = choose_parts(args, wanted);
-    if (code == BW_EXIT_OK) code = load_card(args, &job->teach);
-    if (code == BW_EXIT_OK) code = bw_load_scheme(args, &job->scheme);
-    if (code == BW_EXIT_OK) code = load_spot(args, &job->scheme, &job->teach.spot);
+    bw_teach *teach = &job->order.teach;
+    if (code == BW_EXIT_OK) code = load_card(args, teach);
+    if (code == BW_EXIT_OK) code = bw_load_scheme(args, &job->order.scheme);
+    if (code == BW_EXIT_OK) code = load_spot(args, &job->order.scheme, &teach->spot);
     if (code != BW_EXIT_OK) return code;
-    bw_today(job->date);
+    teach->large = bw_option_given(args, "large");
+    teach->seed = (uint64_t)seed;
     job->theme = bw_theme_find(bw_option_text(args, "theme"));
-    job->teach.scheme = &job->scheme;
-    job->teach.weak = &job->weak;
-    job->teach.date = job->date;
-    job->teach.paper = bw_option_paper(args);
-    job->teach.large = bw_option_given(args, "large");
-    job->teach.seed = (uint64_t)seed;
-    job->ink->lines = bw_option_lines(args);
-    for (int i = 0; bw_teach_part_at(i) && code == BW_EXIT_OK; i++) {
-        if (!wanted[i] || !bw_teach_part_at(i)->weak) continue;
-        code = bw_find_weak(&job->scheme, -1, job->teach.seed, &job->weak);
-        break;
-    }
-    return code == BW_EXIT_OK ? make_all(job, wanted) : code;
+    job->order.paper = bw_option_paper(args);
+    job->order.lines = job->ink->lines = bw_option_lines(args);
+    return make_all(job, wanted);
 }
 
 static int run(const bw_args *args) {

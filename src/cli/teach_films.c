@@ -26,7 +26,7 @@ static const char *name_file(char *room, const char *path, const char *lesson, c
 }
 
 static bool name_files(const bw_teach_job *job, const char *path, folder *f) {
-    const bw_scheme *scheme = &job->scheme;
+    const bw_scheme *scheme = &job->order.scheme;
     const bool gif = bw_option_given(job->args, "gif");
     bool good = true;
     for (int i = 0; i < scheme->lesson_count; i++) {
@@ -58,9 +58,9 @@ static bool open_folder(const char *path, bool *made) {
 static int film(const bw_teach_job *job, const char *path, folder *f) {
     bool made;
     if (!name_files(job, path, f) || !open_folder(path, &made)) return BW_EXIT_FILE;
-    bw_films films = {.scheme = &job->scheme,
+    bw_films films = {.scheme = &job->order.scheme,
                       .jobs = f->jobs,
-                      .count = job->scheme.lesson_count,
+                      .count = job->order.scheme.lesson_count,
                       .width = FILM_WIDTH,
                       .theme = job->theme,
                       .lines = bw_option_lines(job->args)};
@@ -71,7 +71,7 @@ static int film(const bw_teach_job *job, const char *path, folder *f) {
 
 int bw_teach_films(const bw_teach_job *job, const char *path, int *pages) {
     *pages = 0;
-    if (job->scheme.lesson_count == 0) {
+    if (job->order.scheme.lesson_count == 0) {
         *pages = -1;
         return BW_EXIT_OK;
     }

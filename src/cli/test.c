@@ -1,88 +1,38 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 /// The verb `test`: what a break is worth, and what beats the scheme.
+#include "cli/break_options.h"
 #include "cli/load.h"
 #include "cli/out.h"
 #include "cli/pages.h"
+#include "cli/product.h"
 #include "cli/say.h"
 #include "cli/team_level.h"
-#include "cli/trials.h"
-#include "report/pages.h"
-#include "report/test_json.h"
-#include "report/test_set.h"
 #include <stdlib.h>
-#include <string.h>
 
-/// Everything one report needs, in one block.
-typedef struct job {
-    bw_scheme scheme;
-    bw_ground ground;
-    bw_battery battery;
-    bw_report report;
-    bw_paper paper;
-    bw_trial trials[BW_TEST_MAX];
-} job;
-
-static bw_status draw_page(const void *self, int number, bw_ink *ink) {
-    const job *j = self;
-    return bw_report_page(&j->report, number, j->paper, ink);
-}
-
-static int print(const bw_args *args, const job *j) {
-    bw_out out;
-    if (!bw_out_open(args, &out)) return BW_EXIT_FILE;
-    if (bw_option_given(args, "json")) {
-        bw_test_json(out.stream, &j->report);
-    } else {
-        static char room[BW_REPORT_BYTES];
-        bw_text text = bw_text_in(room, sizeof room);
-        bw_report_text(&j->report, &text);
-        fputs(room, out.stream);
-    }
-    return bw_out_close(&out, BW_EXIT_OK);
-}
-
-/// The level, with the figures of --team when given.
-static int load_own_level(const bw_args *args, const bw_scheme *scheme, bw_break_request *request) {
-    const bw_level *level = request->level ? request->level : bw_level_at(scheme->level);
-    const int code = bw_load_team_level(args, &level);
-    request->level = level;
-    return code;
-}
-
-static int run_job(const bw_args *args, job *j) {
+static int run_order(const bw_args *args, bw_order *order) {
     bw_break_request request;
+    bw_document report;
     int code = bw_out_check(args);
-    if (code == BW_EXIT_OK) code = bw_load_scheme(args, &j->scheme);
-    if (code == BW_EXIT_OK) code = bw_load_break(args, &j->scheme, &request);
-    if (code == BW_EXIT_OK) code = load_own_level(args, &j->scheme, &request);
-    if (code == BW_EXIT_OK) code = bw_load_ground(&j->scheme, &request, &j->ground);
+    if (code == BW_EXIT_OK) code = bw_load_scheme(args, &order->scheme);
+    if (code == BW_EXIT_OK) code = bw_load_break(args, &order->scheme, &request);
     if (code != BW_EXIT_OK) return code;
-
-    j->battery = (bw_battery){.ground = &j->ground, .trials = j->trials};
-    j->battery.count = bw_test_set(&j->scheme, &request.def, request.seconds,
-                                   bw_option_given(args, "quick") || request.chosen, j->trials);
-    code = bw_run_trials(&j->battery);
+    // The level, with the figures of --team when given.
+    const bw_level *level = request.level ? request.level : bw_level_at(order->scheme.level);
+    code = bw_load_team_level(args, &level);
     if (code != BW_EXIT_OK) return code;
-
-    j->report = (bw_report){.ground = &j->ground,
-                            .headline = j->trials,
-                            .standard = j->trials,
-                            .standard_count = j->battery.count > 1 ? j->battery.count : 0};
-    if (!bw_wants_pages(args)) return print(args, j);
-    char title[BW_NAME_SIZE + 40];
-    bw_text t = bw_text_in(title, sizeof title);
-    bw_put(&t, j->scheme.name);
-    bw_put(&t, ": what a break is worth");
-    j->paper = bw_option_paper(args);
-    const bw_pages pages = {bw_report_pages(&j->report), title, draw_page, j};
-    return bw_paint_pages(args, &pages);
+    order->def = request.def;
+    order->seconds = request.seconds;
+    order->alone = bw_option_given(args, "quick") || request.chosen;
+    order->paper = bw_option_paper(args);
+    code = bw_make_product("test", level, "Testing breaks", order, &report);
+    return code == BW_EXIT_OK ? bw_deliver(args, &report) : code;
 }
 
 static int run(const bw_args *args) {
-    job *j = calloc(1, sizeof *j);
-    if (!j) return bw_say_no_memory();
-    const int code = run_job(args, j);
-    free(j);
+    bw_order *order = calloc(1, sizeof *order);
+    if (!order) return bw_say_no_memory();
+    const int code = run_order(args, order);
+    free(order);
     return code;
 }
 

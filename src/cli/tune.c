@@ -3,28 +3,20 @@
 #include "cli/load.h"
 #include "cli/out.h"
 #include "cli/pages.h"
+#include "cli/product.h"
 #include "cli/progress.h"
 #include "cli/say.h"
 #include "cli/team_roster.h"
 #include "cli/tune_journal.h"
 #include "cli/tune_options.h"
 #include "cli/tune_save.h"
-#include "report/tune_report.h"
 #include <stdlib.h>
 #include <string.h>
 
-enum { EVIDENCE_SEEDS = 3, EVIDENCE_BREAKS = 12 };
-
 typedef struct job {
-    bw_scheme scheme;
-    bw_tuning def;
-    bw_tuned tuned;
-    bw_evidence evidence;
-    bw_sense sense;
     bw_tune_journal journal;
-    bw_tune_report report;
     char path[BW_TUNE_PATH];
-    bw_paper paper;
+    bw_order order;
 } job;
 
 static void record(void *self, double value) {
@@ -33,7 +25,7 @@ static void record(void *self, double value) {
 }
 
 static int refuse(const job *j, bw_status status) {
-    const bw_stage *stage = &j->scheme.stages[j->def.stage];
+    const bw_stage *stage = &j->order.scheme.stages[j->order.tune.def.stage];
     if (status == BW_NO_ROOM) return bw_say_no_memory();
     if (stage->defenders >= BW_MAX_ATTACKERS)
         bw_say_error("with %d defenders numbers are even, so there is no break to tune for; choose "
@@ -45,77 +37,58 @@ static int refuse(const job *j, bw_status status) {
     return BW_EXIT_WRONG;
 }
 
-/// The search, the evidence and the maps.
-static bw_status work(job *j) {
-    bw_status status = bw_tune(&j->def, &j->tuned);
-    if (status != BW_OK) return status;
-    bw_progress_go_on("Playing held-out breaks");
-    const int most = j->def.training < EVIDENCE_BREAKS ? j->def.training : EVIDENCE_BREAKS;
-    status = bw_evidence_collect(&j->def, &j->tuned.scheme, EVIDENCE_SEEDS, most, &j->evidence);
-    if (status != BW_OK) return status;
-    bw_progress_go_on("Looking where a yard matters");
-    return bw_sense_map_all(&j->def, &j->tuned.scheme, &j->sense);
-}
-
-static int say_interrupted(const bw_args *args, const job *j) {
+static int say_interrupted(const bw_args *args, int tried) {
     const char *kept = bw_option_text(args, "resume");
     if (kept)
-        bw_say("Interrupted after %d candidates; the same command goes on from %s.", j->tuned.tried,
-               kept);
+        bw_say("Interrupted after %d candidates; the same command goes on from %s.", tried, kept);
     else
         bw_say("Interrupted after %d candidates; nothing was written. With --resume FILE the work "
                "is kept.",
-               j->tuned.tried);
+               tried);
     return BW_EXIT_INTERRUPTED;
 }
 
-static bw_status draw_page(const void *self, int number, bw_ink *ink) {
-    const job *j = self;
-    return bw_tune_page(&j->report, number, j->paper, ink);
-}
-
-static int tell(const bw_args *args, job *j) {
+static int tell(const bw_args *args, const bw_document *report) {
     const char *sheets = bw_option_text(args, "sheets"), *path = bw_option_text(args, "output");
     // The scheme has standard output when it was sent there.
     FILE *out = path && strcmp(path, "-") == 0 ? stderr : stdout;
-    j->paper = bw_option_paper(args);
-    const bw_pages pages = {bw_tune_pages(&j->report), j->scheme.name, draw_page, j};
-    int code = sheets ? bw_paint_pdf(sheets, &pages) : BW_EXIT_OK;
-    if (code != BW_EXIT_OK) return code;
-    if (bw_option_given(args, "json")) {
-        bw_tune_json(out, &j->report);
-        return BW_EXIT_OK;
-    }
-    static char room[BW_TUNE_TEXT_BYTES];
-    bw_text text = bw_text_in(room, sizeof room);
-    bw_tune_text(&j->report, &text);
-    fputs(room, out);
-    return BW_EXIT_OK;
+    const int code = sheets ? bw_paint_pdf(sheets, &report->pages) : BW_EXIT_OK;
+    return code == BW_EXIT_OK ? bw_deliver_words(args, report, out) : code;
 }
 
-static int run_job(const bw_args *args, job *j) {
+static int load(const bw_args *args, job *j) {
+    bw_order *order = &j->order;
+    bw_tuning *def = &order->tune.def;
     // What would fail after minutes of work is refused before it.
     int code = bw_check_pdf(args, "sheets");
     if (code == BW_EXIT_OK) code = bw_out_check(args);
-    if (code == BW_EXIT_OK) code = bw_load_scheme(args, &j->scheme);
-    if (code == BW_EXIT_OK) code = bw_load_tuning(args, &j->scheme, &j->def);
-    if (code == BW_EXIT_OK) code = bw_load_squad_legs(args, &j->scheme, j->def.stage, j->def.legs);
-    if (code == BW_EXIT_OK) code = bw_tune_journal_open(args, &j->def, &j->journal);
+    if (code == BW_EXIT_OK) code = bw_load_scheme(args, &order->scheme);
+    if (code == BW_EXIT_OK) code = bw_load_tuning(args, &order->scheme, def);
+    if (code == BW_EXIT_OK) code = bw_load_squad_legs(args, &order->scheme, def->stage, def->legs);
+    if (code == BW_EXIT_OK) code = bw_tune_journal_open(args, def, &j->journal);
+    def->record = record;
+    def->recorder = j;
+    order->paper = bw_option_paper(args);
+    return code;
+}
+
+static int run_job(const bw_args *args, job *j) {
+    char room[200];
+    bw_text why = bw_text_in(room, sizeof room);
+    bw_document report;
+    int code = load(args, j);
     if (code != BW_EXIT_OK) return code;
-    j->def.record = record;
-    j->def.recorder = j;
-    j->def.watch = bw_progress_begin("Trying shapes");
-    const bw_status status = work(j);
+    j->order.watch = bw_progress_begin("Trying shapes");
+    j->order.doing = bw_progress_go_on;
+    const bw_status status = bw_product_open(bw_product_find("tune"), &j->order, &report, &why);
     bw_progress_end();
-    if (status == BW_LIMIT) return say_interrupted(args, j);
+    if (status == BW_LIMIT) return say_interrupted(args, j->order.tune.tuned.tried);
     if (status != BW_OK) return refuse(j, status);
-    j->report = (bw_tune_report){.def = &j->def,
-                                 .tuned = &j->tuned,
-                                 .evidence = &j->evidence,
-                                 .sense = &j->sense,
-                                 .path = j->path};
-    code = bw_tune_save(args, &j->report, j->path);
-    return code == BW_EXIT_OK ? tell(args, j) : code;
+    j->order.tune.report.path = j->path;
+    code = bw_tune_save(args, &j->order.tune.report, j->path);
+    if (code == BW_EXIT_OK) code = tell(args, &report);
+    bw_document_close(&report);
+    return code;
 }
 
 static int run(const bw_args *args) {

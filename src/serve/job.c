@@ -2,6 +2,7 @@
 #include "serve/job.h"
 
 #include "core/text.h"
+#include "scheme/caption.h"
 #include <stdlib.h>
 #include <string.h>
 
@@ -24,14 +25,17 @@ static void *run(void *self) {
     char room[BW_MESSAGE_SIZE];
     bw_text why = bw_text_in(room, sizeof room);
     bw_bytes result = {NULL, 0};
-    const bw_status status = w->kind->make(w, &job->press, &result, &why);
+    const bw_status status = bw_work_make(w, &job->press, &result, &why);
     pthread_mutex_lock(&job->lock);
     if (status == BW_OK) {
         job->result = result;
         job->state = BW_JOB_DONE;
     } else {
-        job->state = atomic_load(&job->cancel) ? BW_JOB_CANCELLED : BW_JOB_FAILED;
-        bw_copy(job->why, sizeof job->why, why.used ? why.data : "It could not be made.");
+        const bool cancelled = atomic_load(&job->cancel);
+        job->state = cancelled ? BW_JOB_CANCELLED : BW_JOB_FAILED;
+        bw_text told = bw_text_in(job->why, sizeof job->why);
+        if (why.used == 0) bw_put(&why, cancelled ? "cancelled." : "it could not be made.");
+        bw_say_first(why.data, &told);
     }
     pthread_mutex_unlock(&job->lock);
     return NULL;
@@ -60,7 +64,7 @@ static void look(const bw_job *job, bw_job_view *view) {
 static bool start(bw_job *job, bw_work *work) {
     if (job->state == BW_JOB_RUNNING) return false;
     clear(job);
-    work->battery.watch = (bw_watcher){tell, job, &job->cancel};
+    work->order.watch = (bw_watcher){tell, job, &job->cancel};
     job->work = work;
     job->state = BW_JOB_RUNNING;
     job->started = pthread_create(&job->thread, NULL, run, job) == 0;

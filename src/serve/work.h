@@ -1,48 +1,29 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 /// Heavy work that the page asks for: a test, or pages on paper. One kind a row of a table; to add one,
-/// write its function and its row.
+/// write its row.
 #ifndef BW_SERVE_WORK_H
 #define BW_SERVE_WORK_H
 
 #include "draw/theme.h"
-#include "report/battery.h"
-#include "report/test_set.h"
-#include "report/test_text.h"
-#include "scheme/error.h"
+#include "report/product.h"
 #include "serve/press.h"
 #include "serve/target.h"
-#include "tune/tune.h"
 
-/// Everything one run needs, in one block of about 2 MB.
+/// Everything one run needs, in one block of some MB.
 typedef struct bw_work {
     const struct bw_work_kind *kind;
     const char *team; ///< the team file; NULL: none
-    bool seen_only;   ///< a review without the model
-    int width;        ///< of a review's pictures, points
     bw_target target; ///< what was asked for, for kinds that know more words
-    bw_scheme scheme;
-    bw_break_def def; ///< the headline break
-    int seconds;      ///< for the answer
-    bool alone;       ///< without the standard set
-    bw_tuning tuning; ///< for the kinds that suggest better spots
     const bw_level *level;
-    bw_paper paper;
     const bw_theme *theme;
-    bw_ground ground;
-    bw_battery battery; ///< its watch is the caller's, and every kind's
-    bw_report report;
-    bw_trial trials[BW_TEST_MAX];
+    bw_order order; ///< its watch is the job's, and every kind's
 } bw_work;
 
 typedef struct bw_work_kind {
-    const char *id;     ///< as asked for, ?kind=
-    const char *type;   ///< of its result
-    const char *ending; ///< of a file of it
-    /// Reads words of its own from the target, the scheme being read; NULL when it has none.
-    bw_status (*read)(bw_work *work, bw_error *error);
-    /// Makes the result. One sentence in *why when the answer is not BW_OK.
-    bw_status (*make)(bw_work *work, bw_press *press, bw_bytes *result, bw_text *why);
-    bool of_team; ///< made from the team file, not from a scheme
+    const char *id;      ///< as asked for, ?kind=
+    const char *product; ///< which of report/product it is; NULL: a film
+    const char *type;    ///< of its result: JSON, PDF or a film
+    const char *ending;  ///< of a file of it
 } bw_work_kind;
 
 /// Number `index`; NULL past the last.
@@ -57,26 +38,17 @@ const bw_work_kind *bw_work_kind_at(int index);
 bw_status bw_work_read(const bw_target *target, const char *team, const char *body, size_t length,
                        bw_work **out, bw_error *error);
 
-/// A refusal of what was asked for, its sentence in three pieces. Always BW_BAD_INPUT. Private to this room.
-bw_status bw_work_refuse(bw_error *error, const char *what, const char *name, const char *rest);
+/// Makes the result. One sentence in *why when the answer is not BW_OK.
+bw_status bw_work_make(bw_work *work, bw_press *press, bw_bytes *result, bw_text *why);
 
-/// What is handed out: packet, pocket cards, quiz, wall sheets. Private to this room, as are these.
-bw_status bw_make_packet(bw_work *work, bw_press *press, bw_bytes *result, bw_text *why);
-bw_status bw_make_cards(bw_work *work, bw_press *press, bw_bytes *result, bw_text *why);
-bw_status bw_make_quiz(bw_work *work, bw_press *press, bw_bytes *result, bw_text *why);
-bw_status bw_make_wall(bw_work *work, bw_press *press, bw_bytes *result, bw_text *why);
+/// A lesson as a film. Private to this room, as are these.
+bw_status bw_make_film(bw_work *work, bw_bytes *result, bw_text *why);
 
-/// A lesson as a film.
-bw_status bw_make_film(bw_work *work, bw_press *press, bw_bytes *result, bw_text *why);
-
-/// Better spots for a stage: as JSON, and as sheets.
+/// What may be turned for better spots, among the target's values.
 bw_status bw_work_read_tuning(bw_work *work, bw_error *error);
-bw_status bw_make_tuning(bw_work *work, bw_press *press, bw_bytes *result, bw_text *why);
-bw_status bw_make_tuning_sheets(bw_work *work, bw_press *press, bw_bytes *result, bw_text *why);
 
-/// The season's review: for the page, and on paper.
-bw_status bw_make_review(bw_work *work, bw_press *press, bw_bytes *result, bw_text *why);
-bw_status bw_make_review_pages(bw_work *work, bw_press *press, bw_bytes *result, bw_text *why);
+/// Fills in what is wrong, one sentence of three pieces without its full stop. BW_BAD_INPUT.
+bw_status bw_work_refuse(bw_error *error, const char *what, const char *name, const char *rest);
 
 /// Level, paper and theme among the target's values.
 bw_status bw_work_read_look(const bw_target *target, bw_work *work, bw_error *error);

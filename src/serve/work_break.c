@@ -12,15 +12,15 @@ static const double farthest = 100;
 static bw_status read_late(const bw_target *target, bw_work *w, bw_error *error) {
     const char *text = bw_target_value(target, "late");
     if (!text) return BW_OK;
-    const double metres = bw_unit_length(w->scheme.units);
-    w->def.late_count = 0;
+    const double metres = bw_unit_length(w->order.scheme.units);
+    w->order.def.late_count = 0;
     while (*text) {
         const double length = bw_target_decimal(&text) * metres;
-        if (w->def.late_count == BW_MAX_LATE || !(length > 0) || length > farthest ||
+        if (w->order.def.late_count == BW_MAX_LATE || !(length > 0) || length > farthest ||
             (*text && (*text != ',' || !text[1])))
             return bw_work_refuse(error, "late is up to four distances with commas between", "",
                                   "");
-        w->def.late[w->def.late_count++] = length;
+        w->order.def.late[w->order.def.late_count++] = length;
         if (*text == ',') text++;
     }
     return BW_OK;
@@ -32,7 +32,7 @@ static bw_status read_names(const bw_target *target, const bw_work *w, const bw_
     *start = bw_target_value(target, "start");
     if (!*set) *set = usual->set;
     if (!*start) *start = usual->start;
-    if (bw_scheme_landmark(&w->scheme, *start) < 0)
+    if (bw_scheme_landmark(&w->order.scheme, *start) < 0)
         return bw_work_refuse(error, "There is no landmark \"", *start, "\"");
     return BW_OK;
 }
@@ -47,17 +47,17 @@ bw_status bw_work_read_look(const bw_target *target, bw_work *w, bw_error *error
     for (int i = 0; paper && !bw_same(bw_paper_name((bw_paper)i), paper); i++) {
         if (i + 1 == BW_PAPER_COUNT)
             return bw_work_refuse(error, "There is no paper \"", paper, "\"");
-        w->paper = (bw_paper)(i + 1);
+        w->order.paper = (bw_paper)(i + 1);
     }
     return BW_OK;
 }
 
 bw_status bw_work_read_break(const bw_target *target, bw_work *w, bw_error *error) {
-    const bw_break_def usual = bw_standard_break(&w->scheme);
+    const bw_break_def usual = bw_standard_break(&w->order.scheme);
     int offence, defence, seed, quick;
     if (!bw_target_number(target, "offence", 3, BW_MAX_ATTACKERS, usual.offence, &offence) ||
         !bw_target_number(target, "defence", 3, BW_MAX_SPOTS, usual.defence, &defence) ||
-        !bw_target_number(target, "seconds", 1, BW_MAX_SECONDS, 4, &w->seconds) ||
+        !bw_target_number(target, "seconds", 1, BW_MAX_SECONDS, 4, &w->order.seconds) ||
         !bw_target_number(target, "seed", 1, 999999, 1, &seed) ||
         !bw_target_number(target, "quick", 0, 1, 0, &quick) || defence > offence)
         return bw_work_refuse(error, "A number of the break is out of its range", "", "");
@@ -65,11 +65,11 @@ bw_status bw_work_read_break(const bw_target *target, bw_work *w, bw_error *erro
     bw_status status = read_names(target, w, &usual, &set, &start, error);
     if (status != BW_OK) return status;
     bw_vec at[BW_MAX_ATTACKERS];
-    if (bw_attack_set_place(&w->scheme, set, offence, at) != BW_OK)
+    if (bw_attack_set_place(&w->order.scheme, set, offence, at) != BW_OK)
         return bw_work_refuse(error, "There is no attack set \"", set, "\" with so many men");
-    w->def = bw_standard_def(&w->scheme, offence, defence, set, start);
-    w->def.seed = (uint64_t)seed;
-    w->alone = quick != 0;
+    w->order.def = bw_standard_def(&w->order.scheme, offence, defence, set, start);
+    w->order.def.seed = (uint64_t)seed;
+    w->order.alone = quick != 0;
     status = read_late(target, w, error);
     return status == BW_OK ? bw_work_read_look(target, w, error) : status;
 }

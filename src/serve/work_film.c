@@ -13,10 +13,9 @@ static const bw_lesson *find_lesson(const bw_scheme *scheme, const char *id) {
     return NULL;
 }
 
-bw_status bw_make_film(bw_work *w, bw_press *press, bw_bytes *result, bw_text *why) {
-    (void)press; // films have fonts of their own, one set a thread
-    bw_lesson_job lesson = {.lesson =
-                                find_lesson(&w->scheme, bw_target_value(&w->target, "lesson"))};
+bw_status bw_make_film(bw_work *w, bw_bytes *result, bw_text *why) {
+    bw_lesson_job lesson = {
+        .lesson = find_lesson(&w->order.scheme, bw_target_value(&w->target, "lesson"))};
     if (!lesson.lesson) {
         bw_put(why, "The scheme has no such lesson.");
         return BW_NOT_FOUND;
@@ -25,12 +24,12 @@ bw_status bw_make_film(bw_work *w, bw_press *press, bw_bytes *result, bw_text *w
     bw_status status = bw_scratch_open(&scratch, "lesson.mp4", why);
     if (status != BW_OK) return status;
     lesson.paths[BW_FILM_MP4] = scratch.path;
-    bw_films films = {.scheme = &w->scheme,
+    bw_films films = {.scheme = &w->order.scheme,
                       .jobs = &lesson,
                       .count = 1,
                       .width = WIDTH,
                       .theme = w->theme,
-                      .watch = w->battery.watch};
+                      .watch = w->order.watch};
     status = bw_films_make(&films);
     if (status != BW_OK) bw_put(why, lesson.why[0] ? lesson.why : "The film could not be made.");
     if (status == BW_OK && !bw_scratch_take(&scratch, result)) {
