@@ -71,3 +71,14 @@ int bw_out_bytes(const bw_args *args, const void *bytes, size_t length) {
     if (fflush(stdout) != 0 || ferror(stdout)) return standard_failed();
     return BW_EXIT_OK;
 }
+
+int bw_out_folder(const char *path, bool *made) {
+    struct stat about;
+    *made = mkdir(path, 0777) == 0;
+    if (*made) return BW_EXIT_OK;
+    const int reason = errno;
+    if (stat(path, &about) == 0 && S_ISDIR(about.st_mode)) return BW_EXIT_OK;
+    bw_say_error("the folder %s cannot be made: %s.", path,
+                 strerror(reason == EEXIST ? ENOTDIR : reason));
+    return BW_EXIT_FILE;
+}

@@ -30,4 +30,8 @@ int bw_out_check(const bw_args *args);
 /// Delivers bytes made elsewhere to --output or standard output. BW_EXIT_OK or BW_EXIT_FILE (said).
 int bw_out_bytes(const bw_args *args, const void *bytes, size_t length);
 
+/// Makes the folder when it is not there; *made tells whether it was. BW_EXIT_OK, or the code after saying
+/// why not.
+int bw_out_folder(const char *path, bool *made);
+
 #endif

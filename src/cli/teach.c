@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 /// The verb `teach`: what a coach hands out, into a folder.
 #include "cli/load.h"
+#include "cli/out.h"
 #include "cli/pages.h"
 #include "cli/product.h"
 #include "cli/progress.h"
@@ -8,10 +9,8 @@
 #include "cli/teach_films.h"
 #include "file/document.h"
 #include "file/json_stream.h"
-#include <errno.h>
 #include <stdlib.h>
 #include <string.h>
-#include <sys/stat.h>
 #include <unistd.h>
 
 enum { PATH_SIZE = 4096, MAX_PARTS = 16 };
@@ -106,18 +105,6 @@ static int load_spot(const bw_args *args, const bw_scheme *scheme, const char **
     return BW_EXIT_WRONG;
 }
 
-/// Makes the folder when it is not there. *made tells whether it was.
-static int open_folder(const char *folder, bool *made) {
-    struct stat about;
-    *made = mkdir(folder, 0777) == 0;
-    if (*made) return BW_EXIT_OK;
-    const int reason = errno;
-    if (stat(folder, &about) == 0 && S_ISDIR(about.st_mode)) return BW_EXIT_OK;
-    bw_say_error("the folder %s cannot be made: %s.", folder,
-                 strerror(reason == EEXIST ? ENOTDIR : reason));
-    return BW_EXIT_FILE;
-}
-
 static bool path_of(const bw_teach_job *job, const char *part, char *room) {
     const int length = snprintf(room, PATH_SIZE, "%s/%s", job->folder, file_of(part));
     return length > 0 && length < PATH_SIZE;
@@ -204,7 +191,7 @@ static void report(const bw_teach_job *job, const bool *wanted, const int *pages
 static int make_all(bw_teach_job *job, const bool *wanted) {
     int pages[MAX_PARTS] = {0};
     bool made;
-    int code = open_folder(job->folder, &made);
+    int code = bw_out_folder(job->folder, &made);
     int done = 0;
     for (int i = 0; part_choice(i) && code == BW_EXIT_OK; i++) {
         if (!wanted[i]) continue;

@@ -2,13 +2,12 @@
 #include "cli/teach_films.h"
 
 #include "cli/films.h"
+#include "cli/out.h"
 #include "cli/pages.h"
 #include "cli/say.h"
-#include <errno.h>
 #include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
-#include <sys/stat.h>
 #include <unistd.h>
 
 enum { PATH_SIZE = 4096, FILM_WIDTH = 1280, FILES = BW_FILM_KINDS + 1 };
@@ -45,19 +44,9 @@ static bool name_files(const bw_teach_job *job, const char *path, folder *f) {
     return good;
 }
 
-/// Makes the folder; *made tells whether it was not there.
-static bool open_folder(const char *path, bool *made) {
-    struct stat about;
-    *made = mkdir(path, 0777) == 0;
-    if (*made || (errno == EEXIST && stat(path, &about) == 0 && S_ISDIR(about.st_mode)))
-        return true;
-    bw_say_error("the folder %s cannot be made: %s.", path, strerror(errno));
-    return false;
-}
-
 static int film(const bw_teach_job *job, const char *path, folder *f) {
     bool made;
-    if (!name_files(job, path, f) || !open_folder(path, &made)) return BW_EXIT_FILE;
+    if (!name_files(job, path, f) || bw_out_folder(path, &made) != BW_EXIT_OK) return BW_EXIT_FILE;
     bw_films films = {.scheme = &job->order.scheme,
                       .jobs = f->jobs,
                       .count = job->order.scheme.lesson_count,

@@ -30,7 +30,7 @@ static const bw_work_kind *find_kind(const char *id) {
     return NULL;
 }
 
-static bw_status put_json(const bw_document *document, bw_bytes *result) {
+bw_status bw_work_json(const bw_document *document, bw_bytes *result) {
     FILE *out = open_memstream(&result->data, &result->length);
     const bool made = out && document->json(document->self, out);
     if (out && fclose(out) == 0 && made) return BW_OK;
@@ -46,7 +46,7 @@ static bw_status make(bw_work *w, bw_press *press, bw_bytes *result, bw_text *wh
     if (status != BW_OK) return status;
     if (w->kind->type == pdf)
         status = bw_press_pdf(press, &document.pages, w->theme, result, why);
-    else if ((status = put_json(&document, result)) != BW_OK)
+    else if ((status = bw_work_json(&document, result)) != BW_OK)
         bw_put(why, BW_NO_MEMORY_SENTENCE);
     bw_document_close(&document);
     return status;

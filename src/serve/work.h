@@ -41,6 +41,9 @@ bw_status bw_work_read(const bw_target *target, const char *team, const char *bo
 /// Makes the result. One sentence in *why when the answer is not BW_OK.
 bw_status bw_work_make(bw_work *work, bw_press *press, bw_bytes *result, bw_text *why);
 
+/// The document's JSON, which the caller frees. BW_NO_ROOM: no memory.
+bw_status bw_work_json(const bw_document *document, bw_bytes *result);
+
 /// A lesson as a film. Private to this room, as are these.
 bw_status bw_make_film(bw_work *work, bw_bytes *result, bw_text *why);
 
