@@ -1,7 +1,9 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 /// Putting a break together, and the defence's side of it: who has which job, and where it puts him.
 #include "core/break.h"
+
 #include "core/attack_set.h"
+#include "core/catalogue.h"
 #include "core/match.h"
 #include "core/shade.h"
 
@@ -141,12 +143,11 @@ bool bw_break_join(const bw_break *b, bw_state *s, bw_vec ball) {
     return changed;
 }
 
-static bw_status refuse(bw_text *why, bw_status status, const char *a, const char *name,
-                        const char *c) {
-    if (!why) return status;
-    bw_put(why, a);
-    bw_put(why, name);
-    bw_put(why, c);
+static bw_status refuse(bw_text *why, const bw_break *b, bw_status status,
+                        const bw_sentence *sentence) {
+    if (why)
+        bw_put_sentence(why, bw_voice_of(b->ground->scheme), sentence,
+                        bw_as_word("set", b->def.set), bw_as_word("start", b->def.start));
     return status;
 }
 
@@ -155,16 +156,10 @@ static bw_status place_attackers(bw_break *b, bw_text *why) {
     const bw_ground *g = b->ground;
     bw_vec at[BW_MAX_ATTACKERS];
     const bw_status found = bw_attack_set_place(g->scheme, b->def.set, b->attackers, at);
-    if (found == BW_NOT_FOUND)
-        return refuse(why, found, "there is no attack set \"", b->def.set,
-                      "\"; use 2-2-2, 1-4-1, 2-3-1, 3-3, 1-3-2, spread or one of the scheme's own");
-    if (found != BW_OK)
-        return refuse(why, BW_BAD_INPUT, "attack set \"", b->def.set,
-                      "\" has fewer men than the offence; take fewer or another set");
+    if (found == BW_NOT_FOUND) return refuse(why, b, found, &bw_s_break_no_set);
+    if (found != BW_OK) return refuse(why, b, BW_BAD_INPUT, &bw_s_break_small_set);
     b->start_landmark = bw_scheme_landmark(g->scheme, b->def.start);
-    if (b->start_landmark < 0)
-        return refuse(why, BW_NOT_FOUND, "the scheme has no landmark \"", b->def.start,
-                      "\" for the ball to start at");
+    if (b->start_landmark < 0) return refuse(why, b, BW_NOT_FOUND, &bw_s_break_no_start);
     const bw_vec ball = g->scheme->landmarks[b->start_landmark].at;
     for (int a = 0; a < b->attackers; a++) {
         if (bw_length2(bw_sub(at[a], ball)) < bw_length2(bw_sub(at[s->holder], ball)))
@@ -247,8 +242,7 @@ bw_status bw_break_begin(const bw_ground *ground, const bw_break_def *def, bw_br
     *b = (bw_break){.ground = ground, .def = *def, .attackers = def->offence};
     if (def->offence < 3 || def->offence > BW_MAX_ATTACKERS || def->defence < 3 ||
         def->defence > def->offence)
-        return refuse(why, BW_BAD_INPUT, "a break has 3 to 6 attackers and 3 to as many defenders",
-                      "", ", such as 6 against 4");
+        return refuse(why, b, BW_BAD_INPUT, &bw_s_break_numbers);
     if (def->late_from_scheme) {
         b->def.late_count = ground->scheme->late_count;
         for (int i = 0; i < b->def.late_count; i++)
@@ -258,14 +252,16 @@ bw_status bw_break_begin(const bw_ground *ground, const bw_break_def *def, bw_br
     if (b->def.late_count > wanted) b->def.late_count = wanted;
     for (int i = 0; i < b->def.late_count; i++) {
         if (!(b->def.late[i] > 0 && b->def.late[i] <= 100))
-            return refuse(why, BW_BAD_INPUT,
-                          "a late man starts more than 0 and at most 100 m behind", "", "");
+            return refuse(why, b, BW_BAD_INPUT, &bw_s_break_late_far);
     }
     b->defenders = def->defence + b->def.late_count;
     for (int n = def->defence; n <= b->defenders; n++) {
-        if (ground->plans[n].spots == 0 && !matches_up(b, n))
-            return refuse(why, BW_NOT_FOUND, "the scheme has no stage for ",
-                          (const char *[]){"0", "1", "2", "3", "4", "5", "6"}[n], " defenders");
+        if (ground->plans[n].spots == 0 && !matches_up(b, n)) {
+            if (why)
+                bw_put_sentence(why, bw_voice_of(ground->scheme), &bw_s_break_no_stage,
+                                bw_as_count("defenders", n));
+            return BW_NOT_FOUND;
+        }
         b->reaction[n] =
             (int)(bw_reaction(ground->level, (double)def->offence / n) / BW_TICK + 0.5);
     }

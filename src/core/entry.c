@@ -91,12 +91,12 @@ static const char *fault_in_words(const bw_entry *e) {
     if (!client_good(e->client))
         return "the id has from 1 to 39 letters, digits, \"-\", \"_\" or \".\"";
     if (e->out_count < 0 || e->out_count > BW_MAX_OUT)
-        return "at most 6 men can be out of place in one break";
+        return "at most 6 players can be out of place in one break";
     for (int i = 0; i < e->out_count; i++) {
         if (!bw_entry_who(e->out[i]))
             return "out of place is a spot code such as TL or a jersey number from 0 to 999";
         for (int k = 0; k < i; k++) {
-            if (bw_same(e->out[i], e->out[k])) return "a man is named out of place twice";
+            if (bw_same(e->out[i], e->out[k])) return "a player is named out of place twice";
         }
     }
     return bw_text_plain(e->note) ? NULL : "the note is not one line of UTF-8 text";

@@ -2,6 +2,8 @@
 /// Everything that depends on scheme, field and level only.
 #include "core/ground.h"
 
+#include "core/catalogue.h"
+
 /// Places inside that a break is fought over; added where the scheme has no landmark near. Common
 /// practice, no source; yards.
 static const struct {
@@ -78,7 +80,7 @@ bw_status bw_ground_build(const bw_scheme *scheme, const bw_level *level, bw_gro
     g->level = level ? level : bw_level_at(scheme->level);
     g->field = bw_field_at(scheme->field);
     if (scheme->landmark_count == 0 || scheme->stage_count == 0) {
-        if (why) bw_put(why, "the scheme has no landmarks or no stages, so nothing can be tested");
+        if (why) bw_put_plain_sentence(why, bw_voice_of(scheme), &bw_s_break_no_ground);
         return BW_BAD_INPUT;
     }
     for (int n = 0; n <= BW_MAX_SPOTS; n++) {

@@ -5,6 +5,7 @@
 #include "draw/chart.h"
 #include "draw/key.h"
 #include "draw/scene.h"
+#include "report/catalogue.h"
 #include "report/packet_parts.h"
 #include "scheme/caption.h"
 #include "trial/words.h"
@@ -31,7 +32,10 @@ static void put_chart(bw_paging *p, int stage_index) {
             bw_view_fit(window, p->x + (p->width - wide) / 2, p->y + BW_BORDER, wide);
         bw_station homes[BW_MAX_SPOTS];
         const bw_scene scene = bw_scene_homes(scheme, stage_index, homes);
-        bw_ink_begin(p->ink, BW_TAG_FIGURE, "Where each man stands before the ball moves.");
+        char figure[2 * BW_NAME_SIZE];
+        bw_text t = bw_text_in(figure, sizeof figure);
+        bw_put_plain_sentence(&t, bw_voice_of(scheme), &bw_s_figure_homes);
+        bw_ink_begin(p->ink, BW_TAG_FIGURE, figure);
         bw_draw_scene(p->ink, &scene, &here, bw_marks_large(), false);
         bw_ink_end(p->ink);
     }
@@ -40,12 +44,10 @@ static void put_chart(bw_paging *p, int stage_index) {
 
 static void put_idea(bw_paging *p, int stage) {
     char words[BW_PACKET_LINE];
-    bw_paging_text(
-        p, BW_ROLE_TEXT, 4,
-        "They have more men than we have until ours are back. So we guard the ground in "
-        "front of our goal, not the men on it, and make them throw over us. One man meets "
-        "the ball. The others cover behind him. Nobody chases.");
     bw_text t = bw_text_in(words, sizeof words);
+    bw_put_plain_sentence(&t, bw_voice_of(p->teach->scheme), &bw_s_packet_idea);
+    bw_paging_text(p, BW_ROLE_TEXT, 4, words);
+    t = bw_text_in(words, sizeof words);
     bw_say_rule(p->teach->scheme, stage, &t);
     for (size_t i = 0; i < t.used; i++) { // its lines become one paragraph
         if (words[i] == '\n') words[i] = i + 1 < t.used ? ' ' : '\0';
@@ -75,10 +77,9 @@ static void put_calls(bw_paging *p) {
         bw_put(&t, ".");
         bw_paging_text(p, BW_ROLE_TEXT, 2, line);
     }
-    bw_paging_text(
-        p, BW_ROLE_TEXT, 8,
-        "The goalkeeper counts and calls the stage; everyone says it again. Each man says "
-        "his own word when he is in his place.");
+    bw_text t = bw_text_in(line, sizeof line);
+    bw_put_plain_sentence(&t, bw_voice_of(scheme), &bw_s_packet_everyone_calls);
+    bw_paging_text(p, BW_ROLE_TEXT, 8, line);
 }
 
 void bw_packet_idea(bw_paging *p) {

@@ -3,38 +3,32 @@
 #include "draw/book_words.h"
 #include "draw/key.h"
 #include "draw/landmark_order.h"
+#include "report/catalogue.h"
 #include "report/own_cell.h"
 #include "report/packet_parts.h"
 #include "scheme/caption.h"
 
 static const double row_gap = 8;
 
+static bw_arg as_place(const char *name, const bw_scheme *scheme, bw_vec at) {
+    bw_arg arg;
+    bw_text own = bw_own_word(&arg, name);
+    bw_teach_place(scheme, at, &own);
+    return arg;
+}
+
 static void say_head(const bw_scheme *scheme, const bw_stage *stage, int s, bw_text *out) {
     const bw_spot *spot = &stage->spots[s];
-    if (stage->match_up) {
-        bw_put(out, "Take the nearest man");
-        if (stage->call[0]) {
-            bw_put(out, " on ");
-            bw_put_call(out, stage->call);
-        }
-        bw_put(out, ". Until you have one, stand as shown; at first ");
-        bw_teach_place(scheme, spot->home, out);
-        bw_put(out, ".");
-    } else {
-        bw_put(out, "Your place before the ball moves: ");
-        bw_teach_place(scheme, spot->home, out);
-        bw_put(out, ".");
-        if (stage->call[0]) {
-            bw_put(out, " You go there on ");
-            bw_put_call(out, stage->call);
-            bw_put(out, ".");
-        }
-    }
-    if (spot->call[0]) {
-        bw_put(out, " Call ");
-        bw_put_call(out, spot->call);
-        bw_put(out, stage->match_up ? " when you have him." : " when you are in it.");
-    }
+    const bool man = stage->match_up;
+    bw_put_sentence(out, bw_voice_of(scheme), man ? &bw_s_spot_man : &bw_s_spot_place,
+                    bw_as_part("on_call", !stage->call[0] ? NULL
+                                          : man           ? &bw_s_spot_on_call
+                                                          : &bw_s_spot_go),
+                    bw_as_word("stage_call", stage->call), as_place("place", scheme, spot->home),
+                    bw_as_part("calling", !spot->call[0] ? NULL
+                                          : man          ? &bw_s_spot_call_man
+                                                         : &bw_s_spot_call_place),
+                    bw_as_word("call", spot->call));
 }
 
 static void put_head(bw_paging *p, const char *title, int stage_index, int s) {
@@ -58,13 +52,10 @@ static void say_late(const bw_teach *teach, int stage, int s, bw_text *out) {
         const bw_weak *weak = &teach->weak->weak[i];
         for (int k = 0; k < weak->men && weak->stage == stage; k++) {
             if (weak->man[k].spot != s) continue;
-            bw_put(out, said++ ? "; " : "Go early. The model has you late with the ball from ");
-            bw_put(out, weak->from_name);
-            bw_put(out, " to ");
-            bw_put(out, weak->to_name);
-            bw_put(out, ", by about ");
-            bw_put_fixed(out, weak->man[k].seconds, 1);
-            bw_put(out, "\xC2\xA0s");
+            bw_put_sentence(out, bw_voice_of(teach->scheme),
+                            said++ ? &bw_s_spot_late_next : &bw_s_spot_late,
+                            bw_as_word("from", weak->from_name), bw_as_word("to", weak->to_name),
+                            bw_as_number("late", weak->man[k].seconds, 1));
         }
     }
     if (said) bw_put(out, ".");

@@ -6,6 +6,7 @@
 #include "draw/metrics.h"
 #include "draw/path.h"
 #include "draw/scene.h"
+#include "report/catalogue.h"
 #include "report/packet_parts.h"
 #include "scheme/caption.h"
 #include "scheme/rotation.h"
@@ -77,7 +78,10 @@ static void put_homes(bw_paging *p, int stage_index, double tall) {
     if (p->ink) {
         bw_station homes[BW_MAX_SPOTS];
         const bw_scene scene = bw_scene_homes(scheme, stage_index, homes);
-        bw_ink_begin(p->ink, BW_TAG_FIGURE, "Where each man stands before the ball moves.");
+        char figure[2 * BW_NAME_SIZE];
+        bw_text t = bw_text_in(figure, sizeof figure);
+        bw_put_plain_sentence(&t, bw_voice_of(scheme), &bw_s_figure_homes);
+        bw_ink_begin(p->ink, BW_TAG_FIGURE, figure);
         bw_draw_scene(p->ink, &scene, &view, bw_marks_large(), false);
         bw_ink_end(p->ink);
     }
@@ -88,14 +92,9 @@ static void put_homes(bw_paging *p, int stage_index, double tall) {
 static void say_call(const bw_scheme *scheme, int stage_index, bw_text *out) {
     static const char *const numbers[] = {"", "", "", "three", "four", "five", "six"};
     const bw_stage *stage = &scheme->stages[stage_index];
-    if (stage->call[0]) {
-        bw_put(out, "The goalkeeper calls ");
-        bw_put_call(out, stage->call);
-        bw_put(out, " as soon as ");
-        bw_put(out, numbers[stage->defenders]);
-        bw_put(out, " are in; everyone says it again. ");
-    }
-    bw_put(out, "Each man says his own word when he is in his place.");
+    bw_put_sentence(
+        out, bw_voice_of(scheme), stage->call[0] ? &bw_s_packet_stage_call : &bw_s_packet_own_words,
+        bw_as_word("call", stage->call), bw_as_word("number", numbers[stage->defenders]));
     const size_t before = out->used;
     bw_put(out, " Who completes it: ");
     const size_t lead = out->used;

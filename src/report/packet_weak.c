@@ -3,6 +3,7 @@
 #include "draw/book_words.h"
 #include "draw/chart.h"
 #include "draw/key.h"
+#include "report/catalogue.h"
 #include "report/cautions.h"
 #include "report/packet_parts.h"
 #include "scheme/caption.h"
@@ -13,35 +14,30 @@ enum { SHOWN = 4, SHOWN_EACH = 2 }; // rotations, and of one stage
 static const double chart_wide = 185;
 static const double chart_gap = 14;
 
-static void say_cost(const bw_weak *weak, bw_text *out) {
-    const double cost = 100 * weak->cost;
-    bw_put(out, "Costs about ");
-    bw_put_fixed(out, cost, cost < 9.5 ? 1 : 0);
-    bw_put(out, " goals in 100 breaks. ");
-}
-
 static void say_late(const bw_scheme *scheme, const bw_weak *weak, bw_text *out) {
     const bw_stage *stage = &scheme->stages[weak->stage];
-    for (int i = 0; i < weak->men; i++) {
-        bw_put(out, i == 0 ? "Late: " : (i == weak->men - 1 ? " and " : ", "));
-        bw_put(out, stage->spots[weak->man[i].spot].name);
-        bw_put(out, " by ");
-        bw_say_seconds(weak->man[i].seconds, out);
-    }
+    for (int i = 0; i < weak->men; i++)
+        bw_put_sentence(out, bw_voice_of(scheme),
+                        i == 0               ? &bw_s_weak_late
+                        : i == weak->men - 1 ? &bw_s_weak_late_last
+                                             : &bw_s_weak_late_next,
+                        bw_as_word("spot", stage->spots[weak->man[i].spot].name),
+                        bw_as_seconds("late", weak->man[i].seconds));
     if (weak->men) bw_put(out, ". ");
 }
 
-/// What to do: start sooner, and make the coach's eye look at the right man.
-static void say_remedy(const bw_scheme *scheme, const bw_weak *weak, bw_text *out) {
+/// What it costs, who is late, and what to do: start sooner, and make the coach's eye look at the right
+/// man.
+static void say_about(const bw_scheme *scheme, const bw_weak *weak, bw_text *out) {
     const bw_stage *stage = &scheme->stages[weak->stage];
-    if (weak->men) {
-        char name[BW_NAME_SIZE];
-        bw_text t = bw_text_in(name, sizeof name);
-        bw_put(&t, stage->spots[weak->man[0].spot].name);
-        bw_say_first(name, out);
-        bw_put(out, ": go when the ball leaves the stick, not when it is caught. ");
-    }
-    bw_put(out, "Walk it, jog it, then run it until nobody is moving when the catcher can shoot.");
+    const bw_voice voice = bw_voice_of(scheme);
+    const double cost = 100 * weak->cost;
+    bw_put_sentence(out, voice, &bw_s_weak_cost, bw_as_number("cost", cost, cost < 9.5 ? 1 : 0));
+    say_late(scheme, weak, out);
+    if (weak->men)
+        bw_put_sentence(out, voice, &bw_s_weak_go,
+                        bw_as_word("spot", stage->spots[weak->man[0].spot].name));
+    bw_put_plain_sentence(out, voice, &bw_s_weak_walk);
 }
 
 static double put_words(bw_ink *ink, const bw_scheme *scheme, const bw_weak *weak, int number,
@@ -57,9 +53,7 @@ static double put_words(bw_ink *ink, const bw_scheme *scheme, const bw_weak *wea
     bw_say_stage(&scheme->stages[weak->stage], &t);
     at += bw_put_column(ink, BW_ROLE_SOFT_TEXT, BW_REGULAR, x, at, width, words) + 2;
     t = bw_text_in(words, sizeof words);
-    say_cost(weak, &t);
-    say_late(scheme, weak, &t);
-    say_remedy(scheme, weak, &t);
+    say_about(scheme, weak, &t);
     at += bw_put_column(ink, BW_ROLE_TEXT, BW_REGULAR, x, at, width, words);
     return at - y;
 }

@@ -4,6 +4,7 @@
 #include "draw/metrics.h"
 #include "draw/path.h"
 #include "report/pages_part.h"
+#include "trial/catalogue.h"
 #include "trial/sentences.h"
 #include "trial/weak_rotations.h"
 #include "trial/words.h"
@@ -160,8 +161,11 @@ static void put_weak(const bw_report *r, const bw_sheet *sheet, double y) {
                "The weakest rotations of this break: what to rehearse");
     const int count = bw_weak_shown(r->headline);
     if (count == 0) {
+        char none[2 * BW_NAME_SIZE];
+        bw_text t = bw_text_in(none, sizeof none);
+        bw_put_plain_sentence(&t, bw_voice_of(r->ground->scheme), &bw_s_weak_none);
         bw_paragraph(sheet->ink, BW_ROLE_TEXT, BW_REGULAR, BW_TYPE_TEXT, BW_LEADING, b->x, y + 6,
-                     b->width, "None: the men are in place when the ball arrives.");
+                     b->width, none);
         return;
     }
     put_weak_head(sheet, y + 28);

@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "report/rehearsal_words.h"
 
+#include "report/catalogue.h"
 #include "scheme/caption.h"
 #include "trial/words.h"
 
@@ -12,9 +13,12 @@ static const char *spot_id(const bw_script *script, int spot) {
     return stage_of(script)->spots[spot].id;
 }
 
-static void put_counted(bw_text *out, int count, const char *one, const char *many) {
-    bw_put_int(out, count);
-    bw_put(out, count == 1 ? one : many);
+static bw_voice voice_of(const bw_script *script) {
+    return bw_voice_of(script->scheme);
+}
+
+static bw_vec place_of(const bw_script *script, int landmark) {
+    return script->scheme->landmarks[landmark].at;
 }
 
 void bw_say_unit_name(const bw_script *script, bw_text *out) {
@@ -26,37 +30,20 @@ void bw_say_unit_name(const bw_script *script, bw_text *out) {
 }
 
 void bw_say_script(const bw_script *script, bw_text *out) {
-    const bw_scheme *scheme = script->scheme;
-    put_counted(out, script->stop_count, " pass goes", " passes go");
-    bw_put(out, " through all ");
-    put_counted(out, script->rotations, " rotation", " rotations");
-    if (script->weak_count > 0) {
-        bw_put(out, ", the ");
-        put_counted(out, script->weak_count, " weakest", " weakest");
-        bw_put(out, " two or three times");
-    }
-    bw_put(out, ", from ");
-    bw_say_ball(scheme, scheme->landmarks[script->start].at, out);
-    bw_put(out, " and back there");
-    if (script->stop_count > script->wanted) {
-        bw_put(out, "; ");
-        put_counted(out, script->stop_count - script->wanted, " pass", " passes");
-        bw_put(out, " only to bring the ball where it is needed");
-    }
-    bw_put(out, ".");
-    if (script->bound == script->stop_count) {
-        bw_put(out, " No closed script is shorter: proven.");
-    } else {
-        bw_put(out, " No closed script has fewer than ");
-        bw_put_int(out, script->bound);
-        bw_put(out, "; a shorter one than this was not found.");
-    }
-    if (script->weak_count > 0)
-        bw_put(out, " Which are weak is the model's estimate: \"weak 1\" costs most.");
-    else if (script->weighed)
-        bw_put(out, " The model finds no rotation weak.");
-    else
-        bw_put(out, " Which are weak was not asked.");
+    const int more = script->stop_count - script->wanted;
+    bw_put_sentence(out, voice_of(script), &bw_s_script, bw_as_count("passes", script->stop_count),
+                    bw_as_count("rotations", script->rotations),
+                    bw_as_part("weakest", script->weak_count > 0 ? &bw_s_script_weakest : NULL),
+                    bw_as_count("weak", script->weak_count),
+                    bw_as_ball("start", script->scheme, place_of(script, script->start)),
+                    bw_as_part("only", more > 0 ? &bw_s_script_only : NULL),
+                    bw_as_count("more", more),
+                    bw_as_part("proof", script->bound == script->stop_count ? &bw_s_script_proven
+                                                                            : &bw_s_script_bound),
+                    bw_as_count("bound", script->bound),
+                    bw_as_part("which", script->weak_count > 0 ? &bw_s_script_estimate
+                                        : script->weighed      ? &bw_s_script_none_weak
+                                                               : &bw_s_script_not_asked));
 }
 
 /// "1:05", minutes and seconds.
@@ -67,14 +54,18 @@ static void say_clock(double seconds, bw_text *out) {
     bw_put_int(out, whole % 60);
 }
 
+static bw_arg as_clock(const char *name, double seconds) {
+    bw_arg arg;
+    bw_text own = bw_own_word(&arg, name);
+    say_clock(seconds, &own);
+    return arg;
+}
+
 void bw_say_script_length(const bw_script *script, bw_text *out) {
-    bw_put(out, "Once through, as the model has it: ");
-    for (int p = 0; p < BW_PACE_COUNT; p++) {
-        say_clock(script->seconds[p], out);
-        bw_put(out, " min at ");
-        bw_put(out, p == BW_WALK ? "a walk" : bw_pace_name((bw_pace)p));
-        bw_put(out, p + 1 < BW_PACE_COUNT ? ", " : ".");
-    }
+    bw_put_sentence(out, voice_of(script), &bw_s_script_length,
+                    as_clock("walk", script->seconds[BW_WALK]),
+                    as_clock("half", script->seconds[BW_HALF_SPEED]),
+                    as_clock("full", script->seconds[BW_FULL_SPEED]));
 }
 
 void bw_say_codes(const bw_script *script, bw_text *out) {
@@ -89,30 +80,18 @@ void bw_say_codes(const bw_script *script, bw_text *out) {
 
 void bw_say_look(const bw_script *script, int i, bw_text *out) {
     const bw_script_stop *stop = &script->stops[i];
-    if (stop->on_ball >= 0) {
-        const bw_spot *spot = &stage_of(script)->spots[stop->on_ball];
-        bw_put(out, spot->id);
-        bw_put(out, " takes the ball");
-        if (spot->call[0]) {
-            bw_put(out, ": \"");
-            bw_put(out, spot->call);
-            bw_put(out, "\"");
-        }
-        bw_put(out, ".");
-    } else {
-        bw_put(out, "The low pair hold.");
-    }
-    if (stop->crease >= 0) {
-        bw_put(out, " ");
-        bw_put(out, spot_id(script, stop->crease));
-        bw_put(out, " has the crease.");
-    }
-    if (stop->metres < BW_METRES_PER_YARD) return;
-    bw_put(out, " Longest way: ");
-    bw_put(out, spot_id(script, stop->farthest));
-    bw_put(out, ", ");
-    bw_say_length(script->scheme->units, stop->metres, out);
-    bw_put(out, ".");
+    const bool taken = stop->on_ball >= 0, crease = stop->crease >= 0;
+    const char *call = taken ? stage_of(script)->spots[stop->on_ball].call : "";
+    const bool far = !(stop->metres < BW_METRES_PER_YARD);
+    bw_put_sentence(
+        out, voice_of(script), &bw_s_look,
+        bw_as_part("on_ball", taken ? &bw_s_look_ball : &bw_s_look_hold),
+        bw_as_word("taker", taken ? spot_id(script, stop->on_ball) : ""),
+        bw_as_part("calling", call[0] ? &bw_s_look_call : NULL), bw_as_word("call", call),
+        bw_as_part("on_crease", crease ? &bw_s_look_crease : NULL),
+        bw_as_word("crease", crease ? spot_id(script, stop->crease) : ""),
+        bw_as_part("way", far ? &bw_s_look_way : NULL),
+        bw_as_word("farthest", spot_id(script, stop->farthest)), bw_as_length("far", stop->metres));
 }
 
 /// A player's number.
@@ -135,63 +114,43 @@ static void put_whole(const bw_practice *plan, bw_text *out) {
     if (plan->whole[BW_HALF_SPEED] && !plan->whole[BW_FULL_SPEED]) bw_put(out, " speed");
 }
 
-static void put_turns(const bw_practice *plan, bw_text *out) {
-    bw_put_int(out, plan->fewest);
-    if (plan->most > plan->fewest) {
-        bw_put(out, " or ");
-        bw_put_int(out, plan->most);
-    }
-    bw_put(out, plan->most == 1 ? " turn" : " turns");
+static bw_arg as_whole(const char *name, const bw_practice *plan) {
+    bw_arg arg;
+    bw_text own = bw_own_word(&arg, name);
+    put_whole(plan, &own);
+    return arg;
 }
 
-static void put_minutes(double seconds, bw_text *out) {
+/// Begun minutes.
+static int minutes(double seconds) {
     const int whole = (int)(seconds / 60);
-    bw_put_int(out, seconds > whole * 60 ? whole + 1 : whole);
-    bw_put(out, " min");
+    return seconds > whole * 60 ? whole + 1 : whole;
 }
 
 void bw_say_plan(const bw_rehearsal *r, const bw_rehearsal_stage *stage, bw_text *out) {
     (void)r;
     const bw_practice *plan = &stage->plan;
+    const bool any = plan->whole[0] || plan->whole[1] || plan->whole[2];
     const bool all = plan->whole[0] && plan->whole[1] && plan->whole[2] && plan->game_s > 0;
-    put_counted(out, stage->def.players, " player", " players");
-    bw_put(out, ", ");
-    put_counted(out, plan->goals, " goal", " goals");
-    bw_put(out, ", ");
-    bw_put_fixed(out, stage->def.minutes, 0);
-    bw_put(out, " min. ");
-    if (plan->round_count == 0) {
-        bw_put(out, "Not even once through fits.");
-    } else {
-        bw_put(out, "Everyone has ");
-        put_turns(plan, out);
-        bw_put(out, " at the spots");
-        if (plan->whole[0] || plan->whole[1] || plan->whole[2]) {
-            bw_put(out, ", at least one ");
-            put_whole(plan, out);
-        }
-        bw_put(out, ".");
-    }
-    if (stage->def.players < stage->def.spots) {
-        bw_put(out, " Fewer players than spots: a cone stands where nobody does.");
-    }
-    if (all) return;
-    bw_put(out, " The time does not suffice for walk, half and full speed and a game for all: that "
-                "takes ");
-    put_minutes(plan->need_s, out);
-    bw_put(out, plan->goals < BW_PRACTICE_GOALS ? ", or more goals or a shorter script." : ".");
+    const bool cones = stage->def.players < stage->def.spots;
+    bw_put_sentence(
+        out, voice_of(&stage->script), &bw_s_plan, bw_as_count("players", stage->def.players),
+        bw_as_count("goals", plan->goals), bw_as_number("minutes", stage->def.minutes, 0),
+        bw_as_part("turns", plan->round_count == 0 ? &bw_s_plan_none : &bw_s_plan_turns),
+        bw_as_count("fewest", plan->fewest),
+        bw_as_part("or_most", plan->most > plan->fewest ? &bw_s_plan_or_most : NULL),
+        bw_as_count("most", plan->most), bw_as_part("whole", any ? &bw_s_plan_whole : NULL),
+        as_whole("paces", plan), bw_as_part("cones", cones ? &bw_s_plan_cones : NULL),
+        bw_as_part("need", all ? NULL : &bw_s_plan_need),
+        bw_as_count("needed", minutes(plan->need_s)),
+        bw_as_part("or_else", plan->goals < BW_PRACTICE_GOALS ? &bw_s_plan_or_else : NULL));
 }
 
 void bw_say_round(const bw_rehearsal_stage *stage, int i, bw_text *out) {
     const bw_round *round = &stage->plan.rounds[i];
-    bw_put(out, "Round ");
-    bw_put_int(out, i + 1);
-    bw_put(out, ", ");
-    bw_put(out, bw_pace_name((bw_pace)round->kind));
-    bw_put(out, ", at ");
-    say_clock(round->at_s, out);
-    bw_put(out, " for ");
-    say_clock(round->lasts_s, out);
+    bw_put_sentence(out, voice_of(&stage->script), &bw_s_round, bw_as_count("round", i + 1),
+                    bw_as_word("pace", bw_pace_name((bw_pace)round->kind)),
+                    as_clock("at", round->at_s), as_clock("lasts", round->lasts_s));
 }
 
 static void put_unit(const bw_rehearsal *r, const bw_rehearsal_stage *stage, const bw_round *round,
@@ -247,26 +206,14 @@ void bw_say_game(const bw_rehearsal_stage *stage, bw_text *out) {
     const bw_script *script = &stage->script;
     const bw_scheme *scheme = script->scheme;
     const int defence = stage->def.spots;
-    const int offence = defence < BW_MAX_ATTACKERS ? defence + 1 : defence;
-    if (stage->plan.game_s > 0) {
-        put_minutes(stage->plan.game_s - 59, out);
-        bw_put(out, ": ");
-    }
-    bw_put_int(out, offence);
-    bw_put(out, " against ");
-    bw_put_int(out, defence);
-    bw_put(out, " and a goalkeeper, one goal, ball from the coach ");
-    bw_say_at(scheme, scheme->landmarks[script->start].at, out);
-    bw_put(out,
-           "; a stop or a clear is a point for the defence, then the next men come in. One rule "
-           "is changed: ");
-    if (script->weak_count == 0) {
-        bw_put(out, "the offence must pass three times before it shoots.");
-        return;
-    }
-    bw_put(out, "a goal right after a pass from ");
-    bw_say_ball(scheme, scheme->landmarks[script->weak[0][0]].at, out);
-    bw_put(out, " to ");
-    bw_say_ball(scheme, scheme->landmarks[script->weak[0][1]].at, out);
-    bw_put(out, " counts two, for that is the weakest rotation.");
+    const int *weakest = script->weak[0];
+    const bool weak = script->weak_count > 0, timed = stage->plan.game_s > 0;
+    bw_put_sentence(
+        out, voice_of(script), &bw_s_game, bw_as_part("time", timed ? &bw_s_game_time : NULL),
+        bw_as_count("game", timed ? minutes(stage->plan.game_s - 59) : 0),
+        bw_as_count("attackers", defence < BW_MAX_ATTACKERS ? defence + 1 : defence),
+        bw_as_count("defenders", defence), bw_as_at("at", scheme, place_of(script, script->start)),
+        bw_as_part("rule", weak ? &bw_s_game_two : &bw_s_game_three),
+        bw_as_ball("from", scheme, place_of(script, weak ? weakest[0] : 0)),
+        bw_as_ball("to", scheme, place_of(script, weak ? weakest[1] : 0)));
 }

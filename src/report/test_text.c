@@ -3,6 +3,7 @@
 #include "report/test_text.h"
 
 #include "report/column.h"
+#include "trial/catalogue.h"
 #include "trial/limits.h"
 #include "trial/ranking.h"
 #include "trial/sentences.h"
@@ -141,7 +142,9 @@ static void put_rotation(const bw_report *r, int i, bw_text *out) {
 static void put_weak(const bw_report *r, bw_text *out) {
     const int count = bw_weak_shown(r->headline);
     if (count == 0) {
-        bw_put(out, "\nNo rotation costs anything: the men are in place when the ball arrives.\n");
+        bw_put_char(out, '\n');
+        bw_put_plain_sentence(out, bw_voice_of(r->ground->scheme), &bw_s_weak_none_text);
+        bw_put_char(out, '\n');
         return;
     }
     bw_put(out,

@@ -1,5 +1,6 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "report/wall.h"
+#include "report/catalogue.h"
 
 #include "core/shape.h"
 #include "draw/book_words.h"
@@ -53,7 +54,10 @@ static double put_chart(const bw_scheme *scheme, int stage_index, const bw_sheet
     bw_station homes[BW_MAX_SPOTS];
     bw_scene scene = bw_scene_homes(scheme, stage_index, homes);
     scene.beside = BW_BESIDE_NOTHING; // the words stand below the chart
-    bw_ink_begin(sheet->ink, BW_TAG_FIGURE, "Where each man stands before the ball moves.");
+    char figure[2 * BW_NAME_SIZE];
+    bw_text t = bw_text_in(figure, sizeof figure);
+    bw_put_plain_sentence(&t, bw_voice_of(scheme), &bw_s_figure_homes);
+    bw_ink_begin(sheet->ink, BW_TAG_FIGURE, figure);
     bw_draw_scene(sheet->ink, &scene, &view, marks, false);
     bw_ink_end(sheet->ink);
     bw_sheet_scale(sheet, scheme->units, view.scale);
