@@ -2,6 +2,7 @@
 // Forgetting a player: every place that speaks of him is shown, and the coach says of each whether it goes.
 import { button, make } from './panes.js';
 import { find, write } from './dom.js';
+import { mustFit } from './limits.js';
 
 /** @typedef {import('./team.js').Team} Team */
 /** @typedef {import('./team.js').Place} Place */
@@ -49,6 +50,7 @@ export class Forget {
   }
 
   async #look() {
+    mustFit(find('forget-form', HTMLFormElement), this.team.known.takes);
     const jersey = box('forget-jersey').valueAsNumber, name = box('forget-name').value.trim();
     const asked = { jersey, ...(name ? { name } : {}) };
     const { seen, places, named } = await this.team.places(asked);

@@ -2,6 +2,7 @@
 // The keys with which a break is logged: numbers, what ended it, done; and what may be said beside.
 import { button } from './panes.js';
 import { find, write } from './dom.js';
+import { tooLong } from './limits.js';
 import { pageSize } from './paint.js';
 import { show } from './easel.js';
 
@@ -124,7 +125,7 @@ export class LogForm {
   #watch() {
     clearInterval(this.ticking);
     if (this.began) {
-      this.seconds.value = Math.min((performance.now() - this.began) / 1000, 120).toFixed(1);
+      this.seconds.value = Math.min((performance.now() - this.began) / 1000, Number(this.seconds.max)).toFixed(1);
       this.began = 0;
       this.watch.textContent = 'Start watch';
       return;
@@ -175,6 +176,13 @@ export class LogForm {
       return;
     }
     if (this.began) this.#watch();
+    const long = tooLong(find('log-form', HTMLFormElement), this.log.team.known.takes);
+    if (long) {
+      this.#refuse(`Not logged: ${long.words}`);
+      find('log-more', HTMLDetailsElement).open = true;
+      long.box.focus();
+      return;
+    }
     const given = this.#given(), refused = this.entry.put(given);
     if (refused) {
       this.#refuse(`Not logged: ${refused}.`);

@@ -13,7 +13,8 @@ const first = 1000, longest = 60000; // ms between two tries
 export class Sync {
   /** @param {Team} team @param {Shelf} shelf
    * @param {(why: string) => void} told after each step: "" or why it does not go on
-   * @param {(id: string, number: number) => void} arrived the file has it under this number; 0: it has none */
+   * @param {(id: string, number: number, odd: string) => void} arrived the file has it under this number, 0: it
+   *   has none; and what is hardly meant in it */
   constructor(team, shelf, told, arrived) {
     this.team = team;
     this.shelf = shelf;
@@ -109,7 +110,7 @@ export class Sync {
 
   /** @param {Held[]} list */
   async #send(list) {
-    /** @type {{id: string, number: number, fresh: boolean}[]} */
+    /** @type {import('./team.js').Kept[]} */
     let answers;
     try {
       answers = await this.team.send(list.map((held) => held.body));
@@ -119,12 +120,12 @@ export class Sync {
       else for (const held of list) await this.#send([held]); // one bad one keeps none of the others
       return;
     }
-    for (const { id, number, fresh } of answers) {
+    for (const { id, number, fresh, odd } of answers) {
       const sent = list.find((held) => held.body.id === id), now = this.held.get(id);
       if (!sent || !now) continue;
       if (number === 0) await this.#done(id, 0);
       // Known already: as it is here, unless it was edited here since it was first sent.
-      else if (now.need === 'send' && now === sent && (fresh || !now.edited)) await this.#done(id, number);
+      else if (now.need === 'send' && now === sent && (fresh || !now.edited)) await this.#done(id, number, odd);
       else await this.#next({ ...now, number, need: now.need === 'remove' ? 'remove' : 'change' });
     }
   }
@@ -138,9 +139,10 @@ export class Sync {
 
   /** @param {Held} held */
   async #tell(held) {
+    let odd = '';
     try {
       if (held.need === 'remove') await this.team.remove(held.number);
-      else await this.team.change(held.number, held.body);
+      else odd = (await this.team.change(held.number, held.body)).odd ?? '';
     } catch (error) {
       const { status, message } = /** @type {Refused} */ (error);
       if (status === 422) {
@@ -151,15 +153,15 @@ export class Sync {
       held.need = 'remove'; // it was taken out elsewhere
     }
     if (this.held.get(held.body.id) === held) {
-      await this.#done(held.body.id, held.need === 'remove' ? 0 : held.number);
+      await this.#done(held.body.id, held.need === 'remove' ? 0 : held.number, odd);
     }
   }
 
-  /** @param {string} id @param {number} number */
-  async #done(id, number) {
+  /** @param {string} id @param {number} number @param {string} [odd] */
+  async #done(id, number, odd = '') {
     this.held.delete(id);
     await this.shelf.drop(id);
-    this.arrived(id, number);
+    this.arrived(id, number, odd);
     this.told('');
   }
 

@@ -7,6 +7,7 @@ import { LogList } from './log-list.js';
 import { Shelf } from './log-shelf.js';
 import { Sync } from './log-sync.js';
 import { find, write } from './dom.js';
+import { tellBoxes, tooLong } from './limits.js';
 
 /** @typedef {import('./board.js').Board} Board */
 /** @typedef {import('./team.js').Team} Team */
@@ -41,6 +42,8 @@ export class Log {
     this.all = new Map();
     /** Numbers in the team file, by id. @type {Map<string, number>} */
     this.numbers = new Map();
+    /** What is said of breaks that the file took from this page, though they are hardly meant so, by id. @type {Map<string, string>} */
+    this.odd = new Map();
     /** Games, the newest first. @type {Game[]} */
     this.games = [];
     /** What can be taken back, newest last. @type {(() => Promise<string>)[]} */
@@ -48,10 +51,11 @@ export class Log {
     this.why = ''; // the file cannot be told more just now
     this.kept = true; // what waits, on this browser's disk
     this.shelf = new Shelf(team.known.mark, (words) => this.#complain(words));
-    this.sync = new Sync(team, this.shelf, (why) => this.#told(why), (id, number) => this.#arrived(id, number));
+    this.sync = new Sync(team, this.shelf, (why) => this.#told(why), (...told) => this.#arrived(...told));
     this.form = new LogForm(board, this.entry, this);
     this.list = new LogList(this);
     find('log-state', HTMLDivElement).dataset.room = onHold(99, 99, false);
+    tellBoxes(find('mode-log', HTMLElement), team.known.takes);
     this.game = find('log-game', HTMLSelectElement);
     this.game.addEventListener('change', () => this.#chosen());
     find('log-game-form', HTMLFormElement).addEventListener('submit', (event) => {
@@ -117,6 +121,12 @@ export class Log {
     const value = (/** @type {string} */ id) => find(id, HTMLInputElement).value.trim();
     const game = { date: value('log-date'), opponent: value('log-opponent'), field: value('log-field') };
     if (!game.date || !game.opponent) return;
+    const long = tooLong(find('log-game-form', HTMLFormElement), this.team.known.takes);
+    if (long) {
+      this.#say(long.words);
+      long.box.focus();
+      return;
+    }
     this.#addGame(game);
     this.#offerGames(keyOf(game));
     find('log-new-game', HTMLDetailsElement).open = false;
@@ -212,10 +222,15 @@ export class Log {
     this.refresh();
   }
 
-  /** @param {string} id @param {number} number */
-  #arrived(id, number) {
+  /** @param {string} id @param {number} number @param {string} odd */
+  #arrived(id, number, odd) {
     if (number > 0) this.numbers.set(id, number);
     else this.all.delete(id);
+    this.odd.delete(id);
+    if (!odd) return;
+    const words = `Kept, but is it right? ${odd[0].toUpperCase()}${odd.slice(1)}.`;
+    this.odd.set(id, words);
+    this.board.say(words);
   }
 
   /** The list and the line about the file, as they truly are. */

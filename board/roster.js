@@ -3,6 +3,7 @@
 import { Forget } from './forget.js';
 import { button, make } from './panes.js';
 import { find, write } from './dom.js';
+import { mustFit, tellBoxes } from './limits.js';
 import { Refused } from './server.js';
 import { today } from './log.js';
 
@@ -58,9 +59,13 @@ export class Roster {
 
   /** @param {string} id @param {() => Promise<string>} act what became of it */
   #submit(id, act) {
-    find(id, HTMLFormElement).addEventListener('submit', async (event) => {
+    const form = find(id, HTMLFormElement);
+    form.addEventListener('submit', async (event) => {
       event.preventDefault();
-      await this.#try(act);
+      await this.#try(async () => {
+        mustFit(form, this.team.known.takes);
+        return act();
+      });
     });
   }
 
@@ -86,8 +91,12 @@ export class Roster {
     });
   }
 
+  /** Metres in the unit the page shows. */
+  get #unit() { return this.board.view.metres ? 1 : 0.9144; }
+
   renew() {
     write(find('split-unit', HTMLSpanElement), `Distance, ${this.board.view.metres ? 'm' : 'yd'}`);
+    tellBoxes(find('mode-roster', HTMLElement), this.team.known.takes, this.#unit);
   }
 
   #fill() {
@@ -143,9 +152,9 @@ export class Roster {
   }
 
   async #keepSplit() {
-    const metres = this.board.view.metres ? 1 : 0.9144, jersey = box('split-jersey').valueAsNumber;
+    const jersey = box('split-jersey').valueAsNumber;
     const words = await this.#sendTwice({
-      jersey, date: box('split-date').value, distance_m: box('split-distance').valueAsNumber * metres,
+      jersey, date: box('split-date').value, distance_m: box('split-distance').valueAsNumber * this.#unit,
       seconds: box('split-seconds').valueAsNumber, clock: find('split-clock', HTMLSelectElement).value,
     }, (split, keep) => this.team.addSplit(split, keep));
     await this.team.read(this.board.view.metres !== 0);

@@ -35,6 +35,9 @@
  * @property {number} [revision]
  * @property {string} [note]
  *
+ * @typedef {{id: string, number: number, fresh: boolean, odd?: string}} Kept what became of a break: number 0, it
+ *   was taken out before; odd, what is hardly meant in it, a sentence without its stop
+ *
  * @typedef {{label: string, words: string}} Row
  * @typedef {{title: string, about: string, modelled: boolean, parts: {title: string, rows?: Row[],
  *   notes?: string[], alt?: string, pictures?: string[]}[]}} Review
@@ -93,16 +96,15 @@ export class Team {
   }
 
   /** Sends breaks; one that is known already stays as it is.
-   * @param {Body[]} entries @returns {Promise<{id: string, number: number, fresh: boolean}[]>} number 0: it
-   *   was taken out before */
+   * @param {Body[]} entries @returns {Promise<Kept[]>} */
   async send(entries) {
     const body = { entries: entries.map((entry) => this.fit('break', entry)) };
     return (await (await this.#ask('POST', 'team/entries', JSON.stringify(body))).json()).entries;
   }
 
-  /** @param {number} number @param {Body} entry */
+  /** @param {number} number @param {Body} entry @returns {Promise<Kept>} */
   async change(number, entry) {
-    await this.#put('PUT', `team/entries/${number}`, 'break', entry);
+    return (await (await this.#put('PUT', `team/entries/${number}`, 'break', entry)).json()).entries[0];
   }
 
   /** @param {number} number */

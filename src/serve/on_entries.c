@@ -70,16 +70,17 @@ static bw_status store(bw_team *team, batch *b, bw_error *error) {
     return of_the_break(bw_team_end(team, status, error), error);
 }
 
-static bw_reply tell(const batch *b) {
+/// What became of each break.
+static bw_reply tell(const bw_entry *entries, const bool *fresh, const bw_odd *odd, int count) {
     bw_reply_json out;
     if (!bw_reply_json_begin(&out)) return bw_reply_no_memory();
     bw_json_put_open(&out.json, "entries", '[');
-    for (int i = 0; i < b->sent.count; i++) {
+    for (int i = 0; i < count; i++) {
         bw_json_open(&out.json, '{');
-        bw_json_put_text(&out.json, "id", b->entries[i].client);
-        bw_json_put_number(&out.json, "number", (double)b->entries[i].order);
-        bw_json_put_bool(&out.json, "fresh", b->fresh[i]);
-        if (b->odd[i].kind != BW_ODD_NOTHING) bw_json_put_text(&out.json, "odd", b->odd[i].message);
+        bw_json_put_text(&out.json, "id", entries[i].client);
+        bw_json_put_number(&out.json, "number", (double)entries[i].order);
+        bw_json_put_bool(&out.json, "fresh", fresh[i]);
+        if (odd[i].kind != BW_ODD_NOTHING) bw_json_put_text(&out.json, "odd", odd[i].message);
         bw_json_close(&out.json, '}');
     }
     bw_json_close(&out.json, ']');
@@ -99,7 +100,8 @@ static bw_reply take(bw_site *site, bw_ask *ask, batch *b) {
     if (!team) return answer;
     const bw_status status = store(team, b, &error);
     bw_team_close(team);
-    return status == BW_OK ? tell(b) : bw_desk_refusal(&error);
+    return status == BW_OK ? tell(b->entries, b->fresh, b->odd, b->sent.count)
+                           : bw_desk_refusal(&error);
 }
 
 bw_reply bw_on_entries_post(bw_site *site, bw_ask *ask) {
@@ -111,7 +113,7 @@ bw_reply bw_on_entries_post(bw_site *site, bw_ask *ask) {
 }
 
 /// The game, if it was named, and the break in one change. A break keeps the id it was logged under.
-static bw_status change(bw_team *team, bw_sent_entry *sent, bw_error *error) {
+static bw_status change(bw_team *team, bw_sent_entry *sent, bw_odd *odd, bw_error *error) {
     bw_entry there;
     bw_status status = bw_team_begin(team, error);
     if (status != BW_OK) return status;
@@ -119,6 +121,8 @@ static bw_status change(bw_team *team, bw_sent_entry *sent, bw_error *error) {
     if (status != BW_OK) return bw_team_end(team, status, error);
     status = put_game(team, sent, error);
     if (status == BW_OK) status = bw_team_change_entry(team, &sent->entry, error);
+    bw_copy(sent->entry.client, sizeof sent->entry.client, there.client);
+    if (status == BW_OK) bw_odd_entries_sent(team, &sent->entry, &(bool){true}, 1, odd);
     return of_the_break(bw_team_end(team, status, error), error);
 }
 
@@ -127,6 +131,7 @@ bw_reply bw_on_entry_change(bw_site *site, bw_ask *ask) {
     bw_error error;
     bw_form form;
     bw_sent_entry sent;
+    bw_odd odd;
     bw_tree *tree = bw_desk_read(ask, &form, &error, &answer);
     if (!tree) return answer;
     const bool read = bw_form_entry(&form, &sent);
@@ -135,9 +140,9 @@ bw_reply bw_on_entry_change(bw_site *site, bw_ask *ask) {
     sent.entry.order = ask->id;
     bw_team *team = bw_desk_open(site, ask, BW_TEAM_WRITE, &answer);
     if (!team) return answer;
-    const bw_status status = change(team, &sent, &error);
+    const bw_status status = change(team, &sent, &odd, &error);
     bw_team_close(team);
-    return status == BW_OK ? bw_reply_words(200, "Put right.") : bw_desk_refusal(&error);
+    return status == BW_OK ? tell(&sent.entry, &(bool){false}, &odd, 1) : bw_desk_refusal(&error);
 }
 
 bw_reply bw_on_entry_remove(bw_site *site, bw_ask *ask) {

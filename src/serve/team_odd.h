@@ -16,7 +16,7 @@ bool bw_odd_split_sent(bw_team *team, const bw_ask *ask, const bw_timed_split *s
                        bw_reply *answer);
 bool bw_odd_game_sent(bw_team *team, const bw_ask *ask, const bw_game *game, bw_reply *answer);
 
-/// What is odd in each break that was stored new, into odd[count]; nothing where it cannot be told. Once games
+/// What is odd in each break that was stored new or put right (fresh), into odd[count]; nothing where it cannot be told. Once games
 /// and breaks are in.
 void bw_odd_entries_sent(bw_team *team, const bw_entry *entries, const bool *fresh, int count,
                          bw_odd *odd);

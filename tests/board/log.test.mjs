@@ -147,6 +147,65 @@ check('three taps log a break, and it is in the team file', async (t) => {
   assert.deepEqual(errors, []);
 });
 
+check('a break that is hardly meant so is kept, and that is said where it stands', async (t) => {
+  const names = await files('odd'), { address } = await serve(t, names);
+  const { page, errors } = await visit(t, address);
+  const remark = page.locator('#log-list .waiting', { hasText: 'Kept, but' });
+  const shotAt = async (x) => {
+    await page.fill('#log-x', x);
+    await page.fill('#log-y', '5');
+    await page.click('#log-done');
+  };
+  await goTo(page, 'log');
+  await page.click('#log-more summary');
+  await page.click('#log-pairs button:text-is("6v4")');
+  await page.click('#log-outcomes button:text-is("Shot saved")');
+  await shotAt('36');
+  await remark.waitFor(patience);
+  assert.match(await remark.textContent(), /Kept, but is it right\? A shot from 36.* right was taken off the field; the sideline is at .*\.$/);
+  await told(page, /^1 break, all in the team file/);
+  await page.click('#log-list button:text-is("Edit")');
+  await shotAt('3.6');
+  await remark.waitFor({ state: 'detached', ...patience });
+  await nothingWaits(page);
+  await page.click('#log-list button:text-is("Edit")'); // put right the wrong way round
+  await shotAt('-36');
+  await remark.filter({ hasText: /36.* left was taken off the field/ }).waitFor(patience);
+  assert.equal((await inFile(names.team)).length, 1);
+  assert.deepEqual(errors, []);
+});
+
+check('the boxes hold what the server takes, and what is too long is met on the page', async (t) => {
+  const names = await files('limits'), { address } = await serve(t, names);
+  const { page, errors } = await visit(t, address);
+  await goTo(page, 'log');
+  const range = (id) => page.locator(id).evaluate((box) => [Number(box.min), Number(box.max)]);
+  const of = (table, key) => [takes[table][key].least, takes[table][key].most];
+  assert.deepEqual(await range('#log-seconds'), of('break', 'seconds'));
+  assert.deepEqual(await range('#log-passes'), of('break', 'passes'));
+  assert.deepEqual(await range('#log-offence'), of('break', 'offence'));
+  await page.click('#log-more summary');
+  await page.fill('#log-note', `${'ä'.repeat(takes.break.note.most >> 1)}no`);
+  await tap(page, '6v4', 'Goal');
+  assert.match(await page.locator('#log-now').textContent(), /^Not logged: Note: there is room for \d+ letters .* 1 too many\.$/);
+  assert.equal((await inFile(names.team)).length, 0);
+  await page.fill('#log-note', `${'ä'.repeat(takes.break.note.most >> 1)}n`);
+  await page.click('#log-done');
+  await told(page, /^1 break, all in the team file/);
+  assert.equal((await inFile(names.team))[0].note.length, (takes.break.note.most >> 1) + 1);
+  await goTo(page, 'roster');
+  assert.deepEqual(await range('#roster-jersey'), of('player', 'jersey'));
+  const [least, most] = await range('#split-distance'), metres = of('sprint', 'distance_m');
+  assert.ok(least * 0.9144 >= metres[0] && least * 0.9144 < metres[0] + 0.02, `${least} yd`);
+  assert.ok(most * 0.9144 <= metres[1] && most * 0.9144 > metres[1] - 0.02, `${most} yd`);
+  await page.fill('#roster-jersey', '8');
+  await page.fill('#roster-initials', 'x'.repeat(takes.player.initials.most + 2));
+  await page.click('#roster-form button');
+  await page.waitForFunction(() => /^Initials: there is room .* 2 too many\.$/.test(document.getElementById('roster-note').textContent),
+    undefined, patience);
+  assert.deepEqual(errors, []);
+});
+
 check('what may be said beside: seconds, passes, place, men, note', async (t) => {
   const names = await files('beside'), { address } = await serve(t, names);
   const { page, errors } = await visit(t, address);
@@ -243,6 +302,7 @@ async function nine(t, names, choose, old) {
   await context.setOffline(true);
   await tap(page, '6v4', 'Shot wide');
   await tap(page, '6v4', 'Loose ball');
+  await page.waitForFunction((n) => document.querySelectorAll('#log-list li').length === n, old.length + 6, patience);
   await change(3, 'Matched up in time'); // the goal, which the file has or has not got yet
   await told(page, new RegExp(`^\\d of ${old.length + 6} not yet in the team file`));
   await context.setOffline(false);

@@ -150,6 +150,15 @@ static void players_sprints_and_games_are_kept(void) {
               200);
     CHECK(strstr(got.body, "\"fresh\":true,\"odd\":\"the stage for 6 defenders was called"));
     CHECK(strstr(got.body, "\"fresh\":true}"));
+    // Put right, a break is looked at likewise.
+    const char *at = strstr(got.body, "\"odd-2\",\"number\":");
+    char target[60];
+    snprintf(target, sizeof target, "/api/team/entries/%d", at ? atoi(at + 17) : 0);
+    CHECK_INT(ask("PUT", target, "{\"id\":\"x\",\"outcome\":\"goal\",\"stage\":6}"), 200);
+    CHECK(strstr(got.body, "{\"entries\":[{\"id\":\"odd-2\"") &&
+          strstr(got.body, "\"fresh\":false,\"odd\":\"the stage for 6 defenders was called"));
+    CHECK_INT(ask("PUT", target, "{\"id\":\"x\",\"outcome\":\"goal\",\"stage\":4}"), 200);
+    CHECK(!strstr(got.body, "\"odd\""));
     CHECK_INT(ask("GET", "/api/team", NULL), 200);
     CHECK(strstr(got.body, "\"jersey\":0,\"initials\":\"A.B.\""));
     CHECK(strstr(got.body, "{\"spot\":\"TL\",\"fixed\":true}"));
