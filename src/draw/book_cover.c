@@ -5,6 +5,7 @@
 #include "core/shape.h"
 #include "core/text.h"
 #include "draw/book_parts.h"
+#include "draw/catalogue.h"
 #include "draw/chart.h"
 #include "draw/label.h"
 #include "draw/metrics.h"
@@ -115,11 +116,8 @@ void bw_book_cover(const bw_scheme *scheme, const bw_danger *danger, bw_sheet *s
                block->width, scheme->name);
     y += BW_TYPE_TITLE + 12;
     bw_text t = bw_text_in(buffer, sizeof buffer);
-    bw_put(&t, "Short-handed defence. Field: ");
-    bw_put(&t, field->name);
-    bw_put(&t, ". Level: ");
-    bw_put(&t, bw_level_at(scheme->level)->name);
-    bw_put(&t, ".");
+    bw_put_sentence(&t, bw_voice_of(scheme), &bw_s_book_about, bw_as_word("field", field->name),
+                    bw_as_word("level", bw_level_at(scheme->level)->name));
     y += bw_paragraph(ink, BW_ROLE_SOFT_TEXT, BW_REGULAR, BW_TYPE_TEXT, BW_LEADING, block->x, y,
                       block->width, buffer);
     if (scheme->notes[0] && bw_notes_on_cover(scheme))
@@ -217,8 +215,11 @@ void bw_book_shapes(const bw_scheme *scheme, bw_sheet *sheet) {
     const double head = 40, gap = 16;
     const double tall = (block->height - head - gap) / 2;
     double scale = 0;
+    char title[2 * BW_NAME_SIZE];
+    bw_text t = bw_text_in(title, sizeof title);
+    bw_put_plain_sentence(&t, bw_voice_of(scheme), &bw_s_book_shapes);
     bw_heading(ink, BW_TAG_H1, BW_ROLE_TEXT, BW_TYPE_HEAD, block->x, block->y + BW_TYPE_HEAD,
-               block->width, "The shapes, what each man calls, and his job");
+               block->width, title);
     for (int s = 0; s < scheme->stage_count; s++) {
         scale = draw_shape(ink, scheme, s, block->x + (s % 2) * (BW_COLUMN + BW_GUTTER),
                            block->y + head + (s / 2) * (tall + gap), tall);

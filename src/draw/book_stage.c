@@ -2,6 +2,7 @@
 /// A stage's first sheet: the shape to scale, the rule in words, and the job of each spot.
 #include "core/text.h"
 #include "draw/book_parts.h"
+#include "draw/catalogue.h"
 #include "draw/chart.h"
 #include "draw/metrics.h"
 #include "draw/path.h"
@@ -77,7 +78,6 @@ static double draw_rule(bw_ink *ink, const bw_scheme *scheme, int stage, double 
 static double draw_head(bw_ink *ink, const bw_scheme *scheme, int stage_index,
                         const bw_box *block) {
     const bw_stage *stage = &scheme->stages[stage_index];
-    static const char lead[] = "Completed by the late men: ";
     char words[RULE_SIZE];
     double y = block->y;
     bw_text t = bw_text_in(words, sizeof words);
@@ -90,11 +90,12 @@ static double draw_head(bw_ink *ink, const bw_scheme *scheme, int stage_index,
     bw_heading(ink, BW_TAG_H1, BW_ROLE_TEXT, BW_TYPE_HEAD, block->x, y + BW_TYPE_HEAD, block->width,
                words);
     y += BW_TYPE_HEAD + 8;
-    t = bw_text_in(words, sizeof words);
-    bw_put(&t, lead);
+    char who[RULE_SIZE];
+    t = bw_text_in(who, sizeof who);
     bw_say_completes(scheme, stage_index, &t);
-    if (t.used == sizeof lead - 1) return y + 12;
-    bw_put(&t, ".");
+    if (t.used == 0) return y + 12;
+    t = bw_text_in(words, sizeof words);
+    bw_put_sentence(&t, bw_voice_of(scheme), &bw_s_book_late, bw_as_word("who", who));
     return y + 12 +
            bw_paragraph_of(ink, BW_ROLE_SOFT_TEXT, BW_REGULAR, BW_TYPE_TEXT, BW_LEADING, block->x,
                            y, block->width, words, 2);
@@ -124,7 +125,10 @@ void bw_book_stage(const bw_scheme *scheme, int stage_index, bw_sheet *sheet) {
     const bw_view view = bw_view_fit(window, block->x + figures + BW_BORDER, y + BW_BORDER, wide);
     bw_station homes[BW_MAX_SPOTS];
     const bw_scene scene = bw_scene_homes(scheme, stage_index, homes);
-    bw_ink_begin(ink, BW_TAG_FIGURE, "Where each man stands before the ball moves, to scale.");
+    char figure[2 * BW_NAME_SIZE];
+    bw_text alt = bw_text_in(figure, sizeof figure);
+    bw_put_plain_sentence(&alt, bw_voice_of(scheme), &bw_s_book_homes);
+    bw_ink_begin(ink, BW_TAG_FIGURE, figure);
     bw_draw_scene(ink, &scene, &view, bw_marks_large(), true);
     bw_ink_end(ink);
 

@@ -3,14 +3,18 @@
 #include "draw/book_words.h"
 
 #include "core/rule.h"
-#include "draw/view.h"
+#include "draw/catalogue.h"
 
 static const char *const counts[] = {"none", "one", "two", "three", "four", "five", "six"};
 
-static void put_length(bw_text *out, bw_units units, double metres) {
-    bw_put_number(out, metres / bw_unit_length(units), 1);
-    bw_put(out, "\xC2\xA0"); // no line ends between a figure and its unit
-    bw_put(out, bw_unit_short(units));
+/// A length in which no line ends between the figure and its unit.
+static bw_arg as_bound_length(const char *name, bw_units units, double metres) {
+    bw_arg arg;
+    bw_text own = bw_own_word(&arg, name);
+    bw_put_number(&own, bw_in_unit(units, metres), 1);
+    bw_put(&own, "\xC2\xA0");
+    bw_put(&own, bw_unit_short(units));
+    return arg;
 }
 
 void bw_say_stage(const bw_stage *stage, bw_text *out) {
@@ -20,73 +24,54 @@ void bw_say_stage(const bw_stage *stage, bw_text *out) {
     bw_put(out, " in");
 }
 
-static void say_ball(const bw_stage *stage, bw_units units, bw_text *out) {
-    const bw_rule *rule = &stage->rule;
+static void say_ball(const bw_rule *rule, bw_voice voice, bw_text *out) {
     const double far = 1000; // a ball so far out that only the meeting distance counts
     const double wing = bw_abs(bw_rule_on_ball(rule, bw_v(far, 0)).x);
-    bw_put(out, "Meet the ball ");
-    put_length(out, units, rule->pickup);
-    bw_put(out, " out in front");
-    if (wing < rule->pickup - 0.5) {
-        bw_put(out, ", ");
-        put_length(out, units, wing);
-        bw_put(out, " out on the wings");
-    }
-    bw_put(out, ". Leave ");
-    put_length(out, units, rule->cushion);
-    bw_put(out, " to the carrier.\n");
+    bw_put_sentence(out, voice, &bw_s_rule_ball,
+                    as_bound_length("pickup", voice.units, rule->pickup),
+                    bw_as_part("wings", wing < rule->pickup - 0.5 ? &bw_s_rule_wings : NULL),
+                    as_bound_length("wing", voice.units, wing),
+                    as_bound_length("cushion", voice.units, rule->cushion));
 }
 
-static void say_shift(const bw_rule *rule, bw_units units, bw_text *out) {
+static void say_shift(const bw_rule *rule, bw_voice voice, bw_text *out) {
     if (rule->shift <= 0) return;
-    bw_put(out, "Move as one: for every 10 ");
-    bw_put(out, bw_unit_short(units));
-    bw_put(out, " the ball goes sideways, go ");
-    bw_put_number(out, 10 * rule->shift, 1);
-    bw_put(out, ".\n");
+    bw_arg go;
+    bw_text own = bw_own_word(&go, "go");
+    bw_put_number(&own, 10 * rule->shift, 1);
+    bw_put_sentence(out, voice, &bw_s_rule_shift, bw_as_word("unit", bw_unit_short(voice.units)),
+                    go);
 }
 
-static void say_behind(const bw_rule *rule, bw_units units, bw_text *out) {
-    if (!rule->hold_behind) {
-        bw_put(out, "Ball behind: the low man on its side goes with it.\n");
-        return;
-    }
-    bw_put(out, "Ball behind: the low pair hold, ");
-    put_length(out, units, bw_abs(rule->hold_at.x));
-    bw_put(out, " either side and ");
-    put_length(out, units, rule->hold_at.y);
-    bw_put(out, " out. The near one meets it at goal-line extended.\n");
+static void say_behind(const bw_rule *rule, bw_voice voice, bw_text *out) {
+    bw_put_sentence(out, voice, rule->hold_behind ? &bw_s_rule_hold : &bw_s_rule_low,
+                    as_bound_length("across", voice.units, bw_abs(rule->hold_at.x)),
+                    as_bound_length("along", voice.units, rule->hold_at.y));
 }
 
-static void say_crease(const bw_stage *stage, bw_units units, bw_text *out) {
+static void say_crease(const bw_stage *stage, bw_voice voice, bw_text *out) {
     const bw_rule *rule = &stage->rule;
+    const bool fixed = rule->crease >= 0;
     if (rule->crease == BW_CREASE_NONE) return;
-    if (rule->crease == BW_CREASE_FARTHEST) {
-        bw_put(out, "The man farthest from the ball has the crease");
-    } else {
-        bw_put(out, stage->spots[rule->crease].id);
-        bw_put(out, " always has the crease");
-    }
-    bw_put(out, ", ");
-    put_length(out, units, rule->crease_at.y);
-    bw_put(out, " out.\n");
+    bw_put_sentence(out, voice, fixed ? &bw_s_rule_always : &bw_s_rule_farthest,
+                    bw_as_word("spot", fixed ? stage->spots[rule->crease].id : ""),
+                    as_bound_length("crease", voice.units, rule->crease_at.y));
 }
 
-static void say_shade(const bw_rule *rule, bw_units units, bw_text *out) {
+static void say_shade(const bw_rule *rule, bw_voice voice, bw_text *out) {
     if (rule->pull <= 0 || rule->area <= 0) return;
-    bw_put(out, "An attacker within ");
-    put_length(out, units, rule->area);
-    bw_put(out, " of your place: shade to him.\n");
+    bw_put_sentence(out, voice, &bw_s_rule_shade, as_bound_length("area", voice.units, rule->area));
 }
 
 void bw_say_rule(const bw_scheme *scheme, int stage_index, bw_text *out) {
     const bw_stage *stage = &scheme->stages[stage_index];
-    if (stage->match_up) bw_put(out, "Everyone takes the nearest man. Until he has one:\n");
-    say_ball(stage, scheme->units, out);
-    say_shift(&stage->rule, scheme->units, out);
-    say_behind(&stage->rule, scheme->units, out);
-    say_crease(stage, scheme->units, out);
-    say_shade(&stage->rule, scheme->units, out);
+    const bw_voice voice = bw_voice_of(scheme);
+    if (stage->match_up) bw_put_plain_sentence(out, voice, &bw_s_rule_men);
+    say_ball(&stage->rule, voice, out);
+    say_shift(&stage->rule, voice, out);
+    say_behind(&stage->rule, voice, out);
+    say_crease(stage, voice, out);
+    say_shade(&stage->rule, voice, out);
 }
 
 void bw_say_completes(const bw_scheme *scheme, int stage_index, bw_text *out) {
@@ -94,13 +79,14 @@ void bw_say_completes(const bw_scheme *scheme, int stage_index, bw_text *out) {
     const int index = stage->defenders - scheme->stages[0].defenders - 1;
     if (index < 0 || index >= scheme->late_count) return;
     const bw_late *late = &scheme->late[index];
-    bw_put(out, late->role);
-    bw_put(out, " takes ");
-    if (late->take_count == 0) bw_put(out, "the nearest man");
+    bw_arg takes;
+    bw_text own = bw_own_word(&takes, "whom");
     for (int i = 0; i < late->take_count; i++) {
-        if (i > 0) bw_put(out, i == late->take_count - 1 ? " or " : ", ");
-        bw_put(out, late->takes[i]);
+        if (i > 0) bw_put(&own, i == late->take_count - 1 ? " or " : ", ");
+        bw_put(&own, late->takes[i]);
     }
+    bw_put_sentence(out, bw_voice_of(scheme), &bw_s_completes, bw_as_word("role", late->role),
+                    late->take_count > 0 ? takes : bw_as_part("whom", &bw_s_nearest_man));
 }
 
 void bw_put_duty_places(bw_text *out, const bw_scheme *scheme, const bw_plan *plan, int spot,
