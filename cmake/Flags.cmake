@@ -31,6 +31,7 @@ if(BW_FUZZ)
   add_compile_options(-fsanitize=fuzzer-no-link)
 endif()
 if(BW_COVERAGE)
+  set(CMAKE_C_FLAGS_DEBUG "-Og -g") # a third of the time of -O0, and lines are still told apart
   add_compile_options(--coverage -fprofile-update=atomic)
   add_link_options(--coverage)
 endif()
