@@ -1,6 +1,6 @@
 # SPDX-License-Identifier: GPL-3.0-or-later
 # bw_room(NAME [PURE] [THREADS] [USES room...] [PACKAGES pkg-config-module...] [LOADS module...])
-#   makes the library bw_NAME from src/NAME/*.c. It may include "NAME/x.h" and the headers of the
+#   makes the library bw_NAME from src/NAME/*.c and the folders in it. It may include "NAME/x.h" and the headers of the
 #   rooms it USES, and no others: each room has an include folder of its own in the build tree, which
 #   holds nothing but a link to src/NAME. PURE rooms use nothing but the freestanding C headers
 #   (tools/check-symbols, and the link of cmake/Wasm.cmake); the others may use POSIX. Packages are asked for, and linked,
@@ -63,6 +63,7 @@ endfunction()
 function(bw_room name)
   cmake_parse_arguments(PARSE_ARGV 1 ROOM "PURE;THREADS" "" "USES;PACKAGES;LOADS")
   file(GLOB sources CONFIGURE_DEPENDS ${CMAKE_SOURCE_DIR}/src/${name}/*.c
+                                      ${CMAKE_SOURCE_DIR}/src/${name}/*/*.c
                                       ${CMAKE_SOURCE_DIR}/src/${name}/*.S)
   file(GLOB fonts CONFIGURE_DEPENDS ${CMAKE_SOURCE_DIR}/assets/fonts/*)
   foreach(source IN LISTS sources)
@@ -99,7 +100,8 @@ endfunction()
 
 function(bw_program program folder)
   cmake_parse_arguments(PARSE_ARGV 2 ROOM "THREADS" "" "USES;PACKAGES")
-  file(GLOB sources CONFIGURE_DEPENDS ${CMAKE_SOURCE_DIR}/src/${folder}/*.c)
+  file(GLOB sources CONFIGURE_DEPENDS ${CMAKE_SOURCE_DIR}/src/${folder}/*.c
+                                      ${CMAKE_SOURCE_DIR}/src/${folder}/*/*.c)
   if(NOT sources)
     message(STATUS "src/${folder} is empty: no program ${program}")
     return()

@@ -4,8 +4,8 @@
 #ifndef BW_REPORT_FILMS_H
 #define BW_REPORT_FILMS_H
 
-#include "draw/lesson_film.h"
-#include "paint/film.h"
+#include "draw/lesson/lesson_film.h"
+#include "paint/film/film.h"
 #include "trial/watcher.h"
 
 /// Pictures a second.

@@ -2,7 +2,7 @@
 /// One way of reading every sheet: the header, then row by row, in one transaction.
 #include "team/import.h"
 #include "core/text.h"
-#include "team/sheet.h"
+#include "team/sheet/sheet.h"
 #include "team/sql.h"
 #include <stdlib.h>
 #include <string.h>

@@ -4,7 +4,7 @@
 #ifndef BW_TRIAL_SCRIPT_H
 #define BW_TRIAL_SCRIPT_H
 
-#include "core/tour.h"
+#include "core/tour/tour.h"
 #include "scheme/rotation.h"
 #include "trial/weak_rotations.h"
 

@@ -1,7 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 /// The shortest closed tour's own promises: the same tour for places moved along, no straight way back
 /// where there is another, an honest bound when the budget runs out. Optimality: tests/outside.
-#include "core/tour.h"
+#include "core/tour/tour.h"
 #include "harness.h"
 
 static _Alignas(16) char memory[256 * 1024];

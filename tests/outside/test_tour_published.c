@@ -1,7 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 /// The shortest closed tour against published postman problems and against an exact search that knows
 /// nothing of flows.
-#include "core/tour.h"
+#include "core/tour/tour.h"
 #include "harness.h"
 #include <stdlib.h>
 

@@ -1,11 +1,11 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 /// Films read back with libav: frames, length, colours; the same bytes every time; whole or not there.
 #include "core/text.h"
-#include "draw/lesson_film.h"
+#include "draw/lesson/lesson_film.h"
 #include "draw/path.h"
 #include "harness.h"
-#include "paint/film.h"
-#include "paint/film_palette.h"
+#include "paint/film/film.h"
+#include "paint/film/film_palette.h"
 
 #include <dirent.h>
 #include <libavcodec/avcodec.h>

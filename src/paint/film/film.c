@@ -1,9 +1,9 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 /// One pass over the frames for all files. A frame whose ink is that of the one before is not painted
 /// again: in a lesson most of the time everyone stands.
-#include "paint/film.h"
-#include "paint/film_picture.h"
-#include "paint/film_stream.h"
+#include "paint/film/film.h"
+#include "paint/film/film_picture.h"
+#include "paint/film/film_stream.h"
 #include "paint/whole_file.h"
 
 #include <stdlib.h>

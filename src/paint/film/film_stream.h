@@ -1,11 +1,11 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 /// One video file being written with libav. Private to this room.
-#ifndef BW_PAINT_FILM_STREAM_H
-#define BW_PAINT_FILM_STREAM_H
+#ifndef BW_PAINT_FILM_FILM_STREAM_H
+#define BW_PAINT_FILM_FILM_STREAM_H
 
 #include "core/base.h"
 #include "core/text.h"
-#include "paint/film_kind.h"
+#include "paint/film/film_kind.h"
 
 struct AVFrame;
 typedef struct bw_film_stream bw_film_stream;

@@ -3,11 +3,11 @@
 /// BW_FILM_WIDE by BW_FILM_TALL points. The chart stands on the left, beside it who does what, who is
 /// late and the key, below it the caption of the stop the ball is at or going to. Nothing moves but the
 /// ball, the men and their tethers. Where nobody moves two moments give the same ink.
-#ifndef BW_DRAW_LESSON_FILM_H
-#define BW_DRAW_LESSON_FILM_H
+#ifndef BW_DRAW_LESSON_LESSON_FILM_H
+#define BW_DRAW_LESSON_LESSON_FILM_H
 
 #include "core/text.h"
-#include "draw/lesson_ready.h"
+#include "draw/lesson/lesson_ready.h"
 
 /// Seconds of the card before and of the card after.
 #define BW_FILM_TITLE 2.5

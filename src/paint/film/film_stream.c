@@ -2,8 +2,8 @@
 /// The bytes go into an unnamed file that libav opens by its descriptor's path, so that nothing is left
 /// of a film that was not finished. One encoding thread: their number changes the bytes, and films are
 /// made side by side anyway.
-#include "paint/film_stream.h"
-#include "paint/film_library.h"
+#include "paint/film/film_stream.h"
+#include "paint/film/film_library.h"
 #include "paint/whole_file.h"
 
 #include <stdlib.h>

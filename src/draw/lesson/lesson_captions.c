@@ -1,7 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 /// The captions as WebVTT: times as hours, minutes, seconds and thousandths; in a cue's text the signs
 /// & < > are written by name.
-#include "draw/lesson_film.h"
+#include "draw/lesson/lesson_film.h"
 
 static void put_two(bw_text *out, int n) {
     bw_put_char(out, (char)('0' + n / 10 % 10));

@@ -1,9 +1,9 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 /// The two halves of a film's picture. Private to the lesson film.
-#ifndef BW_DRAW_LESSON_PARTS_H
-#define BW_DRAW_LESSON_PARTS_H
+#ifndef BW_DRAW_LESSON_LESSON_PARTS_H
+#define BW_DRAW_LESSON_LESSON_PARTS_H
 
-#include "draw/lesson_ready.h"
+#include "draw/lesson/lesson_ready.h"
 #include "draw/view.h"
 
 /// Draws the chart of a moment into the view's box.

@@ -2,7 +2,7 @@
 /// Min-cost flow by successive shortest paths: moves are added from places the ball comes to too often
 /// to places it leaves too often, always along the cheapest way left, undoing earlier additions where
 /// that pays. Source: R. Ahuja, T. Magnanti, J. Orlin, "Network Flows", 1993, ch. 9.
-#include "core/tour_part.h"
+#include "core/tour/tour_part.h"
 
 #define FAR (INT64_C(1) << 60)
 

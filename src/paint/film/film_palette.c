@@ -1,5 +1,5 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include "paint/film_palette.h"
+#include "paint/film/film_palette.h"
 
 #include "core/base.h"
 

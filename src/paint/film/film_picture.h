@@ -1,10 +1,10 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 /// A painted picture in the forms encoders take, each made once however many files want it. Private to
 /// this room.
-#ifndef BW_PAINT_FILM_PICTURE_H
-#define BW_PAINT_FILM_PICTURE_H
+#ifndef BW_PAINT_FILM_FILM_PICTURE_H
+#define BW_PAINT_FILM_FILM_PICTURE_H
 
-#include "paint/film_kind.h"
+#include "paint/film/film_kind.h"
 #include "paint/paint.h"
 
 struct AVFrame;

@@ -11,10 +11,10 @@
 /// Cost, n places, m moves possible, r required: one flow is at most r augmentations by Bellman-Ford, so
 /// O(r n m) at worst and some 10 microseconds in practice; the circuit is O(tour x n). A problem in
 /// one piece is one flow.
-#ifndef BW_CORE_TOUR_H
-#define BW_CORE_TOUR_H
+#ifndef BW_CORE_TOUR_TOUR_H
+#define BW_CORE_TOUR_TOUR_H
 
-#include "core/tour_def.h"
+#include "core/tour/tour_def.h"
 
 /// Bytes of workspace.
 size_t bw_tour_size(void);

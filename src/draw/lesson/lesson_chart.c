@@ -3,7 +3,7 @@
 /// men, ball.
 #include "core/late.h"
 #include "draw/chart.h"
-#include "draw/lesson_parts.h"
+#include "draw/lesson/lesson_parts.h"
 #include "draw/metrics.h"
 #include "draw/path.h"
 #include "draw/people.h"

@@ -1,5 +1,5 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include "team/sheet.h"
+#include "team/sheet/sheet.h"
 #include "core/text.h"
 #include <stdarg.h>
 #include <stdlib.h>

@@ -2,7 +2,7 @@
 /// The roster as a sheet: a player a row.
 #include "core/text.h"
 #include "team/roster.h"
-#include "team/sheet.h"
+#include "team/sheet/sheet.h"
 #include <string.h>
 
 enum { JERSEY, INITIALS, NAME, SPOTS, FIXED, COLUMNS };

@@ -1,5 +1,5 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include "paint/film_library.h"
+#include "paint/film/film_library.h"
 
 #include <dlfcn.h>
 #include <pthread.h>

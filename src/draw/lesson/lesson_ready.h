@@ -1,7 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 /// A lesson made ready to be filmed, and how large its picture is.
-#ifndef BW_DRAW_LESSON_READY_H
-#define BW_DRAW_LESSON_READY_H
+#ifndef BW_DRAW_LESSON_LESSON_READY_H
+#define BW_DRAW_LESSON_LESSON_READY_H
 
 #include "core/walk.h"
 #include "draw/ink.h"

@@ -1,7 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 /// The kinds of film there are, and how wide they may be.
-#ifndef BW_PAINT_FILM_KIND_H
-#define BW_PAINT_FILM_KIND_H
+#ifndef BW_PAINT_FILM_FILM_KIND_H
+#define BW_PAINT_FILM_FILM_KIND_H
 
 typedef enum bw_film_kind { BW_FILM_MP4, BW_FILM_WEBM, BW_FILM_GIF, BW_FILM_KINDS } bw_film_kind;
 

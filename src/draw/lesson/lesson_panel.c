@@ -2,7 +2,7 @@
 /// What stands beside the chart: the title before, who does what while it runs, who was last after.
 #include "core/level.h"
 #include "draw/key.h"
-#include "draw/lesson_parts.h"
+#include "draw/lesson/lesson_parts.h"
 #include "draw/metrics.h"
 #include "draw/sheet.h"
 #include "scheme/caption.h"

@@ -1,8 +1,8 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 /// Video gets BT.709 in limited range with halved colour; a GIF a smaller picture in the palette.
-#include "paint/film_picture.h"
-#include "paint/film_library.h"
-#include "paint/film_palette.h"
+#include "paint/film/film_picture.h"
+#include "paint/film/film_library.h"
+#include "paint/film/film_palette.h"
 
 #include <stdlib.h>
 

@@ -1,7 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 /// Timed splits as a sheet: one a row, with the distance in metres or in yards.
 #include "core/entry.h"
-#include "team/sheet.h"
+#include "team/sheet/sheet.h"
 #include "team/splits.h"
 
 enum { JERSEY, DATE, METRES, YARDS, SECONDS, CLOCK, COLUMNS };

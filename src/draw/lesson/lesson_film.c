@@ -1,10 +1,10 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include "draw/lesson_film.h"
+#include "draw/lesson/lesson_film.h"
 
 #include "core/level.h"
 #include "draw/chart.h"
 #include "draw/key.h"
-#include "draw/lesson_parts.h"
+#include "draw/lesson/lesson_parts.h"
 #include "draw/path.h"
 #include "draw/sheet.h"
 #include "scheme/caption.h"

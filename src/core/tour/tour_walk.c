@@ -1,7 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 /// Pieces of a set of moves, and the walk through a balanced one: C. Hierholzer's circuit, closed
 /// loops spliced into one another.
-#include "core/tour_part.h"
+#include "core/tour/tour_part.h"
 
 int bw_tour_pieces(const bw_tour_def *def, const bw_counts *counts,
                    bw_place_set pieces[BW_TOUR_PLACES]) {

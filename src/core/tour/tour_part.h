@@ -1,9 +1,9 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-/// What the parts of the tour share. Private to core/tour*.c.
-#ifndef BW_CORE_TOUR_PART_H
-#define BW_CORE_TOUR_PART_H
+/// What the parts of the tour share. Private to this folder.
+#ifndef BW_CORE_TOUR_TOUR_PART_H
+#define BW_CORE_TOUR_TOUR_PART_H
 
-#include "core/tour_def.h"
+#include "core/tour/tour_def.h"
 
 /// How often each move is made.
 typedef struct bw_counts {

@@ -1,7 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 /// Which moves a tour must make, and the tour.
-#ifndef BW_CORE_TOUR_DEF_H
-#define BW_CORE_TOUR_DEF_H
+#ifndef BW_CORE_TOUR_TOUR_DEF_H
+#define BW_CORE_TOUR_TOUR_DEF_H
 
 #include "core/base.h"
 

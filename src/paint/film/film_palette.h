@@ -1,8 +1,8 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 /// A theme's colours and the steps between those that meet, as the palette of a GIF. Private to this
 /// room.
-#ifndef BW_PAINT_FILM_PALETTE_H
-#define BW_PAINT_FILM_PALETTE_H
+#ifndef BW_PAINT_FILM_FILM_PALETTE_H
+#define BW_PAINT_FILM_FILM_PALETTE_H
 
 #include "draw/theme.h"
 #include <stdint.h>

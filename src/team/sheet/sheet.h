@@ -1,8 +1,8 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 /// Inside src/team only: the columns of each sheet, and the cells of one row by column. A cell that cannot
 /// be read marks the row; what comes after is still read, and the first fault counts.
-#ifndef BW_TEAM_SHEET_H
-#define BW_TEAM_SHEET_H
+#ifndef BW_TEAM_SHEET_SHEET_H
+#define BW_TEAM_SHEET_SHEET_H
 
 #include "core/base.h"
 #include "team/csv.h"

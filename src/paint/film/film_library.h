@@ -1,8 +1,8 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 /// libav, loaded when the first film is made: linked, its hundred libraries would make every start of
 /// the program eight times slower, and without it nothing but films is missing. Private to this room.
-#ifndef BW_PAINT_FILM_LIBRARY_H
-#define BW_PAINT_FILM_LIBRARY_H
+#ifndef BW_PAINT_FILM_FILM_LIBRARY_H
+#define BW_PAINT_FILM_FILM_LIBRARY_H
 
 #include "core/text.h"
 

@@ -4,7 +4,7 @@
 #include "core/hash.h"
 #include "team/breaks.h"
 #include "team/games.h"
-#include "team/sheet.h"
+#include "team/sheet/sheet.h"
 #include "team/sql.h"
 #include <string.h>
 

@@ -2,8 +2,8 @@
 /// The search over ways to join the pieces. The cheapest balanced counts need not hang together; then
 /// some move must leave the first piece, or the ball would never come out of it. One branch for each
 /// such move: that one is made, those before it are not, so that no tour is looked at twice.
-#include "core/tour.h"
-#include "core/tour_part.h"
+#include "core/tour/tour.h"
+#include "core/tour/tour_part.h"
 
 #define NONE INT64_MAX
 

@@ -2,10 +2,10 @@
 /// Pages of ink as a film: MP4 (H.264), WebM (VP9) and GIF, any of them from one pass over the frames.
 /// Colours are tagged BT.709. The same ink, theme and libav give the same bytes. Every file is whole or
 /// not there, also when it is cancelled.
-#ifndef BW_PAINT_FILM_H
-#define BW_PAINT_FILM_H
+#ifndef BW_PAINT_FILM_FILM_H
+#define BW_PAINT_FILM_FILM_H
 
-#include "paint/film_kind.h"
+#include "paint/film/film_kind.h"
 #include "paint/paint.h"
 #include <stdatomic.h>
 
