@@ -51,8 +51,7 @@ bw_paper bw_option_paper(const bw_args *args) {
 typedef struct painting {
     const bw_pages *pages;
     const bw_theme *theme;
-    bw_fonts *fonts;
-    bw_ink *ink;
+    bw_press press;
     format format;
     int dpi;
     const char *path;
@@ -93,7 +92,7 @@ static bool page_path(const painting *p, int number, char *room) {
 }
 
 static bw_status paint_pdf(painting *p) {
-    return bw_pages_pdf(p->pages, p->path, p->fonts, p->theme, p->ink, &p->why);
+    return bw_pages_pdf(p->pages, p->path, &p->press, p->theme, &p->why);
 }
 
 static bw_status paint_each(painting *p) {
@@ -104,10 +103,11 @@ static bw_status paint_each(painting *p) {
             bw_put(&p->why, "The name of the file is too long.");
             return BW_FILE;
         }
-        status = bw_pages_draw(p->pages, n, p->ink, &p->why);
+        status = bw_pages_draw(p->pages, n, p->press.ink, &p->why);
         if (status != BW_OK) break;
-        status = p->format == SVG ? bw_paint_svg(path, p->ink, p->theme, &p->why)
-                                  : bw_paint_png(path, p->ink, p->fonts, p->theme, p->dpi, &p->why);
+        status = p->format == SVG
+                     ? bw_paint_svg(path, p->press.ink, p->theme, &p->why)
+                     : bw_paint_png(path, p->press.ink, p->press.fonts, p->theme, p->dpi, &p->why);
     }
     return status;
 }
@@ -181,6 +181,16 @@ static int paint_to_standard(const bw_args *args, painting *p) {
     return code;
 }
 
+int bw_open_press(bw_press *press) {
+    char room[WHY_SIZE];
+    bw_text why = bw_text_in(room, sizeof room);
+    const bw_status status = bw_press_open(press, &why);
+    if (status == BW_OK) return BW_EXIT_OK;
+    if (status == BW_NO_ROOM) return bw_say_no_memory();
+    bw_say_error("%s", why.data);
+    return bw_exit_code(status);
+}
+
 int bw_paint_pages(const bw_args *args, const bw_pages *pages) {
     painting p = {.pages = pages,
                   .theme = bw_theme_find(bw_option_text(args, "theme")),
@@ -191,19 +201,12 @@ int bw_paint_pages(const bw_args *args, const bw_pages *pages) {
     if (!bw_option_int(args, "dpi", BW_DPI_MIN, BW_DPI_MAX, &p.dpi)) return BW_EXIT_USAGE;
     if (!find_format(args, p.path, &p.format)) return BW_EXIT_USAGE;
 
-    void *memory = malloc(BW_INK_PAGE_BYTES);
-    int code = BW_EXIT_FILE;
-    p.fonts = bw_fonts_open(&p.why);
-    p.ink = memory ? bw_ink_in(memory, BW_INK_PAGE_BYTES) : NULL;
-    if (p.ink) p.ink->lines = bw_option_lines(args);
-    if (!p.fonts)
-        bw_say_error("%s", p.why.data);
-    else if (!p.ink)
-        code = bw_say_no_memory();
-    else
+    int code = bw_open_press(&p.press);
+    if (code == BW_EXIT_OK) {
+        p.press.ink->lines = bw_option_lines(args);
         code = strcmp(p.path, "-") == 0 ? paint_to_standard(args, &p) : paint(args, &p);
-    if (p.fonts) bw_fonts_close(p.fonts);
-    free(memory);
+    }
+    bw_press_close(&p.press);
     return code;
 }
 
@@ -224,19 +227,18 @@ int bw_check_pdf(const bw_args *args, const char *option) {
 int bw_paint_pdf(const char *path, const bw_pages *pages) {
     char room[WHY_SIZE];
     bw_text why = bw_text_in(room, sizeof room);
-    void *memory = malloc(BW_INK_PAGE_BYTES);
-    bw_fonts *fonts = bw_fonts_open(&why);
-    bw_status status = fonts && memory ? BW_OK : BW_NO_ROOM;
-    if (status == BW_OK)
-        status = bw_pages_pdf(pages, path, fonts, bw_theme_at(BW_THEME_CHART),
-                              bw_ink_in(memory, BW_INK_PAGE_BYTES), &why);
-    if (fonts) bw_fonts_close(fonts);
-    free(memory);
+    bw_press press = {NULL, NULL};
+    const int code = bw_open_press(&press);
+    bw_status status = BW_OK;
+    if (code == BW_EXIT_OK)
+        status = bw_pages_pdf(pages, path, &press, bw_theme_at(BW_THEME_CHART), &why);
+    bw_press_close(&press);
+    if (code != BW_EXIT_OK) return code;
     if (status == BW_OK) {
         bw_say("Wrote %s: %d pages.", path, pages->count);
         return BW_EXIT_OK;
     }
-    bw_say_error("%s", why.used ? why.data : BW_NO_MEMORY ".");
+    bw_say_error("%s", why.data);
     return bw_exit_code(status);
 }
 

@@ -44,6 +44,9 @@ bw_paper bw_option_paper(const bw_args *args);
         .name = "dpi", .value = "N", .standard = "144", .help = "Dots per inch of a PNG"           \
     }
 
+/// Opens what painting takes. BW_EXIT_OK, or the code after saying why not; it is to be closed in any case.
+int bw_open_press(bw_press *press);
+
 /// Paints them to --output as the options ask, and says on standard error what was written; with
 /// --json the list of files is the result. Several SVG or PNG pages get "-01", "-02" ... before the
 /// ending. Returns the exit code.

@@ -110,11 +110,10 @@ static bool path_of(const bw_teach_job *job, const char *part, char *room) {
     return length > 0 && length < PATH_SIZE;
 }
 
-static int save_pages(const bw_teach_job *job, const bw_document *document, const char *path) {
+static int save_pages(bw_teach_job *job, const bw_document *document, const char *path) {
     char words[400];
     bw_text why = bw_text_in(words, sizeof words);
-    const bw_status status =
-        bw_pages_pdf(&document->pages, path, job->fonts, job->theme, job->ink, &why);
+    const bw_status status = bw_pages_pdf(&document->pages, path, &job->press, job->theme, &why);
     if (status == BW_OK) return BW_EXIT_OK;
     if (atomic_load(bw_stop_flag())) return bw_progress_interrupted();
     bw_say_error("%s", why.used ? why.data : "the page could not be painted.");
@@ -223,29 +222,20 @@ static int run_job(const bw_args *args, bw_teach_job *job) {
     teach->seed = (uint64_t)seed;
     job->theme = bw_theme_find(bw_option_text(args, "theme"));
     job->order.paper = bw_option_paper(args);
-    job->order.lines = job->ink->lines = bw_option_lines(args);
+    job->order.lines = job->press.ink->lines = bw_option_lines(args);
     return make_all(job, wanted);
 }
 
 static int run(const bw_args *args) {
     bw_teach_job *job = calloc(1, sizeof *job);
-    void *memory = malloc(BW_INK_PAGE_BYTES);
-    char words[200];
-    bw_text why = bw_text_in(words, sizeof words);
-    int code = BW_EXIT_LIMIT;
-    if (!job || !memory) {
-        bw_say_no_memory();
-    } else if (!(job->fonts = bw_fonts_open(&why))) {
-        bw_say_error("%s", why.data);
-        code = BW_EXIT_FILE;
-    } else {
-        job->ink = bw_ink_in(memory, BW_INK_PAGE_BYTES);
+    if (!job) return bw_say_no_memory();
+    int code = bw_open_press(&job->press);
+    if (code == BW_EXIT_OK) {
         bw_stop_watch();
         code = run_job(args, job);
         bw_stop_unwatch();
     }
-    if (job && job->fonts) bw_fonts_close(job->fonts);
-    free(memory);
+    bw_press_close(&job->press);
     free(job);
     return code;
 }

@@ -10,8 +10,7 @@ typedef struct bw_teach_job {
     const bw_args *args;
     const char *folder;
     const bw_theme *theme;
-    bw_fonts *fonts;
-    bw_ink *ink; ///< room for one page
+    bw_press press;
     bw_order order;
 } bw_teach_job;
 

@@ -4,6 +4,7 @@
 #define BW_PAINT_PAGES_H
 
 #include "paint/paint.h"
+#include "paint/press.h"
 
 /// Pages to be painted: `page` draws number 1 to `count` into the ink.
 typedef struct bw_pages {
@@ -13,10 +14,10 @@ typedef struct bw_pages {
     const void *self;
 } bw_pages;
 
-/// Writes them as one PDF. `ink` is working room (BW_INK_PAGE_BYTES). One sentence in *why when the
-/// answer is not BW_OK, and then nothing is at `path` that was not there before.
-bw_status bw_pages_pdf(const bw_pages *pages, const char *path, bw_fonts *fonts,
-                       const bw_theme *theme, bw_ink *ink, bw_text *why);
+/// Writes them as one PDF with an open press. One sentence in *why when the answer is not BW_OK, and then
+/// nothing is at `path` that was not there before.
+bw_status bw_pages_pdf(const bw_pages *pages, const char *path, bw_press *press,
+                       const bw_theme *theme, bw_text *why);
 
 /// Draws one of them, and says so in *why when it does not fit.
 bw_status bw_pages_draw(const bw_pages *pages, int number, bw_ink *ink, bw_text *why);

@@ -4,7 +4,7 @@
 #define BW_SERVE_REPLY_H
 
 #include "file/json_stream.h"
-#include "serve/press.h"
+#include "serve/scratch.h"
 #include "serve/store.h"
 
 typedef struct bw_reply {

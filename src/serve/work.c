@@ -39,13 +39,29 @@ bw_status bw_work_json(const bw_document *document, bw_bytes *result) {
     return BW_NO_ROOM;
 }
 
+/// The pages as the bytes of a PDF.
+static bw_status print(const bw_pages *pages, bw_press *press, const bw_theme *theme, bw_bytes *out,
+                       bw_text *why) {
+    bw_scratch scratch;
+    bw_status status = bw_press_open(press, why);
+    if (status == BW_OK) status = bw_scratch_open(&scratch, "pages.pdf", why);
+    if (status != BW_OK) return status;
+    status = bw_pages_pdf(pages, scratch.path, press, theme, why);
+    if (status == BW_OK && !bw_scratch_take(&scratch, out)) {
+        bw_put(why, "The finished pages could not be read back.");
+        status = BW_FILE;
+    }
+    bw_scratch_close(&scratch);
+    return status;
+}
+
 static bw_status make(bw_work *w, bw_press *press, bw_bytes *result, bw_text *why) {
     bw_document document;
     bw_status status =
         bw_product_open(bw_product_find(w->kind->product), &w->order, &document, why);
     if (status != BW_OK) return status;
     if (w->kind->type == pdf)
-        status = bw_press_pdf(press, &document.pages, w->theme, result, why);
+        status = print(&document.pages, press, w->theme, result, why);
     else if ((status = bw_work_json(&document, result)) != BW_OK)
         bw_put(why, BW_NO_MEMORY_SENTENCE);
     bw_document_close(&document);

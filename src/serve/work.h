@@ -6,7 +6,7 @@
 
 #include "draw/theme.h"
 #include "report/product.h"
-#include "serve/press.h"
+#include "serve/scratch.h"
 #include "serve/target.h"
 
 /// Everything one run needs, in one block of some MB.
