@@ -24,15 +24,11 @@ static void say_head(const char *who) {
     fputs(": ", stderr);
 }
 
-static void say_error_of(const char *who, const char *format, va_list list) {
-    say_head(who);
-    put_line(format, list);
-}
-
 void bw_say_error(const char *format, ...) {
     va_list list;
+    say_head("breakwater");
     va_start(list, format);
-    say_error_of("breakwater", format, list);
+    put_line(format, list);
     va_end(list);
 }
 
@@ -45,8 +41,9 @@ void bw_say(const char *format, ...) {
 
 int bw_usage(const bw_command *verb, const char *format, ...) {
     va_list list;
+    say_head("breakwater");
     va_start(list, format);
-    say_error_of("breakwater", format, list);
+    put_line(format, list);
     va_end(list);
     if (verb)
         bw_say("See: breakwater help %s", verb->name);
