@@ -35,7 +35,7 @@ bw_arg bw_as_part(const char *name, const bw_sentence *part) {
 }
 
 bw_arg bw_as_count(const char *name, long long n) {
-    return (bw_arg){.name = name, .kind = BW_ARG_COUNT, .value = (double)n};
+    return (bw_arg){.name = name, .kind = BW_ARG_COUNT, .count = n};
 }
 
 bw_arg bw_as_number(const char *name, double x, int decimals) {
@@ -100,7 +100,7 @@ static void put_form(bw_text *out, const place *p, bool one) {
 
 static void put_argument(bw_text *out, bw_voice voice, const bw_arg *arg) {
     switch (arg->kind) {
-    case BW_ARG_COUNT: bw_put_int(out, (long long)arg->value); break;
+    case BW_ARG_COUNT: bw_put_int(out, arg->count); break;
     case BW_ARG_NUMBER: bw_put_fixed(out, arg->value, arg->decimals); break;
     case BW_ARG_IN_100: bw_put_int(out, bw_in_100(arg->value)); break;
     case BW_ARG_LENGTH: bw_say_length(voice.units, arg->value, out); break;
@@ -125,7 +125,7 @@ static void put_place(bw_text *out, bw_voice voice, const place *p, const bw_arg
     for (const bw_arg *arg = args; arg->kind != BW_ARG_END; arg++) {
         if (!named(p, arg->name)) continue;
         if (p->name_size < p->size)
-            put_form(out, p, arg->value == 1);
+            put_form(out, p, arg->count == 1);
         else if (arg->kind != BW_ARG_PART)
             put_argument(out, voice, arg);
         else if (arg->part)

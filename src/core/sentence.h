@@ -47,6 +47,7 @@ typedef struct bw_arg {
     const char *name;
     bw_arg_kind kind;
     int decimals;
+    long long count;
     double value;
     const char *word; ///< NULL: `own` has it
     const bw_sentence *part;

@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 /// The second sheet: soundings round each home, what standing there costs, with the flat water tinted.
 #include "draw/soundings.h"
+#include "report/catalogue.h"
 #include "report/pages_part.h"
 #include "report/tune_part.h"
 #include <string.h>
@@ -26,12 +27,12 @@ static double put_map(const bw_tune_report *r, const bw_sheet *sheet, const bw_s
     const bw_stage *stage = &scheme->stages[r->def->stage];
     char name[2 * BW_NAME_SIZE + 16];
     bw_text t = bw_text_in(name, sizeof name);
-    bw_put(&t, stage->spots[map->spot].name);
-    if (map->twin >= 0 && map->twin != map->spot) {
-        bw_put(&t, "; ");
-        bw_put(&t, stage->spots[map->twin].name);
-        bw_put(&t, " as his image");
-    }
+    if (map->twin >= 0 && map->twin != map->spot)
+        bw_put_sentence(&t, bw_voice_of(scheme), &bw_s_tune_image,
+                        bw_as_word("spot", stage->spots[map->spot].name),
+                        bw_as_word("twin", stage->spots[map->twin].name));
+    else
+        bw_put(&t, stage->spots[map->spot].name);
     bw_heading(sheet->ink, BW_TAG_H2, BW_ROLE_TEXT, 11, x, y + 10, width, name);
     const bw_soundings soundings = soundings_of(r->sense, map);
     const bw_view view = bw_view_fit(bw_soundings_window(&soundings), x + 8, y + 20, width - 16);
@@ -47,14 +48,11 @@ void bw_tune_page_homes(const bw_tune_report *r, bw_sheet *sheet) {
     char line[LINE];
     bw_put_estimate_heading(sheet, "Where a yard matters");
     bw_text t = bw_text_in(line, sizeof line);
-    bw_put(&t, "Around each suggested home, one ");
-    bw_put(&t, r->def->scheme->units == BW_YARDS ? "yard" : "metre");
-    bw_put(
-        &t,
-        " apart: goals in 100 training breaks more (+) or fewer (-) when he stands there and all "
-        "else stays. Tinted and outlined is flat water: up to +");
-    bw_put_fixed(&t, 100 * r->sense->flat, 1);
-    bw_put(&t, " is chance, so anywhere in there is as good.");
+    const bw_scheme *scheme = r->def->scheme;
+    bw_put_sentence(
+        &t, bw_voice_of(scheme), &bw_s_tune_homes,
+        bw_as_part("unit", scheme->units == BW_YARDS ? &bw_s_unit_yard : &bw_s_unit_metre),
+        bw_as_number("flat", 100 * r->sense->flat, 1));
     double y = b->y + 24;
     y += 8 + bw_paragraph(sheet->ink, BW_ROLE_TEXT, BW_REGULAR, BW_TYPE_TEXT, BW_LEADING, b->x, y,
                           b->width, line);

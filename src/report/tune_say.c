@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 /// The sentences of a tuning.
 #include "core/maths.h"
+#include "report/catalogue.h"
 #include "report/tune_report.h"
 
 static double shown(const bw_tune_report *r, const bw_knob *knob, double value) {
@@ -18,31 +19,23 @@ void bw_say_turn(const bw_tune_report *r, int k, bw_text *out) {
     bw_put(out, bw_unit_short(r->def->scheme->units));
 }
 
+static bw_voice voice_of(const bw_tune_report *r) {
+    return bw_voice_of(r->def->scheme);
+}
+
 /// Goals in 100 breaks, one decimal.
-static void put_goals(bw_text *out, double goals) {
-    bw_put_fixed(out, 100 * goals, 1);
+static bw_arg as_goals(const char *name, double goals) {
+    return bw_as_number(name, 100 * goals, 1);
 }
 
 void bw_say_kind(const bw_tune_report *r, bw_drill_kind kind, bool best, bw_text *out) {
     const bw_gain *g = best ? &r->evidence->best[kind] : &r->evidence->typical[kind];
-    put_goals(out, g->before);
-    bw_put(out, " before, ");
-    put_goals(out, g->after);
-    bw_put(out, " after: ");
-    put_goals(out, bw_abs(g->gain));
-    bw_put(out, g->gain >= 0 ? " fewer" : " more");
-    bw_put(out, " (");
     // Best play has no chance in it: every seed says the same.
-    if (!best) {
-        bw_put(out, "by seed ");
-        put_goals(out, g->low);
-        bw_put(out, " to ");
-        put_goals(out, g->high);
-        bw_put(out, "; ");
-    }
-    bw_put(out, "two standard errors ");
-    put_goals(out, 2 * g->error);
-    bw_put(out, ")");
+    bw_put_sentence(out, voice_of(r), &bw_s_tune_kind, as_goals("before", g->before),
+                    as_goals("after", g->after), as_goals("gain", bw_abs(g->gain)),
+                    bw_as_part("less", g->gain >= 0 ? &bw_s_tune_fewer : &bw_s_tune_more),
+                    bw_as_part("seeds", best ? NULL : &bw_s_tune_seeds), as_goals("low", g->low),
+                    as_goals("high", g->high), as_goals("error", 2 * g->error));
 }
 
 /// Held-out kinds where a gain is more than chance, of those there are.
@@ -59,38 +52,21 @@ void bw_say_gain(const bw_tune_report *r, bw_text *out) {
     int typical, best, kinds;
     count_real(r, true, &best, &kinds);
     count_real(r, false, &typical, &kinds);
-    if (kinds == 0) {
-        bw_put(out, "There were no breaks to hold out, so nothing is shown to be better.");
-    } else if (typical == kinds && best == kinds) {
-        bw_put(
-            out,
-            "On every kind of break held out the gain is more than chance, for typical play (the "
-            "forecast) and for best play (the stress test).");
-    } else if (typical == 0 && best == 0) {
-        bw_put(out,
-               "Warning: on the breaks held out the gain is within chance. Keep what you have.");
-    } else {
-        bw_put(out, "In part: the gain is more than chance for typical play on ");
-        bw_put_int(out, typical);
-        bw_put(out, " and for best play on ");
-        bw_put_int(out, best);
-        bw_put(out, " of the ");
-        bw_put_int(out, kinds);
-        bw_put(out, " kinds of break held out. Take the changes one at a time.");
-    }
+    bw_put_sentence(out, voice_of(r),
+                    kinds == 0                          ? &bw_s_gain_unknown
+                    : typical == kinds && best == kinds ? &bw_s_gain_all
+                    : typical == 0 && best == 0         ? &bw_s_gain_none
+                                                        : &bw_s_gain_part,
+                    bw_as_count("typical", typical), bw_as_count("best", best),
+                    bw_as_count("kinds", kinds));
 }
 
 void bw_say_why(const bw_tune_report *r, bw_text *out) {
     const bw_stage *stage = &r->def->scheme->stages[r->def->stage];
-    bw_put(out, "Tuned ");
-    bw_put(out, stage->shape);
-    bw_put(out, " (seed ");
-    bw_put_int(out, (long long)r->def->seed);
-    bw_put(out, ", ");
-    bw_put_int(out, r->tuned->tried);
-    bw_put(out, " candidates, ");
-    bw_put_int(out, r->tuned->drill_count);
-    bw_put(out, " breaks):");
+    bw_put_sentence(out, voice_of(r), &bw_s_tuned, bw_as_word("shape", stage->shape),
+                    bw_as_count("seed", (long long)r->def->seed),
+                    bw_as_count("candidates", r->tuned->tried),
+                    bw_as_count("breaks", r->tuned->drill_count));
     bool first = true;
     for (int k = 0; k < r->tuned->knob_count; k++) {
         if (r->tuned->at[k] == r->tuned->knobs[k].now) continue;
@@ -100,37 +76,16 @@ void bw_say_why(const bw_tune_report *r, bw_text *out) {
         bw_put(out, " ");
         bw_say_turn(r, k, out);
     }
-    if (first) bw_put(out, " nothing better found");
-    bw_put(out, ". By the model, other attack sets score ");
-    put_goals(out, r->evidence->typical[BW_DRILL_SETS].gain);
-    bw_put(out, " fewer in 100 breaks, typical play.");
+    if (first) bw_put_plain_sentence(out, voice_of(r), &bw_s_tuned_nothing);
+    bw_put_sentence(out, voice_of(r), &bw_s_tuned_gain,
+                    as_goals("gain", r->evidence->typical[BW_DRILL_SETS].gain));
 }
 
 bool bw_say_tune_limit(const bw_tune_report *r, int index, bw_text *out) {
-    switch (index) {
-    case 0:
-        bw_put(
-            out,
-            "Goals are of a model of players as points, in 100 breaks of six seconds. Typical play "
-            "is the forecast: use it to compare, not as a scoring rate. Best play is the stress "
-            "test: perfect decisions, three plies deep.");
-        return true;
-    case 1:
-        bw_put(out,
-               "The search is held near practice: each step away (two yards of a home) counts as ");
-        bw_put_fixed(out, 100 * r->def->pull, 2);
-        bw_put(out, " goals in 100 breaks, squared. At the answer that pull is ");
-        bw_put_fixed(out, 100 * r->tuned->pull_after, 1);
-        bw_put(out, "; it is not part of the gains above.");
-        return true;
-    case 2:
-        bw_put(
-            out,
-            "Left free, this model packs everyone close to the goal, more than any coach does: it "
-            "has no contact, screens, rebounds or fatigue. Read \"closer in\" as a direction to "
-            "try "
-            "on the field, a yard at a time, and trust what your players can do over the program.");
-        return true;
-    default: return false;
-    }
+    static const bw_sentence *const limits[] = {&bw_s_tune_limit_goals, &bw_s_tune_limit_pull,
+                                                &bw_s_tune_limit_free};
+    if (index >= BW_COUNT(limits)) return false;
+    bw_put_sentence(out, voice_of(r), limits[index], bw_as_number("pull", 100 * r->def->pull, 2),
+                    as_goals("after", r->tuned->pull_after));
+    return true;
 }

@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "core/level.h"
 #include "core/maths.h"
+#include "report/catalogue.h"
 #include "report/column.h"
 #include "report/tune_report.h"
 
@@ -8,7 +9,7 @@ enum { WIDTH = 79, LABEL = 20, LINE = 1024 };
 
 static void put_changes(const bw_tune_report *r, bw_text *out) {
     const bw_stage *stage = &r->def->scheme->stages[r->def->stage];
-    bw_put(out, "What changes (each pair of men alike on both sides)\n");
+    bw_put_plain_sentence(out, bw_voice_of(r->def->scheme), &bw_s_tune_changes);
     int kept = 0;
     for (int k = 0; k < r->tuned->knob_count; k++) {
         if (r->tuned->at[k] == r->tuned->knobs[k].now) {

@@ -44,7 +44,8 @@ static void figures_are_written_with_their_units(void) {
     CHECK_TEXT(
         SAID(british, "{n} in 100, {x}", bw_as_in_100("n", 0.283), bw_as_number("x", 1.5, 2)),
         "28 in 100, 1.50");
-    CHECK_TEXT(SAID(british, "{n}", bw_as_count("n", -123456789012)), "-123456789012");
+    CHECK_TEXT(SAID(british, "{n}", bw_as_count("n", -9223372036854775807)),
+               "-9223372036854775807");
 }
 
 static void one_and_many_have_forms_of_their_own(void) {
