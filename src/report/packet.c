@@ -5,6 +5,7 @@
 #include "draw/chart.h"
 #include "draw/key.h"
 #include "draw/scene.h"
+#include "report/catalogue.h"
 #include "report/packet_parts.h"
 #include "scheme/caption.h"
 
@@ -61,6 +62,18 @@ uint32_t bw_packet_run_keys(const bw_stage *stage) {
 double bw_put_column(bw_ink *ink, bw_role role, bw_weight weight, double x, double y, double width,
                      const char *text) {
     return bw_paragraph(ink, role, weight, BW_TYPE_TEXT, BW_LEADING, x, y, width, text);
+}
+
+void bw_packet_homes(const bw_paging *p, int stage, const bw_view *view) {
+    const bw_scheme *scheme = p->teach->scheme;
+    bw_station homes[BW_MAX_SPOTS];
+    const bw_scene scene = bw_scene_homes(scheme, stage, homes);
+    char figure[2 * BW_NAME_SIZE];
+    bw_text t = bw_text_in(figure, sizeof figure);
+    bw_put_plain_sentence(&t, bw_voice_of(scheme), &bw_s_figure_homes);
+    bw_ink_begin(p->ink, BW_TAG_FIGURE, figure);
+    bw_draw_scene(p->ink, &scene, view, bw_marks_large(), false);
+    bw_ink_end(p->ink);
 }
 
 double bw_put_disc(bw_ink *ink, const char *code, double x, double y) {

@@ -4,7 +4,6 @@
 #include "draw/book_words.h"
 #include "draw/chart.h"
 #include "draw/key.h"
-#include "draw/scene.h"
 #include "report/catalogue.h"
 #include "report/packet_parts.h"
 #include "scheme/caption.h"
@@ -30,14 +29,7 @@ static void put_chart(bw_paging *p, int stage_index) {
     if (p->ink) {
         const bw_view here =
             bw_view_fit(window, p->x + (p->width - wide) / 2, p->y + BW_BORDER, wide);
-        bw_station homes[BW_MAX_SPOTS];
-        const bw_scene scene = bw_scene_homes(scheme, stage_index, homes);
-        char figure[2 * BW_NAME_SIZE];
-        bw_text t = bw_text_in(figure, sizeof figure);
-        bw_put_plain_sentence(&t, bw_voice_of(scheme), &bw_s_figure_homes);
-        bw_ink_begin(p->ink, BW_TAG_FIGURE, figure);
-        bw_draw_scene(p->ink, &scene, &here, bw_marks_large(), false);
-        bw_ink_end(p->ink);
+        bw_packet_homes(p, stage_index, &here);
     }
     p->y += height + 14;
 }

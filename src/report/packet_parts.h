@@ -17,6 +17,9 @@ void bw_packet_rotations(bw_paging *p, int stage);
 void bw_packet_spot(bw_paging *p, int stage, int spot);
 void bw_packet_weak(bw_paging *p);
 
+/// The unit at home, as a figure, in a view of the page.
+void bw_packet_homes(const bw_paging *p, int stage, const bw_view *view);
+
 /// “call”, in quotation marks.
 void bw_put_call(bw_text *out, const char *call);
 

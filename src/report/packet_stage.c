@@ -5,7 +5,6 @@
 #include "draw/key.h"
 #include "draw/metrics.h"
 #include "draw/path.h"
-#include "draw/scene.h"
 #include "report/catalogue.h"
 #include "report/packet_parts.h"
 #include "scheme/caption.h"
@@ -76,14 +75,7 @@ static void put_homes(bw_paging *p, int stage_index, double tall) {
                                      p->y + BW_BORDER, wide - 2 * BW_BORDER);
     bw_paging_scale(p, view.scale);
     if (p->ink) {
-        bw_station homes[BW_MAX_SPOTS];
-        const bw_scene scene = bw_scene_homes(scheme, stage_index, homes);
-        char figure[2 * BW_NAME_SIZE];
-        bw_text t = bw_text_in(figure, sizeof figure);
-        bw_put_plain_sentence(&t, bw_voice_of(scheme), &bw_s_figure_homes);
-        bw_ink_begin(p->ink, BW_TAG_FIGURE, figure);
-        bw_draw_scene(p->ink, &scene, &view, bw_marks_large(), false);
-        bw_ink_end(p->ink);
+        bw_packet_homes(p, stage_index, &view);
     }
     p->y += view.box.height + 2 * BW_BORDER + 12;
 }
