@@ -14,9 +14,8 @@ static const char *lesson_id(const void *self, int index) {
 }
 
 static const bw_lesson *find_lesson(const bw_scheme *scheme, const char *id) {
-    for (int i = 0; i < scheme->lesson_count; i++) {
-        if (strcmp(scheme->lessons[i].id, id) == 0) return &scheme->lessons[i];
-    }
+    const int lesson = bw_scheme_lesson(scheme, id);
+    if (lesson >= 0) return &scheme->lessons[lesson];
     const char *near = bw_nearest_word(id, lesson_id, scheme);
     if (near)
         bw_say_error("there is no lesson \"%s\"; did you mean \"%s\"?", id, near);

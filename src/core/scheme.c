@@ -17,6 +17,13 @@ int bw_scheme_landmark(const bw_scheme *scheme, const char *id) {
     return -1;
 }
 
+int bw_scheme_lesson(const bw_scheme *scheme, const char *id) {
+    for (int i = 0; i < scheme->lesson_count; i++) {
+        if (bw_same(scheme->lessons[i].id, id)) return i;
+    }
+    return -1;
+}
+
 int bw_stage_spot(const bw_stage *stage, const char *id) {
     for (int i = 0; i < stage->defenders; i++) {
         if (bw_same(stage->spots[i].id, id)) return i;

@@ -134,6 +134,9 @@ int bw_scheme_stage(const bw_scheme *scheme, int defenders);
 /// Index of the landmark with this id, or -1.
 int bw_scheme_landmark(const bw_scheme *scheme, const char *id);
 
+/// Index of the lesson with this id, or -1.
+int bw_scheme_lesson(const bw_scheme *scheme, const char *id);
+
 /// Index of the spot with this id in a stage, or -1.
 int bw_stage_spot(const bw_stage *stage, const char *id);
 

@@ -5,18 +5,12 @@
 
 enum { WIDTH = 1280 }; // pixels: sharp on a tablet, and small enough to send
 
-/// The lesson with this id, the first when none is named, or NULL.
-static const bw_lesson *find_lesson(const bw_scheme *scheme, const char *id) {
-    for (int i = 0; i < scheme->lesson_count; i++) {
-        if (!id || bw_same(scheme->lessons[i].id, id)) return &scheme->lessons[i];
-    }
-    return NULL;
-}
-
 bw_status bw_make_film(bw_work *w, bw_bytes *result, bw_text *why) {
-    bw_lesson_job lesson = {
-        .lesson = find_lesson(&w->order.scheme, bw_target_value(&w->target, "lesson"))};
-    if (!lesson.lesson) {
+    const bw_scheme *scheme = &w->order.scheme;
+    const char *id = bw_target_value(&w->target, "lesson"); // the first when none is named
+    const int index = id ? bw_scheme_lesson(scheme, id) : 0;
+    bw_lesson_job lesson = {.lesson = &scheme->lessons[index < 0 ? 0 : index]};
+    if (index < 0 || scheme->lesson_count == 0) {
         bw_put(why, "The scheme has no such lesson.");
         return BW_NOT_FOUND;
     }
@@ -24,7 +18,7 @@ bw_status bw_make_film(bw_work *w, bw_bytes *result, bw_text *why) {
     bw_status status = bw_scratch_open(&scratch, "lesson.mp4", why);
     if (status != BW_OK) return status;
     lesson.paths[BW_FILM_MP4] = scratch.path;
-    bw_films films = {.scheme = &w->order.scheme,
+    bw_films films = {.scheme = scheme,
                       .jobs = &lesson,
                       .count = 1,
                       .width = WIDTH,

@@ -13,9 +13,8 @@ static void follow(bw_lessons *l, const bw_scheme *scheme) {
     bw_lesson_view *view = &l->view;
     int found = view->lesson < scheme->lesson_count ? view->lesson : scheme->lesson_count - 1;
     if (found < 0 && scheme->lesson_count > 0) found = 0;
-    for (int i = 0; i < scheme->lesson_count; i++) {
-        if (bw_same(scheme->lessons[i].id, l->id)) found = i;
-    }
+    const int chosen = bw_scheme_lesson(scheme, l->id);
+    if (chosen >= 0) found = chosen;
     view->lesson = found;
     bw_copy(l->id, sizeof l->id, found < 0 ? "" : scheme->lessons[found].id);
     view->stop_count = found < 0 ? 0 : scheme->lessons[found].stop_count;

@@ -41,13 +41,6 @@ static bw_stop stop_here(const bw_board *board) {
                      .pause = usual_pause};
 }
 
-static bool taken(const bw_scheme *scheme, const char *id) {
-    for (int i = 0; i < scheme->lesson_count; i++) {
-        if (bw_same(scheme->lessons[i].id, id)) return true;
-    }
-    return false;
-}
-
 bool bw_lessons_new(bw_lessons *l, bw_board *board) {
     bw_scheme *scheme = &board->scheme;
     if (scheme->lesson_count == BW_MAX_LESSONS)
@@ -64,7 +57,7 @@ bool bw_lessons_new(bw_lessons *l, bw_board *board) {
         bw_put_int(&id, number);
         bw_put(&name, "Lesson ");
         bw_put_int(&name, number);
-    } while (taken(scheme, lesson->id));
+    } while (bw_scheme_lesson(scheme, lesson->id) >= 0);
     l->view.lesson = scheme->lesson_count++;
     l->view.stop = 0;
     l->view.recording = 0;
