@@ -71,7 +71,7 @@ static int load_stages(const bw_args *args, const bw_scheme *scheme, bw_rehearsa
     return BW_EXIT_WRONG;
 }
 
-/// What the pages hold, for who has not opened them yet.
+/// What the pages hold, for a reader who has not opened them yet.
 static void say_counts(const bw_rehearsal *r) {
     for (int i = 0; i < r->stage_count; i++) {
         const bw_script *script = &r->stages[i].script;

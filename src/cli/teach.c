@@ -78,7 +78,8 @@ static int load_card(const bw_args *args, bw_teach *teach) {
     teach->card_width = width * 72 / 25.4;
     teach->card_height = height * 72 / 25.4;
     if (width > 0 && width < 1000 && height > 0 && height < 1000) return BW_EXIT_OK;
-    return bw_usage(args->verb, "a card of %s mm is none.", bw_option_text(args, "card"));
+    return bw_usage(args->verb, "a card is more than 0 and less than 1000 mm each way, not %s.",
+                    bw_option_text(args, "card"));
 }
 
 /// The spots of all stages, one after another; what several stages have comes up as often.

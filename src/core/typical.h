@@ -51,7 +51,7 @@ bw_status bw_typical(const bw_break *b, const bw_typical_def *def, void *memory,
 bw_status bw_typical_from(const bw_break *b, const bw_state *from, const bw_typical_def *def,
                           void *memory, size_t size, bw_forecast *out);
 
-/// The same bundle by bundle, for who tells how far it is or may stop. b, from, memory and *out stay
+/// The same bundle by bundle, for a caller that shows progress or may cancel. b, from, memory and *out stay
 /// where they are until the last step.
 bw_status bw_typical_begin(const bw_break *b, const bw_state *from, const bw_typical_def *def,
                            void *memory, size_t size, bw_forecast *out);

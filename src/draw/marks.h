@@ -66,7 +66,7 @@ void bw_mark_route(bw_ink *ink, bw_route_kind route, bw_vec a, bw_vec b, double 
                    bool soft);
 
 /// The tether of a man who is `late` seconds from his place: a line from him to a ring there, thinner
-/// the later he is, as a rope is that is drawn out.
+/// the later he is, like a rope that is stretched.
 void bw_mark_tether(bw_ink *ink, bw_mark_size size, bw_vec from, bw_vec to, double late);
 
 /// A small order number in a ring, half-way between a and b.

@@ -2,6 +2,7 @@
 /// The hand-out's pictures with their words, and its questions with their answers.
 #include "draw/book_words.h"
 #include "draw/hand_chart.h"
+#include "report/catalogue.h"
 #include "report/handout_parts.h"
 #include "report/html.h"
 #include "scheme/caption.h"
@@ -119,16 +120,17 @@ static void put_stage_name(const bw_handout_job *job, int stage) {
 
 static void put_calls(const bw_handout_job *job, const bw_stage *stage) {
     bw_text *out = job->out;
-    if (stage->call[0]) {
-        bw_put(out, "<p>You go there on <b>\xE2\x80\x9C");
+    const bool called = stage->call[0];
+    if (called || stage->match_up) bw_put(out, "<p>");
+    if (called) {
+        bw_put(out, "You go there on <b>\xE2\x80\x9C");
         bw_put_html(out, stage->call);
         bw_put(out, "\xE2\x80\x9D</b>.");
-        bw_put(out, stage->match_up
-                        ? " Take the nearest man; until you have one, stand as shown.</p>\n"
-                        : "</p>\n");
-    } else if (stage->match_up) {
-        bw_put(out, "<p>Take the nearest man; until you have one, stand as shown.</p>\n");
     }
+    if (called && stage->match_up) bw_put_char(out, ' ');
+    if (stage->match_up)
+        bw_put_plain_sentence(out, bw_voice_of(job->teach->scheme), &bw_s_handout_man);
+    if (called || stage->match_up) bw_put(out, "</p>\n");
     bw_put(out, "<ul class=\"calls\">");
     for (int s = 0; s < stage->defenders; s++) {
         bw_put(out, "<li");

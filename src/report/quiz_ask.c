@@ -15,7 +15,7 @@ static bool same(const bw_question *a, const bw_question *b) {
            a->landmark == b->landmark;
 }
 
-/// Adds it if it is for whom the quiz is and has not been asked. `most` questions at most.
+/// Adds a question that concerns the quizzed player and has not been asked. `most` questions at most.
 static void add(quiz *q, bw_question question, int most) {
     const int only = bw_teach_spot(q->teach, question.stage);
     if (q->count == most || only == -2) return;

@@ -13,7 +13,7 @@
 typedef struct bw_teach {
     const bw_scheme *scheme;
     const bw_weak_list *weak; ///< may be empty
-    const char *date;         ///< as it stands at the feet, "2026-04-18"; "" for none
+    const char *date;         ///< as the footer has it, "2026-04-18"; "" for none
     bw_paper paper;
     bool large;       ///< the large-print edition
     const char *spot; ///< only this spot's pages, of every stage that has it; NULL: everyone's

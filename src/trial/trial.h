@@ -63,7 +63,7 @@ typedef struct bw_trial_progress {
     int done, of; ///< of this part
 } bw_trial_progress;
 
-/// The same trial piece by piece, for who shows how far it is or may stop. ground, memory and *trial
+/// The same trial piece by piece, for a caller that shows progress or may cancel. ground, memory and *trial
 /// stay where they are until it is done.
 bw_status bw_trial_begin(const bw_ground *ground, void *memory, size_t size, bw_trial *trial);
 

@@ -13,7 +13,7 @@ typedef struct bw_sense_map {
     int spot, twin;
     bw_vec home; ///< the grid's middle, m
     /// Goals a break more than at the middle, by step out (0: nearest the goal) and step to the right;
-    /// NAN-free: a place that cannot be had has `there` false.
+    /// always a finite number. `there` is false for a place where nobody can stand.
     double cost[BW_SENSE_SIDE][BW_SENSE_SIDE];
     bool there[BW_SENSE_SIDE][BW_SENSE_SIDE];
 } bw_sense_map;
