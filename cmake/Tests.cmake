@@ -34,6 +34,13 @@ function(bw_test_environment test)
       "LSAN_OPTIONS=suppressions=${CMAKE_SOURCE_DIR}/tests/leaks.supp:print_suppressions=0"
       "TSAN_OPTIONS=suppressions=${CMAKE_SOURCE_DIR}/tests/races.supp")
   get_filename_component(room ${test} DIRECTORY)
+  # The longest begin first, so that none of them is still at it when all the others have ended.
+  set(cost 1)
+  if(test IN_LIST BW_LONG_TESTS OR test IN_LIST BW_MODEL_TESTS)
+    set(cost 100)
+  elseif(room MATCHES "^(cli|serve|report|team)$")
+    set(cost 10)
+  endif()
   if(test IN_LIST BW_LONG_TESTS)
     list(APPEND room long)
   elseif(test IN_LIST BW_MODEL_TESTS)
@@ -43,7 +50,7 @@ function(bw_test_environment test)
     list(APPEND room threads)
   endif()
   set_tests_properties(${test} PROPERTIES ENVIRONMENT "${environment}" LABELS "${room}"
-                       WORKING_DIRECTORY ${CMAKE_SOURCE_DIR} TIMEOUT 600)
+                       WORKING_DIRECTORY ${CMAKE_SOURCE_DIR} TIMEOUT 600 COST ${cost})
 endfunction()
 
 add_custom_target(pure-tests)

@@ -15,8 +15,9 @@ failed=0
 build() { # PRESET COMPILER [TARGET]
     CC=$2 cmake --preset "$1" -DBUILD_TESTING=ON && cmake --build --preset "$1" -j "$JOBS" ${3:+--target "$3"}
 }
+# Many tests wait, for a program, a disk or a moment, and leave a processor free: two a processor.
 build_and_test() {
-    build "$1" "$2" && ctest --preset "$1" -j "$JOBS"
+    build "$1" "$2" && ctest --preset "$1" -j $((2 * JOBS))
 }
 
 debug() { build_and_test debug gcc; }
@@ -56,7 +57,7 @@ board() {
     have_packages page || return 0
     build release gcc board-file && build release gcc web_test_agree &&
         build release gcc web_test_tester && build release gcc breakwater &&
-        node --test --test-reporter=tap --test-concurrency=2 tests/board/
+        node --test --test-reporter=tap --test-concurrency=$((2 * JOBS)) tests/board/
 }
 
 headers() { tools/check-headers gcc && tools/check-headers clang-14; }

@@ -11,8 +11,8 @@ build="gcc=gcc libc6-dev cmake=cmake ninja-build=ninja pkgconf=pkg-config
     libavcodec-dev libavformat-dev libavutil-dev libswscale-dev libsqlite3-dev libmicrohttpd-dev
     libqrencode-dev libutf8proc-dev libnlopt-dev libgsl-dev clang-14=clang-14 lld-14=wasm-ld-14 nodejs=node npm=npm"
 check="clang-tidy-14=clang-tidy-14 clang-format-14=clang-format-14 libclang-rt-14-dev
-    git=git chromium=chromium poppler-utils=pdftotext qpdf=qpdf sqlite3=sqlite3
-    zsh=zsh fish=fish man-db=man bash-completion"
+    git=git chromium=chromium chromium-headless-shell=chromium-headless-shell
+    poppler-utils=pdftotext qpdf=qpdf sqlite3=sqlite3 zsh=zsh fish=fish man-db=man bash-completion"
 
 case "${1:-build}" in
     build) wanted=$build ;;

@@ -4,13 +4,13 @@ import assert from 'node:assert/strict';
 import { mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { after, before, test } from 'node:test';
+import { after, before } from 'node:test';
 import { pathToFileURL } from 'node:url';
-import { build, launch, reasonToSkip, root, run } from './page.mjs';
+import { build, checks, launch, reasonToSkip, root, run } from './page.mjs';
 
 const skip = await reasonToSkip();
 if (skip) console.log(`# skipped: ${skip}`);
-const check = (name, body) => test(name, { skip, timeout: 240_000 }, body);
+const check = checks(skip);
 let browser, folder;
 
 before(async () => {

@@ -4,15 +4,15 @@
 import assert from 'node:assert/strict';
 import { readFile } from 'node:fs/promises';
 import { after, before, test } from 'node:test';
-import { drag, frames, launch, middle, openBoard, reasonToSkip, rest, row } from './page.mjs';
+import { drag, frames, launch, middle, openBoard, reasonToSkip, rest, row, wholeBrowser } from './page.mjs';
 
 const skip = await reasonToSkip();
 if (skip) console.log(`# skipped: ${skip}`);
 let browser;
-before(async () => { if (!skip) browser = await launch(); });
+before(async () => { if (!skip) browser = await launch([], wholeBrowser); });
 after(async () => { await browser?.close(); });
 
-test('first use: drag, pin, test, play the answer, save, reopen', { skip }, async () => {
+test('first use: drag, pin, test, play the answer, save, reopen', { skip, timeout: 240_000 }, async () => {
   const { page, context, seen } = await openBoard(browser, { viewport: { width: 1280, height: 900 } });
   assert.ok(await page.isVisible('#invite'));
   const ball = await middle(page, 'Ball'), goal = await page.locator('#field').boundingBox();

@@ -3,9 +3,9 @@
 import assert from 'node:assert/strict';
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
-import { boardTests, drag, frames, middle, rest, root, row } from './page.mjs';
+import { boardTests, drag, frames, middle, rest, root, row, wholeBrowser } from './page.mjs';
 
-const { check, withBoard } = await boardTests();
+const { check, withBoard } = await boardTests(wholeBrowser);
 
 const lessons = async (page) => {
   await page.click('#nav a[href="#lessons"]');

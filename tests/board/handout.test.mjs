@@ -8,11 +8,11 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { after, before, test } from 'node:test';
-import { build, launch, plain, reasonToSkip, root, run, stopTime } from './page.mjs';
+import { build, checks, launch, plain, reasonToSkip, root, run, stopTime } from './page.mjs';
 
 const skip = await reasonToSkip();
 if (skip) console.log(`# skipped: ${skip}`);
-const check = (name, body) => test(name, { skip, timeout: 240_000 }, body);
+const check = checks(skip);
 const program = process.env.BREAKWATER ?? join(build, 'breakwater');
 const axe = skip ? '' : createRequire(import.meta.url).resolve('axe-core/axe.min.js');
 let browser, folder, scheme, file, other;

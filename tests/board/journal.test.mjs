@@ -7,11 +7,11 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { after, before, test } from 'node:test';
-import { boardFile, frames, launch, launchOwn, openBoard, reasonToSkip, root } from './page.mjs';
+import { boardFile, checks, frames, launch, launchOwn, openBoard, reasonToSkip, root } from './page.mjs';
 
 const skip = await reasonToSkip();
 if (skip) console.log(`# skipped: ${skip}`);
-const check = (name, body) => test(name, { skip, timeout: 240_000 }, body);
+const check = checks(skip);
 const rounds = 12;
 let browser, folder;
 before(async () => {

@@ -3,17 +3,16 @@
 // after a reload; the program stopped in the middle and started anew; the browser killed; everything in the team
 // file exactly once. What the pages sent meanwhile is held against the server's own table at the end.
 import assert from 'node:assert/strict';
-import { spawn } from 'node:child_process';
 import { copyFile, mkdtemp, readFile, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { createInterface } from 'node:readline';
 import { after, before, test } from 'node:test';
-import { build, frames, launch, launchOwn, reasonToSkip, root, run } from './page.mjs';
+import { build, checks, frames, launch, launchOwn, reasonToSkip, root, run } from './page.mjs';
+import { lastingPort, serveBoard } from './program.mjs';
 
 const skip = await reasonToSkip();
 if (skip) console.log(`# skipped: ${skip}`);
-const check = (name, body) => test(name, { skip }, body);
+const check = checks(skip);
 const patience = { timeout: 120000 };
 const program = join(build, 'breakwater');
 let browser, folder, axe;
@@ -42,19 +41,9 @@ async function files(name, ...revisions) {
   return { scheme, team };
 }
 
-/** The program on them; `stop` ends it, as Ctrl-C or as a crash would. */
-async function serve(t, { scheme, team }, ...options) {
-  const child = spawn(program, ['board', scheme, '--team', team, '--json', ...options]);
-  const gone = new Promise((done) => child.once('exit', done));
-  const stop = async (signal = 'SIGINT') => {
-    child.kill(signal);
-    await gone;
-  };
-  t.after(() => stop());
-  const [line] = await new Promise((done) =>
-    createInterface(child.stdout).once('line', (...all) => done(all)));
-  return { ...JSON.parse(line), stop };
-}
+/** The program on them, at a port it can come back to. */
+const serve = async (t, { scheme, team }, port) =>
+  serveBoard(t, scheme, '--team', team, '--port', String(port ?? await lastingPort()));
 
 const ready = (page) => page.waitForSelector('html[data-ready]', patience);
 const goTo = async (page, mode) => {
@@ -264,7 +253,7 @@ check('fifty breaks with the program gone in the middle are all there exactly on
   assert.ok(waiting >= 30, `${waiting} waiting`);
   assert.equal(await page.locator('#log-list li').count(), 50);
   assert.equal((await inFile(names.team)).length, 50 - waiting);
-  const second = await serve(t, names, '--port', String(first.port));
+  const second = await serve(t, names, first.port);
   await page.goto(second.address); // only its fragment is another: the page stays
   await told(page, /^50 breaks, all in the team file/);
   const there = await inFile(names.team);
@@ -310,7 +299,7 @@ async function nine(t, names, choose, old) {
   await first.stop('SIGKILL');
   await tap(page, '4v3', 'Goal');
   await told(page, new RegExp(`^1 of ${old.length + 7} not yet in the team file`));
-  const second = await serve(t, names, '--port', String(first.port));
+  const second = await serve(t, names, first.port);
   await page.goto(second.address); // only its fragment is another: the page stays
   await all(7);
   await page.reload();
@@ -464,7 +453,7 @@ check('the browser is killed with breaks on hold; opened again it brings them in
     await told(page, new RegExp(`^${i + 1} of ${i + 1} not yet`));
   }
   await own.kill();
-  const second = await serve(t, names, '--port', String(first.port));
+  const second = await serve(t, names, first.port);
   own = await launchOwn(profile);
   t.after(() => own.kill());
   page = await own.context.newPage();
@@ -482,7 +471,7 @@ check('breaks of one team never go into another team\'s file', async (t) => {
   await first.stop('SIGKILL');
   await tap(page, '6v4', 'Goal');
   await told(page, /^1 of 1 not yet/);
-  const other = await serve(t, theirs, '--port', String(first.port));
+  const other = await serve(t, theirs, first.port);
   const next = await context.newPage();
   await next.goto(other.address);
   await ready(next);
@@ -501,12 +490,12 @@ check('a tab that is brought to another team\'s program begins anew and sends it
   await page.click('#log-list button:text-is("Take out")');
   await tap(page, '5v4', 'Goal');
   await told(page, /^1 of 1 not yet/);
-  const port = String(first.port), other = await serve(t, theirs, '--port', port);
+  const other = await serve(t, theirs, first.port);
   await page.goto(other.address);
   await told(page, /^Nothing to keep yet/);
   assert.equal((await inFile(theirs.team)).length, 0);
   await other.stop();
-  const second = await serve(t, names, '--port', port);
+  const second = await serve(t, names, first.port);
   await page.goto(second.address);
   await told(page, /^1 break, all/);
   await nothingWaits(page);
@@ -749,9 +738,7 @@ check('the pages sent what the server takes: no key more, and every key there is
 check('without a team file the page offers none of it', async (t) => {
   const scheme = join(folder, 'bare.json');
   await copyFile(join(root, 'examples/terns.json'), scheme);
-  const child = spawn(program, ['board', scheme, '--json']);
-  t.after(() => child.kill('SIGINT'));
-  const [line] = await new Promise((done) => createInterface(child.stdout).once('line', (...all) => done(all)));
-  const { page } = await visit(t, JSON.parse(line).address);
+  const { address } = await serveBoard(t, scheme);
+  const { page } = await visit(t, address);
   assert.deepEqual(await page.locator('#nav a').allTextContents(), ['Design', 'Test', 'Lessons']);
 });

@@ -4,11 +4,11 @@ import assert from 'node:assert/strict';
 import { readFile, readdir } from 'node:fs/promises';
 import { join } from 'node:path';
 import { after, before, test } from 'node:test';
-import { drag, frames, launch, middle, openBoard, reasonToSkip, rest, root, row } from './page.mjs';
+import { checks, drag, frames, launch, middle, openBoard, reasonToSkip, rest, root, row } from './page.mjs';
 
 const skip = await reasonToSkip();
 if (skip) console.log(`# skipped: ${skip}`);
-const check = (name, body) => test(name, { skip }, body);
+const check = checks(skip);
 const looks = ['chart', 'sun', 'dark'];
 let browser;
 before(async () => { if (!skip) browser = await launch(); });

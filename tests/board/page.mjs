@@ -18,7 +18,10 @@ export const moduleFile = join(root, 'build/wasm/breakwater.wasm');
 export const testModuleFile = join(root, 'build/wasm/breakwater-test.wasm');
 /** How long anything is waited for, in milliseconds: a hang is what is longer, never a busy machine. */
 const patience = 120_000;
-const browserFile = process.env.BW_CHROMIUM ?? '/usr/bin/chromium';
+/** The browser that people have. What is asked of it and not of the page (first use, the full screen, what it
+ * keeps when it is killed) is tried in it; the rest in its engine without windows, which paints with half the processor's time. */
+export const wholeBrowser = process.env.BW_CHROMIUM ?? '/usr/bin/chromium';
+const browserFile = process.env.BW_CHROMIUM ?? '/usr/bin/chromium-headless-shell';
 export const run = promisify(execFile);
 
 const chromiumFlags = ['--headless', '--no-sandbox', '--disable-gpu', '--disable-quic', '--no-first-run',
@@ -30,7 +33,9 @@ async function there(file) {
 
 /** Why the browser tests cannot run, or false. */
 export async function reasonToSkip() {
-  if (!await there(browserFile)) return `no browser at ${browserFile}: apt-get install chromium`;
+  for (const file of [browserFile, wholeBrowser]) {
+    if (!await there(file)) return `no browser at ${file}: tools/setup.sh check`;
+  }
   for (const name of ['playwright-core', 'axe-core']) {
     if (!await there(join(root, 'node_modules', name))) {
       return `node_modules/${name} is not there: npm ci --ignore-scripts`;
@@ -40,27 +45,30 @@ export async function reasonToSkip() {
 }
 
 /** @param {string[]} more arguments of the browser */
-export async function launch(more = []) {
+export async function launch(more = [], executablePath = browserFile) {
   const { chromium } = await import('playwright-core');
   return chromium.launch({
-    executablePath: browserFile,
+    executablePath,
     args: [...chromiumFlags, ...more],
   });
 }
 
+/** Declares tests that are skipped with their reason where they cannot run, and fail when they hang. */
+export const checks = (skip) => (name, body) => test(name, { skip, timeout: 2 * patience }, body);
+
 /** The frame of a file of tests on the board from disk, with one browser for all of them. `check` declares
  * a test, skipped with its reason where it cannot run; `withBoard` makes a body of one that gets a fresh
  * page, in which nothing may have gone wrong afterwards; `open` opens a page and leaves the rest to it. */
-export async function boardTests() {
+export async function boardTests(executablePath = browserFile) {
   const skip = await reasonToSkip();
   if (skip) console.log(`# skipped: ${skip}`);
   let browser;
-  before(async () => { if (!skip) browser = await launch(); });
+  before(async () => { if (!skip) browser = await launch([], executablePath); });
   after(async () => { await browser?.close(); });
   const open = (options) => openBoard(browser, options);
   return {
     open,
-    check: (name, body) => test(name, { skip, timeout: 2 * patience }, body),
+    check: checks(skip),
     async withBoard(body, options) {
       const board = await open(options);
       await body(board.page, board);
@@ -79,7 +87,7 @@ export async function saved(page) {
 /** A browser of its own with a profile that outlives it, to be killed as a power cut would. */
 export async function launchOwn(profile) {
   const { chromium } = await import('playwright-core');
-  const child = spawn(browserFile, [...chromiumFlags, `--user-data-dir=${profile}`,
+  const child = spawn(wholeBrowser, [...chromiumFlags, `--user-data-dir=${profile}`,
     '--remote-debugging-port=0', 'about:blank'], { detached: true, stdio: 'ignore' });
   const gone = new Promise((done) => child.once('exit', done));
   const told = join(profile, 'DevToolsActivePort');

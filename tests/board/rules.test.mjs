@@ -7,12 +7,12 @@ import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { after, before, test } from 'node:test';
 import {
-  boardFile, boardFolder, drag, frames, launch, middle, openBoard, plain, reasonToSkip, rest, root, row,
+  boardFile, boardFolder, checks, drag, frames, launch, middle, openBoard, plain, reasonToSkip, rest, root, row,
 } from './page.mjs';
 
 const skip = await reasonToSkip();
 if (skip) console.log(`# skipped: ${skip}`);
-const check = (name, body) => test(name, { skip }, body);
+const check = checks(skip);
 const types = { html: 'text/html', js: 'text/javascript', css: 'text/css', wasm: 'application/wasm' };
 const lan = 'board.clubhouse.test'; // a name that is not this machine's, as a tablet on the same net has it
 let browser, host, port;

@@ -3,12 +3,12 @@
 import assert from 'node:assert/strict';
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
-import { after, before, test } from 'node:test';
-import { frames, launch, openBoard, reasonToSkip, root } from './page.mjs';
+import { after, before } from 'node:test';
+import { checks, frames, launch, openBoard, reasonToSkip, root } from './page.mjs';
 
 const skip = await reasonToSkip();
 if (skip) console.log(`# skipped: ${skip}`);
-const check = (name, body) => test(name, { skip, timeout: 240_000 }, body);
+const check = checks(skip);
 let browser;
 before(async () => { if (!skip) browser = await launch(); });
 after(async () => { await browser?.close(); });

@@ -2,17 +2,16 @@
 // The board as the program serves it: on this computer, and under a name of the local network (mapped
 // to this computer in the browser), where a page has fewer powers.
 import assert from 'node:assert/strict';
-import { spawn } from 'node:child_process';
 import { copyFile, mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { createInterface } from 'node:readline';
 import { after, before, test } from 'node:test';
-import { build, frames, launch, reasonToSkip, root, row } from './page.mjs';
+import { checks, frames, launch, reasonToSkip, root, row } from './page.mjs';
+import { serveBoard } from './program.mjs';
 
 const skip = await reasonToSkip();
 if (skip) console.log(`# skipped: ${skip}`);
-const check = (name, body) => test(name, { skip }, body);
+const check = checks(skip);
 let browser, folder;
 before(async () => {
   if (skip) return;
@@ -28,17 +27,9 @@ after(async () => {
 async function serve(t, name, ...options) {
   const file = join(folder, name);
   await copyFile(join(root, 'examples/terns.json'), file);
-  const program = spawn(join(build, 'breakwater'), ['board', file, '--json', ...options]);
-  const ended = new Promise((done) => program.on('exit', done));
-  t.after(async () => {
-    program.kill('SIGINT');
-    assert.equal(await ended, 0);
-  });
-  let said = '';
-  program.stderr.on('data', (data) => { said += data; });
-  const [line] = await new Promise((done) => createInterface(program.stdout).once('line', (...all) => done(all)));
-  const { address, port } = JSON.parse(line);
-  return { file, address, origin: `http://127.0.0.1:${port}`, said: () => said };
+  const { address, port, stop, said } = await serveBoard(t, file, ...options);
+  t.after(async () => assert.equal(await stop(), 0));
+  return { file, address, origin: `http://127.0.0.1:${port}`, said };
 }
 
 /** A page with the board in a tab of its own, and everything that went wrong in it. */

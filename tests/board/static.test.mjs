@@ -5,12 +5,12 @@ import assert from 'node:assert/strict';
 import { readFile, readdir } from 'node:fs/promises';
 import { createServer } from 'node:http';
 import { join } from 'node:path';
-import { after, before, test } from 'node:test';
-import { boardFolder, launch, openBoard, reasonToSkip, row } from './page.mjs';
+import { after, before } from 'node:test';
+import { boardFolder, checks, launch, openBoard, reasonToSkip, row } from './page.mjs';
 
 const skip = await reasonToSkip();
 if (skip) console.log(`# skipped: ${skip}`);
-const check = (name, body) => test(name, { skip }, body);
+const check = checks(skip);
 const types = { html: 'text/html', js: 'text/javascript', css: 'text/css', wasm: 'application/wasm' };
 let browser, host, address;
 

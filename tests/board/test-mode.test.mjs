@@ -5,11 +5,11 @@ import assert from 'node:assert/strict';
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { after, before, test } from 'node:test';
-import { build, frames, launch, openBoard, reasonToSkip, root, run, stopTime } from './page.mjs';
+import { build, checks, frames, launch, openBoard, reasonToSkip, root, run, stopTime } from './page.mjs';
 
 const skip = await reasonToSkip();
 if (skip) console.log(`# skipped: ${skip}`);
-const check = (name, body) => test(name, { skip }, body);
+const check = checks(skip);
 let browser;
 before(async () => { if (!skip) browser = await launch(); });
 after(async () => { await browser?.close(); });

@@ -2,17 +2,16 @@
 // Better spots suggested by the program: asked for, shown as rings, taken man by man; and where there is
 // no program, a sentence and nothing else.
 import assert from 'node:assert/strict';
-import { spawn } from 'node:child_process';
 import { copyFile, mkdtemp, readFile, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { createInterface } from 'node:readline';
 import { after, before, test } from 'node:test';
-import { build, frames, launch, openBoard, reasonToSkip, root, row } from './page.mjs';
+import { checks, frames, launch, openBoard, reasonToSkip, root, row } from './page.mjs';
+import { serveBoard } from './program.mjs';
 
 const skip = await reasonToSkip();
 if (skip) console.log(`# skipped: ${skip}`);
-const check = (name, body) => test(name, { skip }, body);
+const check = checks(skip);
 let browser, folder;
 before(async () => {
   if (skip) return;
@@ -28,9 +27,7 @@ after(async () => {
 async function visit(t, name, tries = 60) {
   const file = join(folder, name);
   await copyFile(join(root, 'examples/terns.json'), file);
-  const program = spawn(join(build, 'breakwater'), ['board', file, '--json']);
-  const ended = new Promise((done) => program.on('exit', done));
-  const [line] = await new Promise((done) => createInterface(program.stdout).once('line', (...all) => done(all)));
+  const { address, stop } = await serveBoard(t, file);
   const context = await browser.newContext({ viewport: { width: 1200, height: 900 } });
   const page = await context.newPage(), errors = [], asked = [];
   page.on('pageerror', (error) => errors.push(error.message));
@@ -40,11 +37,10 @@ async function visit(t, name, tries = 60) {
   });
   t.after(async () => {
     await context.close();
-    program.kill('SIGINT');
-    assert.equal(await ended, 0);
+    assert.equal(await stop(), 0);
     assert.deepEqual(errors, []);
   });
-  await page.goto(JSON.parse(line).address);
+  await page.goto(address);
   await page.waitForSelector('html[data-ready]');
   await page.click('#suggest summary >> nth=0');
   await page.evaluate(() => {
