@@ -8,7 +8,6 @@
 #include "cli/pages.h"
 #include "cli/product.h"
 #include "cli/say.h"
-#include <stdlib.h>
 
 static bw_status chart_page(const void *self, int number, bw_ink *ink) {
     (void)number;
@@ -104,11 +103,7 @@ static int run_order(const bw_args *args, bw_order *order) {
 
 static int run(const bw_args *args) {
     if (!options_agree(args)) return BW_EXIT_USAGE;
-    bw_order *order = calloc(1, sizeof *order);
-    if (!order) return bw_say_no_memory();
-    const int code = run_order(args, order);
-    free(order);
-    return code;
+    return bw_with_order(args, run_order);
 }
 
 static const bw_option options[] = {

@@ -8,8 +8,17 @@
 
 enum { WHY_SIZE = 400 };
 
-static int open_it(const bw_product *product, const bw_level *level, const char *doing,
-                   bw_order *order, bw_document *out) {
+int bw_with_order(const bw_args *args, int (*work)(const bw_args *args, bw_order *order)) {
+    bw_order *order = calloc(1, sizeof *order);
+    if (!order) return bw_say_no_memory();
+    const int code = work(args, order);
+    free(order);
+    return code;
+}
+
+int bw_make_product(const char *id, const bw_level *level, const char *doing, bw_order *order,
+                    bw_document *out) {
+    const bw_product *product = bw_product_find(id);
     char room[WHY_SIZE];
     bw_text why = bw_text_in(room, sizeof room);
     if ((product->needs & BW_NEED_GROUND) && !order->plain && !order->ground.scheme &&
@@ -27,11 +36,6 @@ static int open_it(const bw_product *product, const bw_level *level, const char 
     if (status == BW_OK) return BW_EXIT_OK;
     bw_say_error("%s", why.data);
     return bw_exit_code(status);
-}
-
-int bw_make_product(const char *id, const bw_level *level, const char *doing, bw_order *order,
-                    bw_document *out) {
-    return open_it(bw_product_find(id), level, doing, order, out);
 }
 
 int bw_deliver_words(const bw_args *args, const bw_document *document, FILE *out) {

@@ -6,6 +6,9 @@
 #include "cli/options.h"
 #include "report/product.h"
 
+/// Runs a verb's work with an order of zeroes of its own. Returns the work's exit code.
+int bw_with_order(const bw_args *args, int (*work)(const bw_args *args, bw_order *order));
+
 /// Makes the product with this id, and the ground it may need at a level (NULL: the scheme's), saying how
 /// far it is on a terminal: "Testing breaks: 3 of 72". BW_EXIT_OK, 130 when interrupted, or the code after
 /// saying why.

@@ -6,7 +6,6 @@
 #include "cli/progress.h"
 #include "cli/say.h"
 #include "cli/team_file.h"
-#include <stdlib.h>
 
 /// The revisions that --before and --after name, in place of the two newest played.
 static int choose_change(const bw_args *args, bw_review_data *d) {
@@ -60,11 +59,7 @@ static int run_order(const bw_args *args, bw_order *order) {
 }
 
 static int run(const bw_args *args) {
-    bw_order *order = calloc(1, sizeof *order);
-    if (!order) return bw_say_no_memory();
-    const int code = run_order(args, order);
-    free(order);
-    return code;
+    return bw_with_order(args, run_order);
 }
 
 static const bw_option options[] = {

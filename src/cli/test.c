@@ -5,9 +5,7 @@
 #include "cli/out.h"
 #include "cli/pages.h"
 #include "cli/product.h"
-#include "cli/say.h"
 #include "cli/team_level.h"
-#include <stdlib.h>
 
 static int run_order(const bw_args *args, bw_order *order) {
     bw_break_request request;
@@ -29,11 +27,7 @@ static int run_order(const bw_args *args, bw_order *order) {
 }
 
 static int run(const bw_args *args) {
-    bw_order *order = calloc(1, sizeof *order);
-    if (!order) return bw_say_no_memory();
-    const int code = run_order(args, order);
-    free(order);
-    return code;
+    return bw_with_order(args, run_order);
 }
 
 static const bw_option options[] = {
