@@ -24,18 +24,11 @@ const char *bw_set_choice(int index) {
     return index < bw_attack_set_count() ? bw_attack_set_at(index)->id : NULL;
 }
 
-static const char *set_id(const void *self, int index) {
-    const bw_scheme *scheme = self;
-    if (index < bw_attack_set_count()) return bw_attack_set_at(index)->id;
-    index -= bw_attack_set_count();
-    return index < scheme->set_count ? scheme->sets[index].id : NULL;
-}
-
 static int place_set(const bw_scheme *scheme, const char *id, int count, bw_attackers *men) {
     bw_status status = bw_attack_set_place(scheme, id, count, men->at);
     men->count = count;
     if (status == BW_OK) return BW_EXIT_OK;
-    const char *near = bw_nearest_word(id, set_id, scheme);
+    const char *near = bw_nearest_word(id, bw_set_id, scheme);
     if (status == BW_LIMIT)
         bw_say_error("the set \"%s\" has %d men, fewer than %d; ask for fewer with --men.", id,
                      bw_attack_set_men(scheme, id), count);

@@ -4,7 +4,6 @@
 #define BW_CLI_BREAK_OPTIONS_H
 
 #include "cli/attackers.h"
-#include "core/break.h"
 
 /// Levels by identifier; NULL past the last.
 const char *bw_level_choice(int index);
@@ -39,15 +38,7 @@ const char *bw_level_choice(int index);
         .help = "Of the simulated breaks: the same seed, the same figures"                         \
     }
 
-/// A break as asked for.
-typedef struct bw_break_request {
-    bw_break_def def;
-    bool chosen; ///< something about the break itself was given
-    int seconds;
-    const struct bw_level *level; ///< NULL: the scheme's
-} bw_break_request;
-
-/// Reads them for a scheme. BW_EXIT_OK, or the code after saying what is wrong.
-int bw_load_break(const bw_args *args, const bw_scheme *scheme, bw_break_request *request);
+/// The level asked for; NULL: the scheme's.
+const struct bw_level *bw_option_level(const bw_args *args);
 
 #endif

@@ -30,13 +30,10 @@ static int draw_chart(const bw_args *args, const bw_scheme *scheme, int stage, b
 }
 
 static int draw_answer(const bw_args *args, bw_order *order) {
-    bw_break_request request;
     bw_document strip;
-    int code = bw_load_break(args, &order->scheme, &request);
+    int code = bw_load_order(args, bw_ask_break, order);
     if (code != BW_EXIT_OK) return code;
-    order->def = request.def;
-    order->seconds = request.seconds;
-    code = bw_make_product("strip", request.level, "Testing breaks", order, &strip);
+    code = bw_make_product("strip", bw_option_level(args), "Testing breaks", order, &strip);
     return code == BW_EXIT_OK ? bw_deliver(args, &strip) : code;
 }
 

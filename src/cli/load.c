@@ -22,30 +22,16 @@ int bw_load_scheme(const bw_args *args, bw_scheme *scheme) {
     return BW_EXIT_OK;
 }
 
-/// "3, 4, 5 and 6": the stages a scheme has.
-static void list_stages(const bw_scheme *scheme, bw_text *out) {
-    for (int i = 0; i < scheme->stage_count; i++) {
-        if (i > 0) bw_put(out, i == scheme->stage_count - 1 ? " and " : ", ");
-        bw_put_int(out, scheme->stages[i].defenders);
-    }
-}
-
 int bw_load_stage(const bw_args *args, const bw_scheme *scheme, int *code) {
+    bw_ask ask = bw_ask_options(args);
+    int stage = -1;
+    *code = bw_say_asked(&ask, bw_ask_stage(&ask, scheme, &stage));
+    if (stage >= 0 || *code != BW_EXIT_OK) return stage;
+    if (scheme->stage_count == 1) return 0;
     char list[64];
     bw_text text = bw_text_in(list, sizeof list);
-    list_stages(scheme, &text);
-    int defenders = 0;
-    *code = BW_EXIT_USAGE;
-    if (!bw_option_int(args, "stage", 3, BW_MAX_SPOTS, &defenders)) return -1;
-    if (defenders == 0) {
-        if (scheme->stage_count == 1) return 0;
-        bw_usage(args->verb, "say which stage: --stage N; this scheme has %s.", list);
-        return -1;
-    }
-    int stage = bw_scheme_stage(scheme, defenders);
-    if (stage >= 0) return stage;
-    bw_say_error("the scheme has no stage with %d defenders; it has %s.", defenders, list);
-    *code = BW_EXIT_WRONG;
+    bw_put_stages(scheme, &text);
+    *code = bw_usage(args->verb, "say which stage: --stage N; this scheme has %s.", list);
     return -1;
 }
 
@@ -58,13 +44,8 @@ bool bw_scan_place(const bw_scheme *scheme, const char **text, bw_vec *at) {
     return true;
 }
 
-static const char *landmark_id(const void *self, int index) {
-    const bw_scheme *scheme = self;
-    return index < scheme->landmark_count ? scheme->landmarks[index].id : NULL;
-}
-
 static int no_landmark(const bw_scheme *scheme, const char *name) {
-    const char *near = bw_nearest_word(name, landmark_id, scheme);
+    const char *near = bw_nearest_word(name, bw_landmark_id, scheme);
     if (near) {
         bw_say_error("the scheme has no landmark \"%s\"; did you mean \"%s\"?", name, near);
         return BW_EXIT_WRONG;

@@ -2,28 +2,7 @@
 #include "cli/options.h"
 #include "cli/say.h"
 #include "core/text.h"
-#include <stdlib.h>
 #include <string.h>
-#include <strings.h>
-
-/// "did you mean" goes no farther than this many slips.
-enum { SLIPS = 3 };
-
-const char *bw_nearest_word(const char *word, const char *(*candidate)(const void *, int),
-                            const void *self) {
-    const char *best = NULL;
-    int best_distance = SLIPS + 1;
-    for (int i = 0;; i++) {
-        const char *name = candidate(self, i);
-        if (!name) return best;
-        if (strcasecmp(word, name) == 0) return name;
-        int distance = bw_edit_distance(word, name, SLIPS);
-        // A slip in every second letter is another word.
-        if (distance * 2 > (int)strlen(name) || distance >= best_distance) continue;
-        best = name;
-        best_distance = distance;
-    }
-}
 
 static const char *option_name(const void *self, int index) {
     const bw_option *option = bw_command_option(self, index);
@@ -208,36 +187,31 @@ bool bw_option_given(const bw_args *args, const char *name) {
 bool bw_option_int(const bw_args *args, const char *name, int low, int high, int *out) {
     const char *text = bw_option_text(args, name);
     if (!text) return true;
-    const char *end = text;
-    double value;
-    if (bw_scan_decimal(&end, &value) && *end == '\0' && value >= low && value <= high &&
-        value == (int)value) {
-        *out = (int)value;
-        return true;
-    }
+    if (bw_scan_whole(text, low, high, out)) return true;
     bw_usage(args->verb, "--%s is a whole number from %d to %d, not \"%s\".", name, low, high,
              text);
     return false;
 }
 
-bool bw_scan_decimal(const char **text, double *out) {
-    static const char digits[] = "0123456789";
-    const char *start = *text, *p = start;
-    if (*p == '-' || *p == '+') p++;
-    size_t whole = strspn(p, digits), places = 0;
-    p += whole;
-    if (*p == '.') {
-        places = strspn(p + 1, digits);
-        p += 1 + places;
-    }
-    // More digits before the point than a field needs are slips of the keyboard; behind it other
-    // programs write as many as a double has.
-    if (whole + places == 0 || whole > 6 || places > 20) return false;
-    char copy[32];
-    size_t length = (size_t)(p - start);
-    memcpy(copy, start, length);
-    copy[length] = '\0';
-    *out = strtod(copy, NULL);
-    *text = p;
-    return true;
+static const char *value_of(const void *self, const char *name) {
+    return bw_option_text(self, name);
+}
+
+bw_ask bw_ask_options(const bw_args *args) {
+    return (bw_ask){value_of, args, "--", 50, 100000, ""};
+}
+
+int bw_say_asked(const bw_ask *ask, bw_status status) {
+    const bw_args *args = ask->self;
+    const char *stop = ask->why[0] && ask->why[strlen(ask->why) - 1] == '?' ? "" : ".";
+    if (status == BW_OK) return BW_EXIT_OK;
+    if (status == BW_BAD_INPUT) return bw_usage(args->verb, "%s%s", ask->why, stop);
+    bw_say_error("%s%s", ask->why, stop);
+    return BW_EXIT_WRONG;
+}
+
+int bw_load_order(const bw_args *args, bw_status (*read)(bw_ask *ask, bw_order *order),
+                  bw_order *order) {
+    bw_ask ask = bw_ask_options(args);
+    return bw_say_asked(&ask, read(&ask, order));
 }

@@ -6,6 +6,7 @@
 #define BW_CLI_OPTIONS_H
 
 #include "cli/command.h"
+#include "report/ask.h"
 
 typedef struct bw_args {
     const bw_command *verb;
@@ -30,11 +31,15 @@ bool bw_option_given(const bw_args *args, const char *name);
 /// is none, which has been said.
 bool bw_option_int(const bw_args *args, const char *name, int low, int high, int *out);
 
-/// A plain decimal number at *text ("-3.5", "12", ".5"; no exponent, no spaces): *text moves past it.
-bool bw_scan_decimal(const char **text, double *out);
+/// The options as values by name.
+bw_ask bw_ask_options(const bw_args *args);
 
-/// The candidate nearest to a mistyped word, or NULL when none is near.
-const char *bw_nearest_word(const char *word, const char *(*candidate)(const void *, int),
-                            const void *self);
+/// Says what is wrong with a value that was asked for. BW_EXIT_OK when nothing is.
+int bw_say_asked(const bw_ask *ask, bw_status status);
+
+/// Reads options into an order: bw_ask_break or bw_ask_tuning. BW_EXIT_OK, or the code after saying what is
+/// wrong.
+int bw_load_order(const bw_args *args, bw_status (*read)(bw_ask *ask, bw_order *order),
+                  bw_order *order);
 
 #endif

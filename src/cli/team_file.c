@@ -32,13 +32,8 @@ bw_units bw_team_units(const bw_args *args) {
 
 bool bw_operand_int(const bw_args *args, int operand, const char *what, int low, int high,
                     int *out) {
-    const char *text = args->operands[operand], *end = text;
-    double value;
-    if (bw_scan_decimal(&end, &value) && *end == '\0' && value >= low && value <= high &&
-        value == (int)value) {
-        *out = (int)value;
-        return true;
-    }
+    const char *text = args->operands[operand];
+    if (bw_scan_whole(text, low, high, out)) return true;
     bw_usage(args->verb, "%s is a whole number from %d to %d, not \"%s\".", what, low, high, text);
     return false;
 }

@@ -7,20 +7,27 @@
 #include "cli/product.h"
 #include "cli/team_level.h"
 
+/// Whether something about the break itself was given.
+static bool break_chosen(const bw_args *args) {
+    static const char *const choosing[] = {"offence", "defence", "set", "start", "late"};
+    for (int i = 0; i < BW_COUNT(choosing); i++) {
+        if (bw_option_given(args, choosing[i])) return true;
+    }
+    return false;
+}
+
 static int run_order(const bw_args *args, bw_order *order) {
-    bw_break_request request;
     bw_document report;
     int code = bw_out_check(args);
     if (code == BW_EXIT_OK) code = bw_load_scheme(args, &order->scheme);
-    if (code == BW_EXIT_OK) code = bw_load_break(args, &order->scheme, &request);
+    if (code == BW_EXIT_OK) code = bw_load_order(args, bw_ask_break, order);
     if (code != BW_EXIT_OK) return code;
     // The level, with the figures of --team when given.
-    const bw_level *level = request.level ? request.level : bw_level_at(order->scheme.level);
+    const bw_level *level = bw_option_level(args);
+    if (!level) level = bw_level_at(order->scheme.level);
     code = bw_load_team_level(args, &level);
     if (code != BW_EXIT_OK) return code;
-    order->def = request.def;
-    order->seconds = request.seconds;
-    order->alone = bw_option_given(args, "quick") || request.chosen;
+    order->alone = bw_option_given(args, "quick") || break_chosen(args);
     order->paper = bw_option_paper(args);
     code = bw_make_product("test", level, "Testing breaks", order, &report);
     return code == BW_EXIT_OK ? bw_deliver(args, &report) : code;

@@ -8,7 +8,6 @@
 #include "cli/say.h"
 #include "cli/team_roster.h"
 #include "cli/tune_journal.h"
-#include "cli/tune_options.h"
 #include "cli/tune_save.h"
 #include <stdlib.h>
 #include <string.h>
@@ -22,19 +21,6 @@ typedef struct job {
 static void record(void *self, double value) {
     job *j = self;
     bw_tune_journal_add(&j->journal, value);
-}
-
-static int refuse(const job *j, bw_status status) {
-    const bw_stage *stage = &j->order.scheme.stages[j->order.tune.def.stage];
-    if (status == BW_NO_ROOM) return bw_say_no_memory();
-    if (stage->defenders >= BW_MAX_ATTACKERS)
-        bw_say_error("with %d defenders numbers are even, so there is no break to tune for; choose "
-                     "another stage with --stage.",
-                     stage->defenders);
-    else
-        bw_say_error("everything is kept as it is, so there is nothing to tune; take something out "
-                     "of --keep.");
-    return BW_EXIT_WRONG;
 }
 
 static int say_interrupted(const bw_args *args, int tried) {
@@ -59,11 +45,15 @@ static int tell(const bw_args *args, const bw_document *report) {
 static int load(const bw_args *args, job *j) {
     bw_order *order = &j->order;
     bw_tuning *def = &order->tune.def;
+    int seed = 1;
     // What would fail after minutes of work is refused before it.
     int code = bw_check_pdf(args, "sheets");
     if (code == BW_EXIT_OK) code = bw_out_check(args);
     if (code == BW_EXIT_OK) code = bw_load_scheme(args, &order->scheme);
-    if (code == BW_EXIT_OK) code = bw_load_tuning(args, &order->scheme, def);
+    if (code == BW_EXIT_OK) code = bw_load_order(args, bw_ask_tuning, order);
+    if (code == BW_EXIT_OK && !bw_option_int(args, "seed", 0, 2000000000, &seed))
+        code = BW_EXIT_USAGE;
+    def->seed = (uint64_t)seed;
     if (code == BW_EXIT_OK) code = bw_load_squad_legs(args, &order->scheme, def->stage, def->legs);
     if (code == BW_EXIT_OK) code = bw_tune_journal_open(args, def, &j->journal);
     def->record = record;
@@ -83,7 +73,11 @@ static int run_job(const bw_args *args, job *j) {
     const bw_status status = bw_product_open(bw_product_find("tune"), &j->order, &report, &why);
     bw_progress_end();
     if (status == BW_LIMIT) return say_interrupted(args, j->order.tune.tuned.tried);
-    if (status != BW_OK) return refuse(j, status);
+    if (status == BW_NO_ROOM) return bw_say_no_memory();
+    if (status != BW_OK) {
+        bw_say_error("%s", why.data);
+        return BW_EXIT_WRONG;
+    }
     j->order.tune.report.path = j->path;
     code = bw_tune_save(args, &j->order.tune.report, j->path);
     if (code == BW_EXIT_OK) code = tell(args, &report);
@@ -102,7 +96,33 @@ static int run(const bw_args *args) {
 }
 
 static const bw_option options[] = {
-    BW_TUNING_OPTIONS,
+    {.name = "stage",
+     .value = "N",
+     .names = "stages",
+     .help = "The stage to tune; four defenders when there is one, else the smallest"},
+    {.name = "keep",
+     .value = "LIST",
+     .help = "What stays: spots (\"LL,TL\"), \"homes\", \"rule\", or numbers of the rule "
+             "(\"pickup,shift\")"},
+    {.name = "within", .value = "D", .standard = "4", .help = "How far a home may move each way"},
+    {.name = "spacing", .value = "D", .standard = "3", .help = "How far apart two homes stay"},
+    {.name = "mix",
+     .value = "PERCENT",
+     .standard = "50",
+     .help = "Share of typical play in the aim, the rest is best play, 0 to 100"},
+    {.name = "practice",
+     .value = "GOALS",
+     .standard = "0.2",
+     .help = "Pull toward practice: goals in 100 breaks for one step away, 0 to 10"},
+    {.name = "tries",
+     .value = "N",
+     .standard = "600",
+     .help = "Candidates looked at, 50 to 100000"},
+    {.name = "breaks",
+     .value = "N",
+     .standard = "24",
+     .help = "Breaks it is trained on at most, 4 to 48"},
+    {.name = "seed", .value = "N", .standard = "1", .help = "Of the search and of the breaks"},
     {.name = "team",
      .value = "FILE",
      .file = true,

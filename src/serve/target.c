@@ -102,21 +102,3 @@ bool bw_target_number(const bw_target *target, const char *name, int low, int hi
     *out = n;
     return digits > 0 && *text == '\0' && n >= low && n <= high;
 }
-
-double bw_target_decimal(const char **text) {
-    double value = 0, place = 0;
-    int digits = 0;
-    for (; digits < 9; ++*text) {
-        const char c = **text;
-        if (c == '.' && place == 0) {
-            place = 1;
-        } else if (digit(c)) {
-            digits++;
-            place /= 10;
-            value = place > 0 ? value + place * (c - '0') : value * 10 + (c - '0');
-        } else {
-            break;
-        }
-    }
-    return digits > 0 ? value : -1;
-}

@@ -30,7 +30,4 @@ const char *bw_target_value(const bw_target *target, const char *name);
 bool bw_target_number(const bw_target *target, const char *name, int low, int high, int standard,
                       int *out);
 
-/// Digits with at most one point among them; -1 when there are none. *text moves past it.
-double bw_target_decimal(const char **text);
-
 #endif

@@ -141,9 +141,8 @@ static bw_status read_into(const bw_target *target, const char *body, size_t len
     if (bw_same(product, "review")) return read_review(target, w, error);
     w->order.book_stage = -1;
     bw_status status = bw_document_parse(body, length, &w->order.scheme, error);
-    if (status == BW_OK) status = bw_work_read_break(target, w, error);
+    if (status == BW_OK) status = bw_work_read_order(w, error);
     if (status == BW_OK) status = read_copy(target, w, error);
-    if (status == BW_OK && bw_same(product, "tune")) status = bw_work_read_tuning(w, error);
     if (status != BW_OK) return status;
     bw_text why = bw_text_in(error->message, sizeof error->message);
     status = bw_ground_build(&w->order.scheme, w->level, &w->order.ground, &why);

@@ -47,16 +47,13 @@ bw_status bw_work_json(const bw_document *document, bw_bytes *result);
 /// A lesson as a film. Private to this room, as are these.
 bw_status bw_make_film(bw_work *work, bw_bytes *result, bw_text *why);
 
-/// What may be turned for better spots, among the target's values.
-bw_status bw_work_read_tuning(bw_work *work, bw_error *error);
-
 /// Fills in what is wrong, one sentence of three pieces without its full stop. BW_BAD_INPUT.
 bw_status bw_work_refuse(bw_error *error, const char *what, const char *name, const char *rest);
 
 /// Level, paper and theme among the target's values.
 bw_status bw_work_read_look(const bw_target *target, bw_work *work, bw_error *error);
 
-/// The break among the target's values, for a scheme already read.
-bw_status bw_work_read_break(const bw_target *target, bw_work *work, bw_error *error);
+/// The break, what a tuning may change, and the look, for a scheme already read.
+bw_status bw_work_read_order(bw_work *work, bw_error *error);
 
 #endif

@@ -133,29 +133,6 @@ static void qr_pictures_have_their_marks(void) {
     CHECK(!bw_qr_make(longest, &qr));
 }
 
-static void decimals_are_plain(void) {
-    static const struct {
-        const char *text;
-        double value;
-        const char *rest;
-    } cases[] = {{"12", 12, ""},
-                 {"0.25,3", 0.25, ",3"},
-                 {"1.5.2", 1.5, ".2"},
-                 {"7.", 7, ""},
-                 {"-1", -1, "-1"},
-                 {"", -1, ""},
-                 {".", -1, ""},
-                 {"x2", -1, "x2"},
-                 {"1e9", 1, "e9"},
-                 {"nan", -1, "nan"},
-                 {"1234567890", 123456789, "0"}};
-    for (int i = 0; i < BW_COUNT(cases); i++) {
-        const char *at = cases[i].text;
-        CHECK_NEAR(bw_target_decimal(&at), cases[i].value, 1e-12);
-        CHECK(strcmp(at, cases[i].rest) == 0);
-    }
-}
-
 int main(int argc, char **argv) {
     RUN(paths_and_values_are_read);
     RUN(anything_else_is_refused);
@@ -164,6 +141,5 @@ int main(int argc, char **argv) {
     RUN(hosts_and_origins_are_exact);
     RUN(lengths_are_digits);
     RUN(qr_pictures_have_their_marks);
-    RUN(decimals_are_plain);
     return test_report(argc, argv);
 }
