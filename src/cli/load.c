@@ -23,7 +23,7 @@ int bw_load_scheme(const bw_args *args, bw_scheme *scheme) {
 }
 
 int bw_load_stage(const bw_args *args, const bw_scheme *scheme, int *code) {
-    bw_ask ask = bw_ask_options(args);
+    bw_asked ask = bw_ask_options(args);
     int stage = -1;
     *code = bw_say_asked(&ask, bw_ask_stage(&ask, scheme, &stage));
     if (stage >= 0 || *code != BW_EXIT_OK) return stage;

@@ -197,11 +197,11 @@ static const char *value_of(const void *self, const char *name) {
     return bw_option_text(self, name);
 }
 
-bw_ask bw_ask_options(const bw_args *args) {
-    return (bw_ask){value_of, args, "--", 50, 100000, ""};
+bw_asked bw_ask_options(const bw_args *args) {
+    return (bw_asked){value_of, args, "--", 50, 100000, ""};
 }
 
-int bw_say_asked(const bw_ask *ask, bw_status status) {
+int bw_say_asked(const bw_asked *ask, bw_status status) {
     const bw_args *args = ask->self;
     const char *stop = ask->why[0] && ask->why[strlen(ask->why) - 1] == '?' ? "" : ".";
     if (status == BW_OK) return BW_EXIT_OK;
@@ -210,8 +210,8 @@ int bw_say_asked(const bw_ask *ask, bw_status status) {
     return BW_EXIT_WRONG;
 }
 
-int bw_load_order(const bw_args *args, bw_status (*read)(bw_ask *ask, bw_order *order),
+int bw_load_order(const bw_args *args, bw_status (*read)(bw_asked *ask, bw_order *order),
                   bw_order *order) {
-    bw_ask ask = bw_ask_options(args);
+    bw_asked ask = bw_ask_options(args);
     return bw_say_asked(&ask, read(&ask, order));
 }

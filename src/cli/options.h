@@ -32,14 +32,14 @@ bool bw_option_given(const bw_args *args, const char *name);
 bool bw_option_int(const bw_args *args, const char *name, int low, int high, int *out);
 
 /// The options as values by name.
-bw_ask bw_ask_options(const bw_args *args);
+bw_asked bw_ask_options(const bw_args *args);
 
 /// Says what is wrong with a value that was asked for. BW_EXIT_OK when nothing is.
-int bw_say_asked(const bw_ask *ask, bw_status status);
+int bw_say_asked(const bw_asked *ask, bw_status status);
 
 /// Reads options into an order: bw_ask_break or bw_ask_tuning. BW_EXIT_OK, or the code after saying what is
 /// wrong.
-int bw_load_order(const bw_args *args, bw_status (*read)(bw_ask *ask, bw_order *order),
+int bw_load_order(const bw_args *args, bw_status (*read)(bw_asked *ask, bw_order *order),
                   bw_order *order);
 
 #endif

@@ -57,7 +57,7 @@ bool bw_scan_whole(const char *text, int low, int high, int *out) {
     return true;
 }
 
-bw_status bw_ask_refuse(bw_ask *ask, bw_status status, const char *format, ...) {
+bw_status bw_ask_refuse(bw_asked *ask, bw_status status, const char *format, ...) {
     va_list list;
     va_start(list, format);
     vsnprintf(ask->why, sizeof ask->why, format, list);
@@ -65,7 +65,7 @@ bw_status bw_ask_refuse(bw_ask *ask, bw_status status, const char *format, ...) 
     return status;
 }
 
-bw_status bw_ask_whole(bw_ask *ask, const char *name, int low, int high, int *out) {
+bw_status bw_ask_whole(bw_asked *ask, const char *name, int low, int high, int *out) {
     const char *text = ask->value(ask->self, name);
     if (!text || bw_scan_whole(text, low, high, out)) return BW_OK;
     return bw_ask_refuse(ask, BW_BAD_INPUT, "%s%s is a whole number from %d to %d, not \"%s\"",
@@ -79,7 +79,7 @@ void bw_put_stages(const bw_scheme *scheme, bw_text *out) {
     }
 }
 
-bw_status bw_ask_stage(bw_ask *ask, const bw_scheme *scheme, int *stage) {
+bw_status bw_ask_stage(bw_asked *ask, const bw_scheme *scheme, int *stage) {
     int defenders = 0;
     const bw_status status = bw_ask_whole(ask, "stage", 3, BW_MAX_SPOTS, &defenders);
     if (status != BW_OK || defenders == 0) return status;

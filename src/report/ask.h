@@ -7,28 +7,28 @@
 
 #include "report/order.h"
 
-typedef struct bw_ask {
+typedef struct bw_asked {
     const char *(*value)(const void *self, const char *name); ///< NULL: not said
     const void *self;
     const char *prefix;          ///< of a name in a sentence: "--" or ""
     int tries_least, tries_most; ///< how many candidates of a tuning may be asked for
     char why[4096];
-} bw_ask;
+} bw_asked;
 
 /// The break into def and seconds: offence, defence, set, start, late, seconds and seed.
-bw_status bw_ask_break(bw_ask *ask, bw_order *order);
+bw_status bw_ask_break(bw_asked *ask, bw_order *order);
 
 /// What a tuning may change into tune.def: stage, keep, within, spacing, mix, practice, tries and breaks.
-bw_status bw_ask_tuning(bw_ask *ask, bw_order *order);
+bw_status bw_ask_tuning(bw_asked *ask, bw_order *order);
 
 /// The index of the stage with as many defenders as `stage` says.
-bw_status bw_ask_stage(bw_ask *ask, const bw_scheme *scheme, int *stage);
+bw_status bw_ask_stage(bw_asked *ask, const bw_scheme *scheme, int *stage);
 
 /// A whole number from low to high.
-bw_status bw_ask_whole(bw_ask *ask, const char *name, int low, int high, int *out);
+bw_status bw_ask_whole(bw_asked *ask, const char *name, int low, int high, int *out);
 
 /// Writes the sentence, printf-style. Returns the status.
-bw_status bw_ask_refuse(bw_ask *ask, bw_status status, const char *format, ...)
+bw_status bw_ask_refuse(bw_asked *ask, bw_status status, const char *format, ...)
     __attribute__((format(printf, 3, 4)));
 
 /// "3, 4, 5 and 6": the stages a scheme has.

@@ -30,7 +30,7 @@ static bool scan_late(const char *at, double metres, bw_break_def *def) {
     }
 }
 
-static bw_status ask_late(bw_ask *ask, const bw_scheme *scheme, bw_break_def *def) {
+static bw_status ask_late(bw_asked *ask, const bw_scheme *scheme, bw_break_def *def) {
     const char *text = ask->value(ask->self, "late");
     if (!text || scan_late(text, bw_unit_length(scheme->units), def)) return BW_OK;
     return bw_ask_refuse(ask, BW_BAD_INPUT,
@@ -40,7 +40,7 @@ static bw_status ask_late(bw_ask *ask, const bw_scheme *scheme, bw_break_def *de
                          bw_unit_long(scheme->units), text);
 }
 
-static bw_status ask_numbers(bw_ask *ask, int *offence, int *defence) {
+static bw_status ask_numbers(bw_asked *ask, int *offence, int *defence) {
     bw_status status = bw_ask_whole(ask, "offence", 3, BW_MAX_ATTACKERS, offence);
     if (status == BW_OK) status = bw_ask_whole(ask, "defence", 3, BW_MAX_SPOTS, defence);
     if (status != BW_OK) return status;
@@ -55,7 +55,7 @@ static bw_status ask_numbers(bw_ask *ask, int *offence, int *defence) {
 }
 
 /// Says that there is no such name, with the nearest one or the list of those there are.
-static bw_status no_such(bw_ask *ask, const char *what, const char *name,
+static bw_status no_such(bw_asked *ask, const char *what, const char *name,
                          const char *(*id)(const void *, int), const bw_scheme *scheme) {
     const char *near = bw_nearest_word(name, id, scheme);
     if (near)
@@ -71,7 +71,7 @@ static bw_status no_such(bw_ask *ask, const char *what, const char *name,
                          list);
 }
 
-static bw_status check_set(bw_ask *ask, const bw_scheme *scheme, const char *set, int offence) {
+static bw_status check_set(bw_asked *ask, const bw_scheme *scheme, const char *set, int offence) {
     bw_vec at[BW_MAX_ATTACKERS];
     const bw_status status = bw_attack_set_place(scheme, set, offence, at);
     if (status == BW_OK) return BW_OK;
@@ -82,7 +82,7 @@ static bw_status check_set(bw_ask *ask, const bw_scheme *scheme, const char *set
         ask->prefix);
 }
 
-bw_status bw_ask_break(bw_ask *ask, bw_order *order) {
+bw_status bw_ask_break(bw_asked *ask, bw_order *order) {
     const bw_scheme *scheme = &order->scheme;
     const bw_break_def usual = bw_standard_break(scheme);
     const char *set = ask->value(ask->self, "set"), *start = ask->value(ask->self, "start");

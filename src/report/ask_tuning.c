@@ -24,7 +24,7 @@ static void put_rule_keys(bw_text *out) {
     }
 }
 
-static bw_status ask_keep(bw_ask *ask, const bw_stage *stage, bw_knob_limits *limits) {
+static bw_status ask_keep(bw_asked *ask, const bw_stage *stage, bw_knob_limits *limits) {
     const char *text = ask->value(ask->self, "keep");
     while (text && *text) {
         char word[BW_NAME_SIZE];
@@ -51,7 +51,7 @@ static bw_status ask_keep(bw_ask *ask, const bw_stage *stage, bw_knob_limits *li
 }
 
 /// A plain number from low to high, times `unit`, or a hundredth of it when that is 0.
-static bw_status ask_number(bw_ask *ask, const char *name, double low, double high, double unit,
+static bw_status ask_number(bw_asked *ask, const char *name, double low, double high, double unit,
                             double *out) {
     const char *text = ask->value(ask->self, name), *at = text;
     double value;
@@ -63,7 +63,7 @@ static bw_status ask_number(bw_ask *ask, const char *name, double low, double hi
     return BW_OK;
 }
 
-static bw_status ask_numbers(bw_ask *ask, double unit, bw_tuning *def) {
+static bw_status ask_numbers(bw_asked *ask, double unit, bw_tuning *def) {
     bw_status status = ask_number(ask, "within", 0.1, 20, unit, &def->limits.most);
     if (status == BW_OK) status = ask_number(ask, "spacing", 0, 10, unit, &def->spacing);
     if (status == BW_OK) status = ask_number(ask, "mix", 0, 100, 0, &def->mix);
@@ -74,7 +74,7 @@ static bw_status ask_numbers(bw_ask *ask, double unit, bw_tuning *def) {
     return status;
 }
 
-bw_status bw_ask_tuning(bw_ask *ask, bw_order *order) {
+bw_status bw_ask_tuning(bw_asked *ask, bw_order *order) {
     const bw_scheme *scheme = &order->scheme;
     bw_tuning *def = &order->tune.def;
     int stage = bw_scheme_stage(scheme, 4);

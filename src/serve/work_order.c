@@ -30,7 +30,7 @@ static const char *value_of(const void *self, const char *name) {
 }
 
 bw_status bw_work_read_order(bw_work *w, bw_error *error) {
-    bw_ask ask = {value_of, w, "", 10, 5000, ""};
+    bw_asked ask = {value_of, w, "", 10, 5000, ""};
     int quick;
     if (!bw_target_number(&w->target, "quick", 0, 1, 0, &quick))
         return bw_work_refuse(error, "quick is 0 or 1", "", "");

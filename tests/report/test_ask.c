@@ -24,11 +24,11 @@ static void begin(void) {
 }
 
 /// The sentence about these values, "" when there is nothing wrong.
-static const char *said(bw_status (*read)(bw_ask *, bw_order *), const char *name,
+static const char *said(bw_status (*read)(bw_asked *, bw_order *), const char *name,
                         const char *value, const char *prefix, bw_status want) {
-    static bw_ask ask;
+    static bw_asked ask;
     const char *values[] = {name, value, NULL};
-    ask = (bw_ask){value_of, values, prefix, 50, 1000, ""};
+    ask = (bw_asked){value_of, values, prefix, 50, 1000, ""};
     begin();
     CHECK_INT(read(&ask, order), want);
     return ask.why;
@@ -37,7 +37,7 @@ static const char *said(bw_status (*read)(bw_ask *, bw_order *), const char *nam
 static void a_break_is_read(void) {
     const char *values[] = {"offence", "5",      "seconds", "7",   "seed", "12",
                             "late",    " 8,2.5", "set",     "3-3", NULL};
-    bw_ask ask = {value_of, values, "--", 0, 0, ""};
+    bw_asked ask = {value_of, values, "--", 0, 0, ""};
     begin();
     CHECK_INT(bw_ask_break(&ask, order), BW_OK);
     CHECK_INT(order->def.offence, 5);
@@ -51,7 +51,7 @@ static void a_break_is_read(void) {
 
 static void a_tuning_is_read(void) {
     const char *values[] = {"mix", "30", "practice", "0.7", "within", "2", "tries", "50", NULL};
-    bw_ask ask = {value_of, values, "--", 50, 1000, ""};
+    bw_asked ask = {value_of, values, "--", 50, 1000, ""};
     begin();
     CHECK_INT(bw_ask_tuning(&ask, order), BW_OK);
     const bw_tuning *def = &order->tune.def;
