@@ -89,11 +89,6 @@ void bw_json_number(bw_json *json, double value) {
     put(json, digits);
 }
 
-void bw_json_bool(bw_json *json, bool value) {
-    separate(json);
-    put(json, value ? "true" : "false");
-}
-
 void bw_json_null(bw_json *json) {
     separate(json);
     put(json, "null");
@@ -111,7 +106,8 @@ void bw_json_put_text(bw_json *json, const char *key, const char *text) {
 
 void bw_json_put_bool(bw_json *json, const char *key, bool value) {
     bw_json_key(json, key);
-    bw_json_bool(json, value);
+    separate(json);
+    put(json, value ? "true" : "false");
 }
 
 void bw_json_put_open(bw_json *json, const char *key, char bracket) {

@@ -25,7 +25,6 @@ void bw_json_text(bw_json *json, const char *text);
 
 /// What JSON has no figure for, not finite or 1e9 and more either way, is null.
 void bw_json_number(bw_json *json, double value);
-void bw_json_bool(bw_json *json, bool value);
 void bw_json_null(bw_json *json);
 
 /// A key with its value.

@@ -16,10 +16,6 @@ const char *bw_unit_short(bw_units units) {
     return units == BW_METRES ? "m" : "yd";
 }
 
-const char *bw_unit_speed(bw_units units) {
-    return units == BW_METRES ? "m/s" : "yd/s";
-}
-
 const char *bw_unit_long(bw_units units) {
     return units == BW_METRES ? "metres" : "yards";
 }
@@ -35,7 +31,7 @@ void bw_say_length(bw_units units, double metres, bw_text *out) {
 }
 
 void bw_say_speed(bw_units units, double metres_per_second, bw_text *out) {
-    put_figure(out, bw_in_unit(units, metres_per_second), bw_unit_speed(units));
+    put_figure(out, bw_in_unit(units, metres_per_second), units == BW_METRES ? "m/s" : "yd/s");
 }
 
 void bw_say_seconds(double seconds, bw_text *out) {
@@ -44,9 +40,4 @@ void bw_say_seconds(double seconds, bw_text *out) {
 
 int bw_in_100(double share) {
     return (int)bw_floor(share * 100 + 0.5);
-}
-
-void bw_say_in_100(double share, bw_text *out) {
-    bw_put_int(out, bw_in_100(share));
-    bw_put(out, " in 100");
 }

@@ -14,9 +14,8 @@ double bw_unit_length(bw_units units);
 /// A length in metres as so many yards or metres.
 double bw_in_unit(bw_units units, double metres);
 
-/// "yd" or "m", "yd/s" or "m/s", "yards" or "metres".
+/// "yd" or "m", "yards" or "metres".
 const char *bw_unit_short(bw_units units);
-const char *bw_unit_speed(bw_units units);
 const char *bw_unit_long(bw_units units);
 
 /// "3.0 yd", from metres; "7.3 yd/s", from metres a second.
@@ -28,8 +27,5 @@ void bw_say_seconds(double seconds, bw_text *out);
 
 /// A share of 1 in whole hundredths: 0.283 is 28. Halves away from zero, the same everywhere.
 int bw_in_100(double share);
-
-/// "28 in 100"
-void bw_say_in_100(double share, bw_text *out);
 
 #endif

@@ -90,13 +90,7 @@ static bw_reply tell(const bw_entry *entries, const bool *fresh, const bw_odd *o
 static bw_reply take(bw_site *site, bw_ask *ask, batch *b) {
     bw_reply answer;
     bw_error error;
-    bw_form form;
-    bw_tree *tree = bw_desk_read(ask, &form, &error, &answer);
-    if (!tree) return answer;
-    const bool read = bw_form_sent(&form, &b->sent);
-    free(tree);
-    if (!read) return bw_desk_refusal(&error);
-    bw_team *team = bw_desk_open(site, ask, BW_TEAM_WRITE, &answer);
+    bw_team *team = bw_desk_take(site, ask, BW_TEAM_WRITE, bw_form_sent, &b->sent, &answer);
     if (!team) return answer;
     const bw_status status = store(team, b, &error);
     bw_team_close(team);
@@ -129,17 +123,11 @@ static bw_status change(bw_team *team, bw_sent_entry *sent, bw_odd *odd, bw_erro
 bw_reply bw_on_entry_change(bw_site *site, bw_ask *ask) {
     bw_reply answer;
     bw_error error;
-    bw_form form;
     bw_sent_entry sent;
     bw_odd odd;
-    bw_tree *tree = bw_desk_read(ask, &form, &error, &answer);
-    if (!tree) return answer;
-    const bool read = bw_form_entry(&form, &sent);
-    free(tree);
-    if (!read) return bw_desk_refusal(&error);
-    sent.entry.order = ask->id;
-    bw_team *team = bw_desk_open(site, ask, BW_TEAM_WRITE, &answer);
+    bw_team *team = bw_desk_take(site, ask, BW_TEAM_WRITE, bw_form_entry, &sent, &answer);
     if (!team) return answer;
+    sent.entry.order = ask->id;
     const bw_status status = change(team, &sent, &odd, &error);
     bw_team_close(team);
     return status == BW_OK ? tell(&sent.entry, &(bool){false}, &odd, 1) : bw_desk_refusal(&error);

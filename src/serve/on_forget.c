@@ -5,19 +5,6 @@
 #include "serve/team_desk.h"
 #include "serve/team_form.h"
 #include "team/forget.h"
-#include <stdlib.h>
-
-/// Reads what was sent. False with the refusal in *answer.
-static bool read_form(const bw_ask *ask, bw_sent_forget *sent, bw_reply *answer) {
-    bw_error error;
-    bw_form form;
-    bw_tree *tree = bw_desk_read(ask, &form, &error, answer);
-    if (!tree) return false;
-    const bool fine = bw_form_forget(&form, sent);
-    free(tree);
-    if (!fine) *answer = bw_desk_refusal(&error);
-    return fine;
-}
 
 static bw_reply tell_places(const bw_places *places) {
     bw_reply_json out;
@@ -35,8 +22,7 @@ bw_reply bw_on_places(bw_site *site, bw_ask *ask) {
     bw_error error;
     bw_places places;
     bw_sent_forget sent;
-    if (!read_form(ask, &sent, &answer)) return answer;
-    bw_team *team = bw_desk_open(site, ask, BW_TEAM_READ, &answer);
+    bw_team *team = bw_desk_take(site, ask, BW_TEAM_READ, bw_form_forget, &sent, &answer);
     if (!team) return answer;
     const bw_status status = bw_team_places(team, sent.jersey, sent.name, &places, &error);
     answer = status == BW_OK ? tell_places(&places) : bw_desk_refusal(&error);
@@ -61,8 +47,7 @@ bw_reply bw_on_forget(bw_site *site, bw_ask *ask) {
     bw_error error;
     bw_forgotten what;
     bw_sent_forget sent;
-    if (!read_form(ask, &sent, &answer)) return answer;
-    bw_team *team = bw_desk_open(site, ask, BW_TEAM_WRITE, &answer);
+    bw_team *team = bw_desk_take(site, ask, BW_TEAM_WRITE, bw_form_forget, &sent, &answer);
     if (!team) return answer;
     const bw_forget_how how = {sent.name, sent.strike, sent.seen, sent.places};
     const bw_status status = bw_team_forget(team, sent.jersey, &how, &what, &error);

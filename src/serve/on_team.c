@@ -181,14 +181,9 @@ bw_reply bw_on_team(bw_site *site, bw_ask *ask) {
 bw_reply bw_on_game(bw_site *site, bw_ask *ask) {
     bw_reply answer;
     bw_error error;
-    bw_form form;
     bw_game game;
-    bw_tree *tree = bw_desk_read(ask, &form, &error, &answer);
-    if (!tree) return answer;
-    bw_status status = bw_form_game(&form, &game) ? BW_OK : error.status;
-    free(tree);
-    if (status != BW_OK) return bw_desk_refusal(&error);
-    bw_team *team = bw_desk_open(site, ask, BW_TEAM_WRITE, &answer);
+    bw_status status = BW_OK;
+    bw_team *team = bw_desk_take(site, ask, BW_TEAM_WRITE, bw_form_game, &game, &answer);
     if (!team) return answer;
     const bool odd = bw_odd_game_sent(team, ask, &game, &answer);
     if (!odd) status = bw_team_put_game(team, &game, &error);
@@ -204,14 +199,9 @@ bw_reply bw_on_game(bw_site *site, bw_ask *ask) {
 bw_reply bw_on_player(bw_site *site, bw_ask *ask) {
     bw_reply answer;
     bw_error error;
-    bw_form form;
     bw_player player;
-    bw_tree *tree = bw_desk_read(ask, &form, &error, &answer);
-    if (!tree) return answer;
-    bw_status status = bw_form_player(&form, &player) ? BW_OK : error.status;
-    free(tree);
-    if (status != BW_OK) return bw_desk_refusal(&error);
-    bw_team *team = bw_desk_open(site, ask, BW_TEAM_WRITE, &answer);
+    bw_status status = BW_OK;
+    bw_team *team = bw_desk_take(site, ask, BW_TEAM_WRITE, bw_form_player, &player, &answer);
     if (!team) return answer;
     const bool odd = bw_odd_player_sent(team, ask, &player, &answer);
     if (!odd) status = bw_team_put_player(team, &player, &error);
@@ -223,15 +213,10 @@ bw_reply bw_on_player(bw_site *site, bw_ask *ask) {
 bw_reply bw_on_split(bw_site *site, bw_ask *ask) {
     bw_reply answer;
     bw_error error;
-    bw_form form;
     bw_timed_split split;
     int added = 0;
-    bw_tree *tree = bw_desk_read(ask, &form, &error, &answer);
-    if (!tree) return answer;
-    bw_status status = bw_form_split(&form, &split) ? BW_OK : error.status;
-    free(tree);
-    if (status != BW_OK) return bw_desk_refusal(&error);
-    bw_team *team = bw_desk_open(site, ask, BW_TEAM_WRITE, &answer);
+    bw_status status = BW_OK;
+    bw_team *team = bw_desk_take(site, ask, BW_TEAM_WRITE, bw_form_split, &split, &answer);
     if (!team) return answer;
     const bool odd = bw_odd_split_sent(team, ask, &split, &answer);
     if (!odd) status = bw_team_add_splits(team, &split, 1, &added, &error);

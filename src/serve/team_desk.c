@@ -56,17 +56,24 @@ bw_team *bw_desk_open(const bw_site *site, const bw_ask *ask, bw_team_mode mode,
     return NULL;
 }
 
-bw_tree *bw_desk_read(const bw_ask *ask, bw_form *form, bw_error *error, bw_reply *answer) {
+/// False with the refusal in *answer.
+static bool read_body(const bw_ask *ask, bool (*read)(const bw_form *form, void *out), void *out,
+                      bw_reply *answer) {
+    bw_error error;
     bw_tree *tree = malloc(sizeof *tree);
     if (!tree) {
         *answer = bw_reply_no_memory();
-        return NULL;
+        return false;
     }
-    if (bw_tree_parse(ask->body, ask->length, tree, error) == BW_OK) {
-        *form = (bw_form){tree, 0, error};
-        return tree;
-    }
-    *answer = bw_reply_error(422, error);
+    const bw_form form = {tree, 0, &error};
+    const bool parsed = bw_tree_parse(ask->body, ask->length, tree, &error) == BW_OK;
+    const bool good = parsed && read(&form, out);
     free(tree);
-    return NULL;
+    if (!good) *answer = parsed ? bw_desk_refusal(&error) : bw_reply_error(422, &error);
+    return good;
+}
+
+bw_team *bw_desk_take(const bw_site *site, const bw_ask *ask, bw_team_mode mode,
+                      bool (*read)(const bw_form *form, void *out), void *out, bw_reply *answer) {
+    return read_body(ask, read, out, answer) ? bw_desk_open(site, ask, mode, answer) : NULL;
 }

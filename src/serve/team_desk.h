@@ -18,8 +18,9 @@ bw_status bw_desk_mark(bw_team *team, char mark[BW_SECRET_SIZE], bw_error *error
 /// What a team file's sentence is answered with.
 bw_reply bw_desk_refusal(const bw_error *error);
 
-/// Reads the body as one JSON value; the form is its root, and *tree is to be freed. NULL with the
-/// refusal in *answer.
-bw_tree *bw_desk_read(const bw_ask *ask, bw_form *form, bw_error *error, bw_reply *answer);
+/// Reads the body as one JSON value with one of the readers of serve/team_form.h into *out, and opens the file.
+/// NULL with the refusal in *answer.
+bw_team *bw_desk_take(const bw_site *site, const bw_ask *ask, bw_team_mode mode,
+                      bool (*read)(const bw_form *form, void *out), void *out, bw_reply *answer);
 
 #endif

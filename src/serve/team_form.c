@@ -180,7 +180,8 @@ static bool pair_shot(const bw_form *form, bw_entry *e) {
     return x == y || bw_form_refuse(form, x ? "shot_x_m" : "shot_y_m", "has no partner");
 }
 
-bool bw_form_entry(const bw_form *form, bw_sent_entry *out) {
+bool bw_form_entry(const bw_form *form, void *to) {
+    bw_sent_entry *out = to;
     *out = (bw_sent_entry){.entry = bw_entry_default()};
     if (!bw_form_read(form, &entry, out) || !pair_shot(form, &out->entry)) return false;
     *form->error = (bw_error){.status = BW_OK};
@@ -201,7 +202,8 @@ static bool take_entries(const bw_form *form, const bw_form_member *member, void
     return true;
 }
 
-bool bw_form_sent(const bw_form *form, bw_sent *out) {
+bool bw_form_sent(const bw_form *form, void *to) {
+    bw_sent *out = to;
     static const bw_form_member members[] = {{.key = "entries",
                                               .kind = BW_MEMBER_LIST,
                                               .high = BW_SENT_MAX,
@@ -213,22 +215,22 @@ bool bw_form_sent(const bw_form *form, bw_sent *out) {
     return bw_form_read(form, &table, out);
 }
 
-bool bw_form_game(const bw_form *form, bw_game *out) {
-    *out = (bw_game){.id = 0};
+bool bw_form_game(const bw_form *form, void *out) {
+    *(bw_game *)out = (bw_game){.id = 0};
     return bw_form_read(form, &game, out);
 }
 
-bool bw_form_player(const bw_form *form, bw_player *out) {
-    *out = (bw_player){.jersey = -1};
+bool bw_form_player(const bw_form *form, void *out) {
+    *(bw_player *)out = (bw_player){.jersey = -1};
     return bw_form_read(form, &player, out);
 }
 
-bool bw_form_split(const bw_form *form, bw_timed_split *out) {
-    *out = (bw_timed_split){.jersey = -1};
+bool bw_form_split(const bw_form *form, void *out) {
+    *(bw_timed_split *)out = (bw_timed_split){.jersey = -1};
     return bw_form_read(form, &sprint, out);
 }
 
-bool bw_form_forget(const bw_form *form, bw_sent_forget *out) {
-    *out = (bw_sent_forget){.jersey = -1};
+bool bw_form_forget(const bw_form *form, void *out) {
+    *(bw_sent_forget *)out = (bw_sent_forget){.jersey = -1};
     return bw_form_read(form, &forget, out);
 }

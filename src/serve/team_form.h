@@ -41,18 +41,21 @@ typedef struct bw_sent {
 /// last.
 const bw_form_table *bw_team_form_at(int index);
 
+/// The readers of what is sent; *out is what they are named for: a bw_sent_entry, bw_sent, bw_game, bw_player,
+/// bw_timed_split or bw_sent_forget.
+
 /// A "break"; what is not said is unknown. The break alone is sound (core/entry.h).
-bool bw_form_entry(const bw_form *form, bw_sent_entry *out);
+bool bw_form_entry(const bw_form *form, void *out);
 
 /// {"entries": [...]}
-bool bw_form_sent(const bw_form *form, bw_sent *out);
+bool bw_form_sent(const bw_form *form, void *out);
 
-bool bw_form_game(const bw_form *form, bw_game *out);
-bool bw_form_player(const bw_form *form, bw_player *out);
-bool bw_form_split(const bw_form *form, bw_timed_split *out);
+bool bw_form_game(const bw_form *form, void *out);
+bool bw_form_player(const bw_form *form, void *out);
+bool bw_form_split(const bw_form *form, void *out);
 
 /// {"jersey", "name", "seen": "99aa1fc0", "places": how many, "strike": [numbers from 1]}; only the jersey has
 /// to be there.
-bool bw_form_forget(const bw_form *form, bw_sent_forget *out);
+bool bw_form_forget(const bw_form *form, void *out);
 
 #endif

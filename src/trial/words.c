@@ -29,11 +29,6 @@ void bw_say_owner(const bw_scheme *scheme, bw_text *out) {
                     bw_as_word("team", scheme->team));
 }
 
-void bw_say_numbers(const bw_break_def *def, bw_text *out) {
-    bw_put_sentence(out, (bw_voice){0}, &bw_s_numbers, bw_as_count("attackers", def->offence),
-                    bw_as_count("defenders", def->defence));
-}
-
 void bw_say_break(const bw_ground *ground, const bw_break_def *def, bw_text *out) {
     const bw_scheme *scheme = ground->scheme;
     const int start = bw_scheme_landmark(scheme, def->start);
@@ -86,7 +81,8 @@ void bw_say_node(const bw_ground *ground, int place, bw_text *out) {
         bw_put(out, i >= 0 ? inside[i].name : node->id);
 }
 
-void bw_say_spot(const bw_ground *ground, bw_vec at, bw_text *out) {
+/// A ball place in a sentence: "at left wing", "on the crease", "at 8.0 yd left, 3.0 yd out".
+static void say_spot(const bw_ground *ground, bw_vec at, bw_text *out) {
     const bw_node *node = &ground->places[bw_ground_nearest(ground, at)];
     if (bw_distance(node->at, at) > there) {
         bw_put_sentence(out, bw_voice_of(ground->scheme), &bw_s_spot_elsewhere,
@@ -135,7 +131,7 @@ static bw_arg as_toward(const char *name, const bw_ground *ground, int place) {
 static bw_arg as_spot(const char *name, const bw_ground *ground, bw_vec at) {
     bw_arg arg;
     bw_text own = bw_own_word(&arg, name);
-    bw_say_spot(ground, at, &own);
+    say_spot(ground, at, &own);
     return arg;
 }
 

@@ -9,9 +9,6 @@
 /// "Harbour, Port Merrow Terns": the scheme and its team.
 void bw_say_owner(const bw_scheme *scheme, bw_text *out);
 
-/// "6 against 4"
-void bw_say_numbers(const bw_break_def *def, bw_text *out);
-
 /// "6 against 4, attack set 2-2-2, ball at top centre, high school."
 void bw_say_break(const bw_ground *ground, const bw_break_def *def, bw_text *out);
 
@@ -21,9 +18,6 @@ void bw_say_late_men(const bw_ground *ground, const bw_break *b, bw_text *out);
 
 /// "first midfielder": a late man's role, by his order.
 void bw_say_late_man(const bw_scheme *scheme, int index, bw_text *out);
-
-/// A ball place in a sentence: "at left wing", "on the crease", "at 8.0 yd left, 3.0 yd out".
-void bw_say_spot(const bw_ground *ground, bw_vec at, bw_text *out);
 
 /// A place's short name: "left wing", "crease".
 void bw_say_node(const bw_ground *ground, int place, bw_text *out);
