@@ -123,14 +123,20 @@ void bw_packet_stage(bw_paging *p, int stage_index) {
         put_spot(p, &plan, stage, s);
 }
 
+/// A run with the names of the weak rotation that it is, or NULL.
+typedef struct named_run {
+    bw_run_chart chart;
+    const bw_weak *weak;
+} named_run;
+
 /// Rotations to show: the weakest, then passes between neighbouring places, one of each mirror pair.
-static int choose_rotations(const bw_teach *teach, int stage, bw_run_chart *runs) {
+static int choose_rotations(const bw_teach *teach, int stage, named_run *runs) {
     const bw_scheme *scheme = teach->scheme;
     int count = 0;
     for (int i = 0; i < teach->weak->count && count < ROTATIONS; i++) {
         const bw_weak *weak = &teach->weak->weak[i];
         if (weak->stage == stage)
-            runs[count++] = (bw_run_chart){scheme, stage, weak->from, weak->to};
+            runs[count++] = (named_run){{scheme, stage, weak->from, weak->to}, weak};
     }
     bw_rotations rotations;
     bw_rotations_of(scheme, &rotations);
@@ -140,25 +146,33 @@ static int choose_rotations(const bw_teach *teach, int stage, bw_run_chart *runs
             if (!rotations.rotation[a][b] || from.x + to.x < 0) continue;
             bool known = false;
             for (int k = 0; k < count; k++)
-                known |= bw_distance(runs[k].from, from) + bw_distance(runs[k].to, to) == 0;
-            if (!known) runs[count++] = (bw_run_chart){scheme, stage, from, to};
+                known |=
+                    bw_distance(runs[k].chart.from, from) + bw_distance(runs[k].chart.to, to) == 0;
+            if (!known) runs[count++] = (named_run){{scheme, stage, from, to}, NULL};
         }
     }
     return count;
 }
 
-/// "Top centre to left wing. Farthest to run: low left, 11.2 yd."
-static void say_run(const bw_run_chart *run, char *title, size_t title_room, bw_text *words) {
-    const bw_scheme *scheme = run->scheme;
-    const bw_stage *stage = &scheme->stages[run->stage];
+/// "Top centre to left wing", in the words that the page of what to rehearse first has for it.
+static void say_title(const named_run *named, bw_text *head) {
+    const bw_run_chart *run = &named->chart;
+    if (named->weak) {
+        bw_say_weak(named->weak, head);
+        return;
+    }
     char name[2 * BW_NAME_SIZE];
     bw_text t = bw_text_in(name, sizeof name);
-    bw_say_ball(scheme, run->from, &t);
-    bw_text head = bw_text_in(title, title_room);
-    bw_say_first(name, &head);
-    bw_put(&head, " to ");
-    bw_say_ball(scheme, run->to, &head);
+    bw_say_ball(run->scheme, run->from, &t);
+    bw_say_first(name, head);
+    bw_put(head, " to ");
+    bw_say_ball(run->scheme, run->to, head);
+}
 
+/// "Farthest to run: low left, 11.2 yd."
+static void say_run(const bw_run_chart *run, bw_text *words) {
+    const bw_scheme *scheme = run->scheme;
+    const bw_stage *stage = &scheme->stages[run->stage];
     bw_plan plan;
     bw_station before[BW_MAX_SPOTS], after[BW_MAX_SPOTS];
     bw_plan_build(scheme, run->stage, &plan);
@@ -177,14 +191,16 @@ static void say_run(const bw_run_chart *run, char *title, size_t title_room, bw_
 }
 
 /// One rotation in a column, its chart `wide`; with ink NULL only measured.
-static double put_rotation(bw_ink *ink, const bw_run_chart *run, double x, double y, double width,
+static double put_rotation(bw_ink *ink, const named_run *run, double x, double y, double width,
                            double wide) {
     char title[5 * BW_NAME_SIZE], words[BW_PACKET_LINE];
     bw_text t = bw_text_in(words, sizeof words);
-    say_run(run, title, sizeof title, &t);
+    say_run(&run->chart, &t);
+    bw_text head = bw_text_in(title, sizeof title);
+    say_title(run, &head);
     double at = y + bw_put_column(ink, BW_ROLE_TEXT, BW_BOLD, x, y, width, title) + 5;
     if (ink) bw_ink_begin(ink, BW_TAG_FIGURE, title);
-    at += bw_packet_run(ink, run, x, at, wide) + 3;
+    at += bw_packet_run(ink, &run->chart, x, at, wide) + 3;
     if (ink) bw_ink_end(ink);
     return at - y + bw_put_column(ink, BW_ROLE_TEXT, BW_REGULAR, x, at, width, words);
 }
@@ -193,7 +209,7 @@ void bw_packet_rotations(bw_paging *p, int stage_index) {
     const bw_scheme *scheme = p->teach->scheme;
     const bw_stage *stage = &scheme->stages[stage_index];
     if (stage->match_up) return; // there everyone goes where his man goes
-    bw_run_chart runs[ROTATIONS];
+    named_run runs[ROTATIONS];
     char title[3 * BW_NAME_SIZE];
     const int count = choose_rotations(p->teach, stage_index, runs);
     if (count == 0) return;

@@ -159,6 +159,25 @@ static void the_packet_has_the_list(void) {
     CHECK(number > 4 && at && !strstr(at, more));
 }
 
+/// The pages of a stage's rotations come before the list, and show its weakest by the same names.
+static void the_packet_shows_them_by_name(void) {
+    static char room[TEXT];
+    read_packet(room, sizeof room);
+    char *end = strstr(room, "What to rehearse first");
+    CHECK(end != NULL);
+    if (end) *end = '\0';
+    int inside = 0;
+    for (int stage = 0; stage < scheme.stage_count; stage++) {
+        const int count = name_those_of(&list, stage);
+        if (scheme.stages[stage].match_up) continue;
+        for (int i = 0; i < count && i < 4; i++) {
+            CHECK(strstr(room, names[i]) != NULL);
+            inside += rotations[i]->to_at < 0;
+        }
+    }
+    CHECK(inside > 0); // those have no landmark's name
+}
+
 int main(int argc, char **argv) {
     bw_scheme_fresh(0, 3, &scheme);
     for (int l = 0; l < scheme.landmark_count; l++) // so short that no table breaks a line
@@ -174,5 +193,6 @@ int main(int argc, char **argv) {
     RUN(a_break_has_its_own);
     RUN(a_stage_has_those_of_the_scheme);
     RUN(the_packet_has_the_list);
+    RUN(the_packet_shows_them_by_name);
     return test_report(argc, argv);
 }
