@@ -54,6 +54,17 @@ check('a window made narrow, then low, then wide again never scrolls sideways', 
     }
   }));
 
+check('on a phone nothing scrolls sideways with every panel open', () =>
+  withBoard(320, 640, async (page) => {
+    for (const mode of ['design', 'test', 'lessons']) {
+      await page.evaluate((hash) => { location.hash = hash; }, mode);
+      await page.waitForSelector(`#mode-${mode}:not([hidden])`);
+      await page.evaluate(() => document.querySelectorAll('details').forEach((panel) => { panel.open = true; }));
+      await frames(page);
+      assert.ok(await page.evaluate(() => document.documentElement.scrollWidth) <= 320, mode);
+    }
+  }));
+
 for (const [width, height] of [[720, 450], [740, 360], [360, 740], [900, 700], [820, 1180], [1440, 900]]) {
   check(`a lesson plays in full sight at ${width} x ${height}`, () => withBoard(width, height, async (page) => {
     for (const look of looks) {
