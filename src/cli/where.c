@@ -142,8 +142,9 @@ const bw_command bw_command_where = {
         "Left and right are as a defender sees them who looks out from the goal; \"out\" is "
         "up-field from the goal line, \"behind\" is past it. In x,y the x is to the right and the "
         "y is out, both from the centre of the goal line.\n\n"
-        "With --json: {\"stage\":4,\"units\":\"yd\",\"ball\":{\"x\",\"y\"},\"spots\":[{\"id\","
-        "\"x\",\"y\",\"duty\"}]}; a spot also has \"man\", counted from 1, when attackers are "
+        "With --json: {\"stage\": 4, \"units\": \"yd\", \"ball\": {\"x\", \"y\"}, \"spots\": "
+        "[{\"id\", \"x\", \"y\", \"duty\"}]}; a spot also has \"man\", counted from 1, when "
+        "attackers are "
         "given and he has or shades to one.",
     .examples = "breakwater where mine.json --stage 4 --ball x # ball behind the goal\n"
                 "breakwater where mine.json --stage 4 --ball -3,12 --json # ball 3 yd left, 12 yd "
