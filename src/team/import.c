@@ -57,9 +57,9 @@ static void unknown_column(job *j, int cell) {
     bw_text t = bw_text_in(message, sizeof message);
     bw_put(&t, "there is no column \"");
     bw_put(&t, j->row.cell[cell]);
-    bw_put(&t, "\" in a file of ");
+    bw_put(&t, "\" in the sheet \"");
     bw_put(&t, j->kind->id);
-    bw_put(&t, "; there are ");
+    bw_put(&t, "\"; there are ");
     for (int c = 0; c < j->kind->count; c++) {
         if (c > 0) bw_put(&t, c == j->kind->count - 1 ? " and " : ", ");
         bw_put(&t, j->kind->columns[c].name);

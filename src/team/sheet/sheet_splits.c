@@ -20,7 +20,8 @@ static bool take_distance(bw_cells *cells, bw_timed_split *s) {
     if (!bw_cell_real(cells, column, &s->distance)) return false;
     if (yards) s->distance *= BW_METRES_PER_YARD;
     if (s->distance >= 1 && s->distance <= 200) return true;
-    return bw_cell_fault(cells, column, "a distance is from 1 to 200 m");
+    return bw_cell_fault(cells, column, "a distance is from 1 to 200 m, not %s%s",
+                         bw_cell_text(cells, column), yards ? " yards" : " m");
 }
 
 static bool take(bw_cells *cells, bw_timed_split *s) {
@@ -32,7 +33,8 @@ static bool take(bw_cells *cells, bw_timed_split *s) {
                              bw_cell_text(cells, DATE));
     if (!take_distance(cells, s) || !bw_cell_real(cells, SECONDS, &s->seconds)) return false;
     if (!(s->seconds >= 0.3 && s->seconds <= 60))
-        return bw_cell_fault(cells, SECONDS, "a time is from 0.3 to 60 s");
+        return bw_cell_fault(cells, SECONDS, "a time is from 0.3 to 60 s, not %s",
+                             bw_cell_text(cells, SECONDS));
     if (!bw_copy(s->clock, sizeof s->clock, bw_cell_text(cells, CLOCK)) ||
         !bw_split_clock_good(s->clock))
         return bw_cell_fault(cells, CLOCK, "move, signal or gate, not \"%s\"",
