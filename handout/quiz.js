@@ -128,7 +128,7 @@ export function offerQuiz(page) {
     room.replaceChildren(head,
       make('p', {}, last ? `Last time ${score(last.right, last.asked)}.` : 'That was your first.'),
       make('p', {}, result.words),
-      make('p', {}, 'For your coach, if he asks; it has no name in it:'),
+      make('p', {}, 'For your coach, if asked for; it has no name in it:'),
       make('code', { class: 'codeline', id: 'code', tabindex: 0, 'aria-label': 'Result code' }, result.code),
       make('p', { class: 'quiet' }, 'Come back in a day or two: remembering works better spread out.'),
       button('Once more', start, 'main'));

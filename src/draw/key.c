@@ -29,7 +29,7 @@ static const struct {
     {34, "carry"},
     {30, "shot"},
     {6, "where the ball may be"},
-    {32, "late for his place"},
+    {32, "late for the place"},
     {9, "pinned by hand"},
     {14, "you"},
     {8, "team-mate"},

@@ -166,8 +166,9 @@ static void put_named(maker *m) {
     }
     bw_json_close(&m->json, ']');
     begin_list(m, "notes");
-    bw_json_text(&m->json, "A count of notes, not of mistakes: he who has the hardest job is named "
-                           "most.");
+    bw_json_text(&m->json,
+                 "A count of notes, not of mistakes: whoever has the hardest job is named "
+                 "most.");
     bw_json_close(&m->json, ']');
     bw_json_close(&m->json, '}');
 }

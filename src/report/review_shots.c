@@ -140,7 +140,7 @@ static void put_named(const bw_review *r, const bw_sheet *sheet, double y) {
     }
     bw_put(&t, s->named_count == 0
                    ? "nobody."
-                   : ". A count of notes, not of mistakes: he who has the hardest job is "
+                   : ". A count of notes, not of mistakes: whoever has the hardest job is "
                      "named most.");
     bw_paragraph(sheet->ink, BW_ROLE_TEXT, BW_REGULAR, BW_TYPE_TEXT, BW_LEADING, b->x, y + 20,
                  b->width, line);

@@ -161,10 +161,11 @@ void bw_board_say(bw_board *board) {
     say_last(board);
     bw_text caption = bw_text_in(view->caption, sizeof view->caption);
     if (board->mode == BW_BOARD_HOMES)
-        bw_put(&caption, view->ghosts > 0
-                             ? "Where each man stands before the ball pulls him anywhere, and an "
-                               "arrow to the dashed ring where the suggestion has him."
-                             : "Where each man stands before the ball pulls him anywhere.");
+        bw_put(&caption,
+               view->ghosts > 0
+                   ? "Where everyone stands before the ball pulls anyone anywhere, and an "
+                     "arrow to the dashed ring where the suggestion would be."
+                   : "Where everyone stands before the ball pulls anyone anywhere.");
     else
         bw_say_unit(&board->scheme, board->stage, board->station, board->ball, &caption);
 }

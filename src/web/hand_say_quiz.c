@@ -48,7 +48,7 @@ static void say_name(const bw_hand *hand, const char *name, const char *after, b
 static void say_names(const bw_hand *hand, const bw_stage *stage, bw_json *json) {
     bw_json_put_open(json, "names", '[');
     for (int s = 0; s < stage->defenders; s++)
-        say_name(hand, stage->spots[s].name, ": where he starts", stage->spots[s].home, json);
+        say_name(hand, stage->spots[s].name, ": the starting place", stage->spots[s].home, json);
     say_name(hand, "the crease", ", in front of it", stage->rule.crease_at, json);
     const bw_vec post = stage->rule.hold_at;
     say_name(hand, "left post", "", bw_mirror(post), json);

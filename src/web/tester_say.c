@@ -152,7 +152,7 @@ static void say_coming(const bw_sequence *sq, const bw_frame *now, bw_text *out)
         bw_put(out, bw_defender_code(sq->b, d));
     }
     if (said > 0)
-        bw_put(out, said == 1 ? " is still on his way back." : " are still on their way back.");
+        bw_put(out, said == 1 ? " is still on the way back." : " are still on the way back.");
 }
 
 void bw_tester_say_late(const bw_tester *t, double at_s, bw_text *out) {
@@ -168,6 +168,6 @@ void bw_tester_say_late(const bw_tester *t, double at_s, bw_text *out) {
         bw_put(out, " ");
         bw_say_seconds(now.late[d], out);
     }
-    bw_put(out, said > 0 ? "." : "Nobody is late to his place.");
+    bw_put(out, said > 0 ? "." : "Nobody is late.");
     say_coming(&sq, &now, out);
 }

@@ -2,6 +2,7 @@
 #include "draw/lesson/lesson_film.h"
 
 #include "core/level.h"
+#include "draw/catalogue.h"
 #include "draw/chart.h"
 #include "draw/key.h"
 #include "draw/lesson/lesson_parts.h"
@@ -83,14 +84,10 @@ bw_status bw_lesson_film_page(const bw_lesson_film *film, double seconds, bw_ink
     const bw_box panel = {x, margin, BW_FILM_WIDE - margin - x, chart_tall + 2 * BW_BORDER};
     if (before) {
         bw_lesson_title(film, panel, ink);
-        bw_put(&words,
-               "A ring is where a man belongs; the line to it is thinner the longer he needs. "
-               "Seconds: how long after the ball he can be there.");
+        bw_put_plain_sentence(&words, bw_voice_of(film->scheme), &bw_s_film_rings);
     } else if (after) {
         bw_lesson_end(film, panel, ink);
-        bw_put(&words,
-               "Times are the model's, for the level's usual player: good for comparing one "
-               "stop with another. Your own men are faster or slower.");
+        bw_put_plain_sentence(&words, bw_voice_of(film->scheme), &bw_s_film_times);
     } else {
         bw_lesson_panel(film, &moment, panel, ink);
         bw_lesson_caption(film, moment.stop, &words);
