@@ -13,7 +13,7 @@ const severities = ['Note', 'Warning', 'Error'];
 
 const hints = [
   'Drag the ball, or tap where it goes. The unit runs there at its real speed.',
-  'Homes: drag a man to where he stands before the ball pulls him anywhere.',
+  'Homes: drag defenders to where they stand before the ball pulls them anywhere.',
   'Pins: put the ball at a named place, then drag a man to where he must be there.',
 ];
 
@@ -126,7 +126,7 @@ export class Design {
     /** @type {HTMLElement} */ (this.mirror.parentElement).hidden = view.mode === Mode.play;
     this.unpin.hidden = !(view.mode === Mode.pins && picked.pinned);
     write(find('mode-note', HTMLParagraphElement), view.mode === Mode.play
-      ? 'Homes: where a man stands before the ball pulls him. Pins: where he must be at a named place.'
+      ? 'Homes: where defenders stand before the ball pulls them. Pins: where one must be while the ball is at a named place.'
       : `${this.mirror.checked ? 'What you do on one side is done on the other.'
         : 'Each side by itself.'}${view.mode === Mode.pins ? ' A flag marks a man pinned here.' : ''}`);
   }

@@ -58,7 +58,7 @@ export class Forget {
     this.#title(places.length === 0 ? `No text speaks of number ${jersey}`
       : `${counted(places.length, 'place')} that may speak of number ${jersey}`);
     write(find('forget-words', HTMLParagraphElement), `${named ? '' : 'No full name was looked for: the roster has none. '
-    }His sprints, quiz results and marks go with him. What goes is gone for good; copies and exports made before still have it.`);
+    }The sprints, quiz results and marks of that number go too. What goes is gone for good; copies and exports made before still have it.`);
     this.places.replaceChildren(...places.map((place) => this.#asked(place)));
     this.#undecided();
     find('forget-go', HTMLButtonElement).hidden = false;

@@ -11,7 +11,7 @@ import { find, offer, write } from './dom.js';
 
 /** What the core calls "the farthest man" and "nobody": BW_CREASE_ in core/scheme.h. */
 const Crease = enumeration('crease', 'farthest', 'none');
-const free = () => [{ value: Crease.farthest, name: 'the man farthest from the ball' },
+const free = () => [{ value: Crease.farthest, name: 'whoever is farthest from the ball' },
   { value: Crease.none, name: 'nobody' }];
 
 export class Rule {

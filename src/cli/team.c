@@ -24,7 +24,7 @@ static const bw_option options[] = {
      .choice = clock_choice,
      .standard = "signal",
      .help =
-         "When the clock of a sprint started: at his first movement, at a signal, or at a light "
+         "When the clock of a sprint started: at the first movement, at a signal, or at a light "
          "gate"},
     {.name = "field", .value = "PLACE", .help = "Where a game was played"},
     {.name = "note", .value = "TEXT", .help = "Why the scheme was changed"},

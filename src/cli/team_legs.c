@@ -18,11 +18,11 @@ static void print_margin(FILE *out, const bw_scheme *scheme, const bw_stage *sta
                          const char *spot, const bw_margin *g) {
     fprintf(out, "        %-3s in the %s: ", spot, stage->shape);
     if (g->rotations == 0) {
-        fputs("no tight run: no pass makes him run from there, so his legs are not tried\n", out);
+        fputs("no tight run: no pass asks for a run from there, so legs are not tried\n", out);
         return;
     }
     fprintf(out, "%.1f s %s, %s to %s", g->worst < 0 ? -g->worst : g->worst,
-            g->worst < 0 ? "late in his tightest run" : "to spare in his tightest run",
+            g->worst < 0 ? "late in the tightest run" : "to spare in the tightest run",
             scheme->landmarks[g->from].name, scheme->landmarks[g->to].name);
     if (g->late > 1) fprintf(out, "; late in %d of %d", g->late, g->rotations);
     fputc('\n', out);
@@ -69,11 +69,9 @@ static void print_text(FILE *out, const bw_squad *s) {
     if (s->count == 0) fputs("There are no players in the file.\n", out);
     if (fitted > 0 && s->has_scheme)
         fprintf(out,
-                "\nTime to spare: until it matters that he is in place (the ball wound up, thrown "
-                "and made ready, "
-                "his reaction taken off), less his run. By the model, %s; a straight sprint says "
-                "nothing of "
-                "turning.\n",
+                "\nTime to spare: until it matters that the player is in place (the ball wound up, "
+                "thrown and made ready, the reaction taken off), less the run. By the model, %s; "
+                "a straight sprint says nothing of turning.\n",
                 bw_level_at(s->scheme.level)->name);
 }
 

@@ -41,17 +41,17 @@ static void put_cost(FILE *out, const job *j, int p) {
         fprintf(out, "%.1f goals in 100 breaks %s", 100 * (c < 0 ? -c : c),
                 c <= 0 ? "fewer" : "more");
     else if (place->idle)
-        fputs("no tight run: no pass makes him run from here", out);
+        fputs("no tight run: no pass asks for a run from here", out);
     else if (p < j->who.spots)
-        fprintf(out, "%.1f s %s in his tightest run", c < 0 ? -c : c, c <= 0 ? "to spare" : "late");
+        fprintf(out, "%.1f s %s in the tightest run", c < 0 ? -c : c, c <= 0 ? "to spare" : "late");
     else
-        fprintf(out, "%.1f s %s than the level to his spot", c < 0 ? -c : c,
+        fprintf(out, "%.1f s %s than the level to the spot", c < 0 ? -c : c,
                 c <= 0 ? "sooner" : "later");
 }
 
 static void put_swap(FILE *out, const job *j, const bw_who_place *place) {
     if (place->second < 0) {
-        fprintf(out, place->fixed ? "; you fixed him there" : "; nobody else can");
+        fprintf(out, place->fixed ? "; fixed there by you" : "; nobody else can");
         return;
     }
     fprintf(out, "; without him ");
@@ -74,7 +74,8 @@ static void print_text(FILE *out, const job *j) {
         put_who(out, j, place->man);
         put_cost(out, j, p);
         put_swap(out, j, place);
-        if (j->men[place->man].legs.vmax <= 0) fputs("; no sprints of his, level legs taken", out);
+        if (j->men[place->man].legs.vmax <= 0)
+            fputs("; no sprints in the file, level legs taken", out);
         fputc('\n', out);
     }
     if (j->aim == BW_WHO_WORTH)

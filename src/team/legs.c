@@ -84,7 +84,7 @@ void bw_say_legs(const bw_player_legs *legs, bw_units units, bw_text *out) {
     bw_put_int(out, (long long)told_yd);
     bw_put(out, " yd in ");
     bw_put_fixed(out, bw_sprint_time(f->legs, told_yd * BW_METRES_PER_YARD), 2);
-    bw_put(out, " s from his first step; ");
+    bw_put(out, " s from the first step; ");
     bw_put_int(out, f->splits);
     bw_put(out, " splits, ");
     bw_put(out, legs->date);

@@ -65,7 +65,7 @@ run 0 team legs "$file"
 expect "top speed"
 expect "give or take"
 expect "no sprints in the file"
-expect "to spare in his tightest run"
+expect "to spare in the tightest run"
 run 0 team legs "$file" --json
 json 'j.players.length === 24 && j.players.filter(p => p.fitted).length > 15'
 json 'j.players.filter(p => p.fitted).every(p => p.vmax_m_s > 5 && p.vmax_m_s < 11 && p.vmax_standard_error > 0 && p.margins.every(m => m.rotations === 0 || m.worst_s <= m.mean_s))'
@@ -73,17 +73,17 @@ json 'j.players.some(p => p.fitted && p.margins.some(m => m.spot === "M" && m.ro
 run 0 team split "$file" 1 1=0.7 2=1.0 --clock move --units m
 run 0 team legs "$file"
 expect "He is still speeding up at the last split"
-expect "M   in the 2-1-2: no tight run: no pass makes him run from there"
+expect "M   in the 2-1-2: no tight run: no pass asks for a run from there"
 run 0 team split "$file" 24 5=1.43 10=2.23 20=3.34 30=4.54 40=5.84 --clock signal
 run 0 team legs "$file"
 expect "the clock's start taken as usual"
 run 0 team lineup "$file" --stage 5
-expect "no tight run: no pass makes him run from here"
+expect "no tight run: no pass asks for a run from here"
 run 0 team lineup "$file" --json
 json 'j.places.length === 6 && new Set(j.places.map(p => p.jersey)).size === 6'
 json 'j.places[0].jersey === 2 && j.places[1].jersey === 3'
 run 0 team lineup "$file"
-expect "you fixed him there"
+expect "fixed there by you"
 run 1 team lineup "$file" --stage 6
 run 2 team lineup "$file" --by luck
 run 0 team feedback "$file"
