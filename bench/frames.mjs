@@ -3,7 +3,7 @@
 // own trace, how long its main thread worked for each frame: input, our code, layout, paint. Prints the
 // share of frames in time and the slowest twentieth, and adds them to the JSON array in FILE.
 import { readFile, writeFile } from 'node:fs/promises';
-import { frames, launch, middle, openBoard, reasonToSkip } from '../tests/board/page.mjs';
+import { frames, launch, middle, openBoard, reasonToSkip, wholeBrowser } from '../tests/board/page.mjs';
 
 const cases = [
   { name: 'drag_frames', what: 'dragging the ball', danger: false, slower: 1, budget: 16.7 },
@@ -65,7 +65,7 @@ if (skip) {
 }
 const out = process.argv[2];
 const results = out ? JSON.parse(await readFile(out, 'utf8')) : [];
-const browser = await launch();
+const browser = await launch([], wholeBrowser);
 for (const one of cases) {
   const times = await measure(browser, one);
   const share = times.filter((ms) => ms < one.budget).length / times.length;

@@ -9,7 +9,7 @@
 /// ({centre}), which needs none: core/wordbook.def has them. {Name} is {name} with a large first letter.
 /// {count|pass|passes} picks the first form when the argument `count` is 1, otherwise the second.
 ///
-/// A place that nothing fills stays as it is written; tests/core/test_sentences.sh holds every use against
+/// A place that nothing fills stays as it is written; tests/scheme/test_sentences.sh holds every use against
 /// the catalogue. A catalogue in another language is a second file with the same identifiers.
 #ifndef BW_CORE_SENTENCE_H
 #define BW_CORE_SENTENCE_H
