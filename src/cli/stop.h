@@ -1,5 +1,5 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-/// Ctrl-C and a polite request to end: while watched they only raise a flag, and the work stops at the
+/// Ctrl-C (an interrupt) and a polite request to end: while watched they only raise a flag, and the work stops at the
 /// next place where nothing is half done.
 #ifndef BW_CLI_STOP_H
 #define BW_CLI_STOP_H

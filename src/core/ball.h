@@ -1,5 +1,5 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-/// The ball in the air: quadratic drag, flat flight. v' = -k v^2.
+/// The ball in the air and whether a pass is caught: quadratic drag, flat flight. v' = -k v^2.
 /// Source: any mechanics text; J. E. Goff, "A review of recent research into aerodynamics of sport
 /// projectiles", Sports Engineering 16, 2013. Limits: no gravity, spin or bounce (under 0.1 % of the
 /// time of a flat 20 m pass); the drag coefficient of a lacrosse ball is not published, a smooth

@@ -1,5 +1,5 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-/// Level presets: how fast players of an age run, react, throw and shoot. Every figure carries its
+/// Level presets: legs, reaction time, release, passes and shots of an age. Every figure carries its
 /// source or the word "assumed"; docs/model.md tells what they can and cannot support.
 #ifndef BW_CORE_LEVEL_H
 #define BW_CORE_LEVEL_H

@@ -1,5 +1,5 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-/// What to ask next, and what an answer is worth. A card is one thing to know: where to stand, what to do
+/// What a quiz asks next, and what an answer is worth. A card is one thing to know: where to stand, what to do
 /// or what to call for one place of the ball. When it comes back follows SM-2 (P. A. Wozniak, "Optimization
 /// of Learning", Poznan 1990, 3.2), in this reading: the interval grows by the ease it had before the
 /// answer, fractions of a day are rounded up, and a lapse starts again at one day without changing the

@@ -1,5 +1,5 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-/// Where everyone stands: rule first, then pins, then shading. A plan is one stage made ready; it is
+/// Where everyone stands and his duty, the crease among them: rule first, then pins, then shading. A plan is one stage made ready; it is
 /// const afterwards and may be shared. docs/shape.md tells the rule in words.
 ///
 /// Exactly mirror symmetric: bw_where on the mirrored scheme with the mirrored ball and attackers

@@ -1,4 +1,5 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
+/// Practice script and plan for programs.
 #include "file/json_stream.h"
 #include "report/cautions_json.h"
 #include "report/rehearsal_words.h"

@@ -1,4 +1,5 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
+/// A season's review for programs.
 #include "file/json_stream.h"
 #include "report/beta.h"
 #include "report/review.h"

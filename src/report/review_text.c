@@ -1,4 +1,5 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
+/// A season's review on a terminal.
 #include "report/column.h"
 #include "report/review.h"
 #include "trial/words.h"

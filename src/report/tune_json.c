@@ -1,4 +1,5 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
+/// A tuning for programs.
 #include "core/level.h"
 #include "file/json_stream.h"
 #include "report/tune_report.h"

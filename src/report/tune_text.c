@@ -1,4 +1,5 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
+/// A tuning on a terminal.
 #include "core/level.h"
 #include "core/maths.h"
 #include "report/catalogue.h"

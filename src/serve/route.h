@@ -1,5 +1,5 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-/// The table of what can be asked for beside the page itself. Private to this room.
+/// The table of what can be asked for beside the page itself: by the coach, by a phone, by anybody. Private to this room.
 #ifndef BW_SERVE_ROUTE_H
 #define BW_SERVE_ROUTE_H
 

@@ -1,4 +1,5 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
+/// The server's job that makes one lesson's film.
 #include "core/text.h"
 #include "report/films.h"
 #include "serve/work.h"

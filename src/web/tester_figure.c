@@ -1,4 +1,5 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
+/// The figures that test mode shows beside the chart, one by one.
 #include "core/attack_set.h"
 #include "draw/view.h"
 #include "trial/weak_rotations.h"

@@ -1,5 +1,5 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-/// The log as a sheet: a break a row. A row without an id gets one made from what it says and which row it
+/// The log as a sheet (CSV): a break a row. A row without an id gets one made from what it says and which row it
 /// is, so that the same file read twice is still the same breaks.
 #include "core/hash.h"
 #include "team/breaks.h"
