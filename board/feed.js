@@ -10,35 +10,23 @@ const most = 1 << 20;
 const token = /"(?:[^"\\]|\\.)*"|[{}[\]:,]|[^\s{}[\]:,"]+/g;
 const half = /\p{Surrogate}/u; // half a character, which no UTF-8 can hold
 
-/** @param {Core} core @param {string} quoted @param {(length: number) => void} pass */
-function feedText(core, quoted, pass) {
+/** @param {Core} core @param {string} quoted @param {string} event */
+function feedText(core, quoted, event) {
   const text = JSON.parse(quoted);
   if (half.test(text)) throw new Error('a \\u here is only half a character; write the character itself');
   const bytes = core.encoder.encode(text);
   core.bytes.set(bytes, core.input); // as large as a document may be
-  pass(bytes.length);
-}
-
-/** What is left to feed are values: true, false, null and numbers.
- * @param {Core} core @param {string} word */
-function feedWord(core, word) {
-  const value = JSON.parse(word);
-  if (value === null) core.call.feed_null();
-  else if (typeof value === 'boolean') core.call.feed_bool(value ? 1 : 0);
-  else core.call.feed_number(value);
+  core.call.feed(event.charCodeAt(0), bytes.length);
 }
 
 /** The events of a text that JSON.parse has taken, in its own order: JSON.parse's object keeps the last
  * of two equal keys and says nothing, the core refuses them.
  * @param {Core} core @param {string} text */
 function feed(core, text) {
-  const { call } = core;
   for (const { 0: one, index } of text.matchAll(token)) {
-    if (one === '{') call.feed_object();
-    else if (one === '[') call.feed_array();
-    else if (one === '}' || one === ']') call.feed_end();
-    else if (one[0] !== '"') { if (one !== ':' && one !== ',') feedWord(core, one); }
-    else feedText(core, one, isKey(text, index + one.length) ? call.feed_key : call.feed_string);
+    if (one[0] === '"') feedText(core, one, isKey(text, index + one.length) ? ':' : '"');
+    else if ('{[}]tfn'.includes(one[0])) core.call.feed(one.charCodeAt(0), 0);
+    else if (one !== ':' && one !== ',') core.call.feed('0'.charCodeAt(0), Number(one));
   }
 }
 
@@ -82,7 +70,7 @@ export function hand(core, text) {
       + 'look for a missing comma, quote or bracket';
   }
   try {
-    core.call.feed_begin();
+    core.call.feed(0, 0);
     feed(core, text);
   } catch (error) {
     return error instanceof Error ? error.message : String(error);

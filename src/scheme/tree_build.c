@@ -174,6 +174,24 @@ void bw_tree_null(bw_tree *tree) {
     add(tree, BW_NODE_NULL);
 }
 
+void bw_tree_feed(bw_tree *tree, int event, const char *text, size_t room, double value) {
+    const bool words = event == ':' || event == '"';
+    BW_ASSERT(!words || (value >= 0 && value <= (double)room));
+    const size_t length = words ? (size_t)value : 0;
+    switch (event) {
+    case 0: bw_tree_begin(tree); break;
+    case ':': bw_tree_key(tree, text, length); break;
+    case '"': bw_tree_string(tree, text, length); break;
+    case '0': bw_tree_number(tree, value); break;
+    case 't':
+    case 'f': bw_tree_bool(tree, event == 't'); break;
+    case 'n': bw_tree_null(tree); break;
+    case '{': bw_tree_object(tree); break;
+    case '[': bw_tree_array(tree); break;
+    default: bw_tree_end(tree);
+    }
+}
+
 bool bw_tree_finish(bw_tree *tree) {
     if (tree->node_count == 0 || tree->depth > 0) {
         refuse(tree, BW_BAD_INPUT, "the document ends before it is whole");

@@ -20,6 +20,10 @@ void bw_tree_object(bw_tree *tree);
 void bw_tree_array(bw_tree *tree);
 void bw_tree_end(bw_tree *tree); ///< closes the innermost object or array
 
+/// One of these by its character: '{' and '[', '}' or ']'; ':' a key and '"' a string of `value` bytes at `text`,
+/// which has `room`; '0' the number `value`; 't', 'f' and 'n' the words. 0 begins.
+void bw_tree_feed(bw_tree *tree, int event, const char *text, size_t room, double value);
+
 /// True when one whole value was read and nothing was refused; else tree->error says why.
 bool bw_tree_finish(bw_tree *tree);
 

@@ -30,11 +30,6 @@ static const bw_abi_block blocks[] = {
     {"frame", sizeof(bw_hand_frame), frame_fields, BW_COUNT(frame_fields)},
 };
 
-static size_t given(int length) {
-    BW_ASSERT(length >= 0 && length <= (int)sizeof hand.input);
-    return (size_t)length;
-}
-
 static bw_text answer(void) {
     return bw_text_in(hand.output, sizeof hand.output);
 }
@@ -77,49 +72,9 @@ const char *bw_hand_page_output(void) {
     return hand.output;
 }
 
-BW_EXPORT(bw_hand_feed_begin)
-void bw_hand_page_feed_begin(void) {
-    bw_tree_begin(&hand.tree);
-}
-
-BW_EXPORT(bw_hand_feed_key)
-void bw_hand_page_feed_key(int length) {
-    bw_tree_key(&hand.tree, hand.input, given(length));
-}
-
-BW_EXPORT(bw_hand_feed_string)
-void bw_hand_page_feed_string(int length) {
-    bw_tree_string(&hand.tree, hand.input, given(length));
-}
-
-BW_EXPORT(bw_hand_feed_number)
-void bw_hand_page_feed_number(double value) {
-    bw_tree_number(&hand.tree, value);
-}
-
-BW_EXPORT(bw_hand_feed_bool)
-void bw_hand_page_feed_bool(int value) {
-    bw_tree_bool(&hand.tree, value != 0);
-}
-
-BW_EXPORT(bw_hand_feed_null)
-void bw_hand_page_feed_null(void) {
-    bw_tree_null(&hand.tree);
-}
-
-BW_EXPORT(bw_hand_feed_object)
-void bw_hand_page_feed_object(void) {
-    bw_tree_object(&hand.tree);
-}
-
-BW_EXPORT(bw_hand_feed_array)
-void bw_hand_page_feed_array(void) {
-    bw_tree_array(&hand.tree);
-}
-
-BW_EXPORT(bw_hand_feed_end)
-void bw_hand_page_feed_end(void) {
-    bw_tree_end(&hand.tree);
+BW_EXPORT(bw_hand_feed)
+void bw_hand_page_feed(int event, double value) {
+    bw_tree_feed(&hand.tree, event, hand.input, sizeof hand.input, value);
 }
 
 BW_EXPORT(bw_hand_take)

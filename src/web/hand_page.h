@@ -29,15 +29,7 @@ char *bw_hand_page_input(void);
 const char *bw_hand_page_output(void);
 
 /// Feeding the document, as web/page.h has it; take gives 0 when it was taken over.
-void bw_hand_page_feed_begin(void);
-void bw_hand_page_feed_key(int length);
-void bw_hand_page_feed_string(int length);
-void bw_hand_page_feed_number(double value);
-void bw_hand_page_feed_bool(int value);
-void bw_hand_page_feed_null(void);
-void bw_hand_page_feed_object(void);
-void bw_hand_page_feed_array(void);
-void bw_hand_page_feed_end(void);
+void bw_hand_page_feed(int event, double value);
 int bw_hand_page_take(void);
 
 /// Stages, spots, ball places, and the rotations there are.

@@ -67,49 +67,9 @@ static size_t given(int length) {
     return (size_t)length;
 }
 
-BW_EXPORT(bw_page_feed_begin)
-void bw_page_feed_begin(void) {
-    bw_tree_begin(&board.tree);
-}
-
-BW_EXPORT(bw_page_feed_key)
-void bw_page_feed_key(int length) {
-    bw_tree_key(&board.tree, board.input, given(length));
-}
-
-BW_EXPORT(bw_page_feed_string)
-void bw_page_feed_string(int length) {
-    bw_tree_string(&board.tree, board.input, given(length));
-}
-
-BW_EXPORT(bw_page_feed_number)
-void bw_page_feed_number(double value) {
-    bw_tree_number(&board.tree, value);
-}
-
-BW_EXPORT(bw_page_feed_bool)
-void bw_page_feed_bool(int value) {
-    bw_tree_bool(&board.tree, value != 0);
-}
-
-BW_EXPORT(bw_page_feed_null)
-void bw_page_feed_null(void) {
-    bw_tree_null(&board.tree);
-}
-
-BW_EXPORT(bw_page_feed_object)
-void bw_page_feed_object(void) {
-    bw_tree_object(&board.tree);
-}
-
-BW_EXPORT(bw_page_feed_array)
-void bw_page_feed_array(void) {
-    bw_tree_array(&board.tree);
-}
-
-BW_EXPORT(bw_page_feed_end)
-void bw_page_feed_end(void) {
-    bw_tree_end(&board.tree);
+BW_EXPORT(bw_page_feed)
+void bw_page_feed(int event, double value) {
+    bw_tree_feed(&board.tree, event, board.input, sizeof board.input, value);
 }
 
 BW_EXPORT(bw_page_kind)

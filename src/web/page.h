@@ -3,8 +3,7 @@
 /// what it is handed: a page's mistake does nothing rather than harm. Texts cross as bytes of UTF-8 in
 /// the input buffer, or as the address of a terminated text.
 ///
-/// Feeding a document: bw_page_feed_begin, then the parser's events in order (a key or a string is
-/// first written into the input buffer), then bw_page_take.
+/// Feeding a document: the parser's events in order, each a bw_tree_feed of the input buffer, then bw_page_take.
 #ifndef BW_WEB_PAGE_H
 #define BW_WEB_PAGE_H
 
@@ -24,15 +23,7 @@ char *bw_page_input(void);
 int bw_page_input_room(void);
 const char *bw_page_output(void);
 
-void bw_page_feed_begin(void);
-void bw_page_feed_key(int length);
-void bw_page_feed_string(int length);
-void bw_page_feed_number(double value);
-void bw_page_feed_bool(int value);
-void bw_page_feed_null(void);
-void bw_page_feed_object(void);
-void bw_page_feed_array(void);
-void bw_page_feed_end(void);
+void bw_page_feed(int event, double value);
 
 /// bw_file_kind of a file whose first bytes are in the input buffer; "" when it may be a text.
 const char *bw_page_kind(int length);

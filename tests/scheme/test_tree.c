@@ -199,6 +199,31 @@ static void keys_are_limited(void) {
     expect_refusal(BW_LIMIT, "", "63 bytes");
 }
 
+/// Each event by its character does what its function does: {"a": [1.5, true, false, null, "b", {}]}
+static void events_come_by_their_characters_too(void) {
+    static const struct {
+        int event;
+        const char *text;
+        double value;
+    } events[] = {{0, "", 0},   {'{', "", 0}, {':', "a", 1}, {'[', "", 0},   {'0', "", 1.5},
+                  {'t', "", 0}, {'f', "", 0}, {'n', "", 0},  {'"', "bc", 1}, {'{', "", 0},
+                  {'}', "", 0}, {']', "", 0}, {'}', "", 0}};
+    for (int i = 0; i < BW_COUNT(events); i++)
+        bw_tree_feed(&tree, events[i].event, events[i].text, 2, events[i].value);
+    CHECK(bw_tree_finish(&tree));
+    static const bw_node_kind kinds[] = {BW_NODE_NUMBER, BW_NODE_BOOL,   BW_NODE_BOOL,
+                                         BW_NODE_NULL,   BW_NODE_STRING, BW_NODE_OBJECT};
+    const double numbers[] = {1.5, 1, 0};
+    const int32_t a = bw_node_member(&tree, 0, "a");
+    CHECK_INT(tree.nodes[a].count, BW_COUNT(kinds));
+    int32_t node = tree.nodes[a].first;
+    for (int i = 0; i < BW_COUNT(kinds); i++, node = tree.nodes[node].next) {
+        CHECK_INT(tree.nodes[node].kind, kinds[i]);
+        if (i < BW_COUNT(numbers)) CHECK_SAME(tree.nodes[node].number, numbers[i]);
+        if (kinds[i] == BW_NODE_STRING) CHECK(bw_node_text_is(&tree, node, "b"));
+    }
+}
+
 int main(int argc, char **argv) {
     RUN(links_values_in_document_order);
     RUN(a_document_is_one_whole_value);
@@ -210,5 +235,6 @@ int main(int argc, char **argv) {
     RUN(values_are_limited);
     RUN(text_is_limited);
     RUN(keys_are_limited);
+    RUN(events_come_by_their_characters_too);
     return test_report(argc, argv);
 }
