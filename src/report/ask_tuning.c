@@ -94,7 +94,6 @@ bw_status bw_ask_tuning(bw_asked *ask, bw_order *order) {
     bw_knob knobs[BW_MAX_KNOBS];
     if (bw_knobs(scheme, stage, &def->limits, knobs) > 0) return BW_OK;
     return bw_ask_refuse(ask, BW_NOT_FOUND,
-                         "everything is kept as it is, so there is nothing to tune; take something "
-                         "out of %skeep",
-                         ask->prefix);
+                         "everything is kept as it is, so there is nothing to tune; %s",
+                         *ask->prefix ? "take something out of --keep" : "let something move");
 }

@@ -7,7 +7,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { after, before, test } from 'node:test';
-import { boardFile, checks, frames, launch, launchOwn, openBoard, reasonToSkip, root } from './page.mjs';
+import { boardFile, checks, frames, launch, launchOwn, openBoard, patience, reasonToSkip, root } from './page.mjs';
 
 const skip = await reasonToSkip();
 if (skip) console.log(`# skipped: ${skip}`);
@@ -29,6 +29,7 @@ const offer = (page) => page.locator('#left');
 
 async function visit(context, file = boardFile) {
   const page = await context.newPage();
+  page.setDefaultTimeout(patience);
   page.on('dialog', (dialog) => dialog.accept());
   await page.goto(pathToFileURL(file).href);
   await page.waitForSelector('html[data-ready]');

@@ -2,7 +2,7 @@
 // What the board's tests share: the page in a real browser, opened from disk. Tests are skipped, with
 // the reason, only when the browser or the packages are not installed.
 import assert from 'node:assert/strict';
-import { access, readFile, rm } from 'node:fs/promises';
+import { access, readdir, readFile, rm } from 'node:fs/promises';
 import { execFile, spawn } from 'node:child_process';
 import { dirname, join } from 'node:path';
 import { after, before, test } from 'node:test';
@@ -17,7 +17,7 @@ export const boardFolder = join(root, 'build/board/static');
 export const moduleFile = join(root, 'build/wasm/breakwater.wasm');
 export const testModuleFile = join(root, 'build/wasm/breakwater-test.wasm');
 /** How long anything is waited for, in milliseconds: a hang is what is longer, never a busy machine. */
-const patience = 120_000;
+export const patience = 120_000;
 /** The browser that people have. What is asked of it and not of the page (first use, the full screen, what it
  * keeps when it is killed) is tried in it; the rest in its engine without windows, which paints with half the processor's time. */
 export const wholeBrowser = process.env.BW_CHROMIUM ?? '/usr/bin/chromium';
@@ -84,6 +84,21 @@ export async function saved(page) {
   return JSON.parse(await readFile(await download.path(), 'utf8'));
 }
 
+/** Until nobody of a killed group lives: a helper that is not gone yet would still hold the data base's lock,
+ * which no power cut leaves. Those that are dead but that nobody has asked about do not count. */
+async function groupGone(group) {
+  const lives = async () => {
+    for (const process of await readdir('/proc')) {
+      if (!/^\d+$/.test(process)) continue;
+      const stat = await readFile(`/proc/${process}/stat`, 'utf8').catch(() => '');
+      const [state, , of] = stat.slice(stat.lastIndexOf(')') + 2).split(' ');
+      if (Number(of) === group && state !== 'Z') return true;
+    }
+    return false;
+  };
+  while (await lives()) await new Promise((done) => setTimeout(done, 10));
+}
+
 /** A browser of its own with a profile that outlives it, to be killed as a power cut would. */
 export async function launchOwn(profile) {
   const { chromium } = await import('playwright-core');
@@ -102,6 +117,7 @@ export async function launchOwn(profile) {
     async kill() {
       process.kill(-child.pid, 'SIGKILL'); // the browser and all its helpers: a group of their own
       await gone;
+      await groupGone(child.pid);
       await rm(told, { force: true });
     },
   };

@@ -172,7 +172,7 @@ check('where all is kept, the program\'s sentence is shown', async (t) => {
   const { page } = await visit(t, 'kept.json');
   for (const box of await page.locator('#suggest-may input').all()) await box.uncheck();
   await page.click('#suggest-run');
-  await page.waitForSelector('#suggest-note:has-text("nothing to suggest")');
+  await page.waitForSelector('#suggest-note:has-text("nothing to tune; let something move")');
 });
 
 check('from disk there is one sentence, and nothing dead', async () => {

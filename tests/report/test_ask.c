@@ -76,9 +76,11 @@ static void what_is_wrong_is_named(void) {
                "within is a number from 0.1 to 20, not \"21\"");
     CHECK_TEXT(said(bw_ask_tuning, "tries", "49", "--", BW_BAD_INPUT),
                "--tries is a whole number from 50 to 1000, not \"49\"");
-    CHECK_TEXT(
-        said(bw_ask_tuning, "keep", "homes,rule", "", BW_NOT_FOUND),
-        "everything is kept as it is, so there is nothing to tune; take something out of keep");
+    CHECK_TEXT(said(bw_ask_tuning, "keep", "homes,rule", "", BW_NOT_FOUND),
+               "everything is kept as it is, so there is nothing to tune; let something move");
+    CHECK_TEXT(said(bw_ask_tuning, "keep", "homes,rule", "--", BW_NOT_FOUND),
+               "everything is kept as it is, so there is nothing to tune; take something out of "
+               "--keep");
     CHECK_TEXT(
         said(bw_ask_tuning, "stage", "6", "", BW_NOT_FOUND),
         "with 6 defenders numbers are even, so there is no break to tune for; choose another "
